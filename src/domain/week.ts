@@ -1,0 +1,140 @@
+/** A planned week as the planner lays it out, the checker reads it and the database stores it. */
+import type { AllergenCode, EquipmentKind, ServedWarmth, SlotCode } from "../../shared/codes.js";
+
+export interface CutPlan { readonly food: string; readonly cut: string; readonly source: string }
+
+export type HoldingCase = "CHILLED" | "FLASK" | "AMBIENT" | "NOT_CONTROLLED" | "REHEATED_AT_SCHOOL";
+export interface HoldingPlan {
+  readonly case: HoldingCase;
+  /** Whole minutes from leaving home to the end of the break. */
+  readonly minutes: number;
+  readonly limitMinutes: number;
+}
+
+/** Why the planner chose it; facts only. */
+export type Reason =
+  | { readonly kind: "SHARES_BASE"; readonly base: string; readonly withChildren: readonly string[]; readonly dates: readonly string[] }
+  | { readonly kind: "FILLS_NEED"; readonly nutrient: string; readonly percentOfTarget: number }
+  | { readonly kind: "LIKED" }
+  | { readonly kind: "NEW_TASTE" }
+  | { readonly kind: "PINNED" }
+  | { readonly kind: "ONLY_CHOICE" };
+
+export interface ItemPlan {
+  readonly breakKey: string;
+  readonly slot: SlotCode;
+  /** Position of the slot inside its break, from 0. */
+  readonly position: number;
+  readonly dish: string;
+  readonly grams: number;
+  readonly pieces: number | null;
+  readonly served: Exclude<ServedWarmth, "EITHER">;
+  readonly energyKcal: number;
+  readonly carbohydrateGrams: number | null;
+  /** Which compartment of the child's box, from 0; -1: the flask. */
+  readonly compartment: number;
+  readonly cuts: readonly CutPlan[];
+  readonly holding: HoldingPlan;
+  /** Packaged foods whose label has to be read and clear before packing, because the child avoids traces. */
+  readonly labelsToRead: readonly string[];
+  readonly pinned: boolean;
+  readonly why: readonly Reason[];
+}
+
+export interface BoxPlan {
+  readonly childId: string;
+  readonly date: string;
+  readonly leaveAt: string;
+  readonly coldSources: number;
+  readonly flask: boolean;
+  readonly cutlery: readonly ("SPOON" | "FORK" | "CHOPSTICKS")[];
+  readonly items: readonly ItemPlan[];
+}
+
+export interface BatchPlan {
+  readonly base: string;
+  readonly session: string;
+  readonly batches: number;
+  readonly grams: number;
+  /** What each date takes of it, grams; sums with `spareGrams` to `grams`. */
+  readonly feeds: readonly { readonly date: string; readonly childIds: readonly string[]; readonly grams: number }[];
+  readonly spareGrams: number;
+  /** Cooked already when the week was planned. */
+  readonly made: boolean;
+}
+
+export interface ReadyUse { readonly readyId: string; readonly base: string; readonly date: string; readonly grams: number }
+
+export interface TaskPlan {
+  /** Unique in the week. */
+  readonly key: string;
+  readonly session: string;
+  readonly kind: "BASE" | "FINISH" | "COOL" | "PACK" | "DEFROST";
+  readonly base: string | null;
+  readonly dish: string | null;
+  readonly text: string;
+  readonly childIds: readonly string[];
+  /** For which date's boxes. */
+  readonly forDates: readonly string[];
+  readonly handsOnMinutes: number;
+  readonly passiveMinutes: number;
+  readonly equipment: readonly { readonly kind: EquipmentKind; readonly units: number; readonly minutes: number }[];
+  readonly startsAt: string;
+  readonly handsFreeAt: string;
+  readonly endsAt: string;
+  /** Which carer of the session, from 0. */
+  readonly carer: number;
+  /** Keys of tasks that come first. */
+  readonly after: readonly string[];
+  /** Allergens it handles that a child of this household avoids: done after the safe things, then clean boards. */
+  readonly handles: readonly AllergenCode[];
+}
+
+export interface ShoppingLinePlan {
+  readonly food: string;
+  readonly section: string;
+  /** As bought, with refuse. */
+  readonly neededGrams: number;
+  readonly fromStockGrams: number;
+  readonly packs: number;
+  readonly packGrams: number;
+  readonly spareGrams: number;
+  readonly costMinor: number;
+  /** Read its label before first use. */
+  readonly readLabel: boolean;
+}
+
+export type Caution =
+  | { readonly kind: "READ_LABEL"; readonly childId: string; readonly food: string; readonly allergens: readonly string[] }
+  | { readonly kind: "CUT_FOR_AGE"; readonly childId: string; readonly date: string; readonly dish: string; readonly cut: string }
+  | { readonly kind: "KEEP_COLD"; readonly childId: string; readonly date: string; readonly coldSources: number }
+  | { readonly kind: "PREHEAT_FLASK"; readonly childId: string; readonly date: string; readonly dish: string }
+  | { readonly kind: "REHEAT_THROUGH"; readonly childId: string; readonly date: string; readonly dish: string }
+  | { readonly kind: "CLEAN_BETWEEN"; readonly session: string; readonly allergens: readonly string[] }
+  | { readonly kind: "COOL_QUICKLY"; readonly session: string; readonly base: string }
+  | { readonly kind: "ADVICE_NOT_MET"; readonly childId: string; readonly date: string | null; readonly ruleSet: string; readonly rule: string }
+  | { readonly kind: "FIGURE_MISSING"; readonly food: string; readonly nutrient: string }
+  | { readonly kind: "GENERAL"; readonly about: "LABELS" | "CHOKING" | "HOLDING" | "NUTRITION" };
+
+/** The objective by wish, each in its own unit. */
+export interface WishTotals {
+  readonly handsOnMinutes: number;
+  readonly costMinor: number;
+  readonly spareBaseGrams: number;
+  /** Sum over children and nutrients of percent short of (or above) the week's target. */
+  readonly nutrientShortfallPercent: number;
+  readonly refusalPoints: number;
+  readonly monotonyPoints: number;
+  /** The planner's own sum, in points of the model; lower is better. */
+  readonly objectivePoints: number;
+}
+
+export interface WeekDraft {
+  readonly boxes: readonly BoxPlan[];
+  readonly batches: readonly BatchPlan[];
+  readonly readyUses: readonly ReadyUse[];
+  readonly tasks: readonly TaskPlan[];
+  readonly shopping: readonly ShoppingLinePlan[];
+  readonly cautions: readonly Caution[];
+  readonly wishes: WishTotals;
+}
