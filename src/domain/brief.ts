@@ -112,7 +112,14 @@ export interface EquipmentBrief { readonly kind: EquipmentKind; readonly units: 
 export interface StockBrief { readonly food: string; readonly grams: number }
 /** Made already: a leftover of the family meal or a portion from the freezer. */
 export interface ReadyBaseBrief { readonly id: string; readonly base: string; readonly grams: number; readonly from: "LEFTOVER" | "FREEZER"; readonly firstDate: string; readonly lastDate: string }
-export interface LabelBrief { readonly food: string; readonly contains: readonly AllergenCode[]; readonly mayContain: readonly AllergenCode[]; readonly readOn: string }
+export interface LabelBrief {
+  readonly food: string;
+  readonly contains: readonly AllergenCode[];
+  readonly mayContain: readonly AllergenCode[];
+  readonly readOn: string;
+  /** What the reader found on single food kinds ("kiwi") looked for; a kind not listed was not looked for. */
+  readonly kinds?: readonly { readonly kind: string; readonly says: "CLEAR" | "MAY_CONTAIN" | "CONTAINS" }[];
+}
 
 export type HouseRule = "SIBLINGS_DIFFER" | "DISH_REPEATS" | "STARCH_CHANGES";
 export interface RelaxationBrief { readonly rule: HouseRule; readonly date: string }

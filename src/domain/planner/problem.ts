@@ -66,7 +66,12 @@ export interface ProblemBase {
 }
 
 /** Made already: used without set-up, on its days, cheapest first. */
-export interface ReadySupply { readonly base: number; readonly amount: number; readonly firstDay: number; readonly lastDay: number }
+export interface ReadySupply {
+  readonly base: number;
+  readonly amount: number;
+  readonly firstDay: number;
+  readonly lastDay: number;
+}
 
 export interface Position {
   readonly child: number;
@@ -81,10 +86,23 @@ export interface Position {
 }
 
 /** lo <= sum of q[measure] over `positions` <= hi; a null side is open. */
-export interface Band { readonly name: string; readonly measure: number; readonly positions: readonly number[]; readonly lo: number | null; readonly hi: number | null }
+export interface Band {
+  readonly name: string;
+  readonly measure: number;
+  readonly positions: readonly number[];
+  readonly lo: number | null;
+  readonly hi: number | null;
+}
 
 /** Soft weekly target: points per 1 % of the target missed (below when direction is 1, above when -1). */
-export interface Target { readonly name: string; readonly measure: number; readonly positions: readonly number[]; readonly target: number; readonly direction: 1 | -1; readonly weight: number }
+export interface Target {
+  readonly name: string;
+  readonly measure: number;
+  readonly positions: readonly number[];
+  readonly target: number;
+  readonly direction: 1 | -1;
+  readonly weight: number;
+}
 
 /** Distinct counts: DAYS with at least one matching pick, or different KINDS among matching picks. */
 export interface DistinctRule {
@@ -99,7 +117,12 @@ export interface DistinctRule {
 }
 
 /** Not in one box: a pick with q[first] > 0 and another with q[second] > 0. */
-export interface TogetherRule { readonly name: string; readonly first: number; readonly second: number; readonly boxes: readonly number[] }
+export interface TogetherRule {
+  readonly name: string;
+  readonly first: number;
+  readonly second: number;
+  readonly boxes: readonly number[];
+}
 
 export interface Problem {
   readonly days: number;
@@ -116,19 +139,51 @@ export interface Problem {
   readonly distinct: readonly DistinctRule[];
   readonly together: readonly TogetherRule[];
   /** Days on which a house rule is relaxed. */
-  readonly relaxed: { readonly siblings: readonly number[]; readonly repeats: readonly number[]; readonly starch: readonly number[] };
+  readonly relaxed: {
+    readonly siblings: readonly number[];
+    readonly repeats: readonly number[];
+    readonly starch: readonly number[];
+  };
   /** Consecutive-day pairs for the starch rule, by day index (calendar neighbours only). */
   readonly neighbours: readonly (readonly [number, number])[];
   readonly refrigeratorMl: number;
   /** Points added per position whose dish differs from this one (replanning); -1 free. */
-  readonly stayClose: { readonly dishAt: readonly number[]; readonly pointsPerBox: number; readonly pointsPerItem: number } | null;
+  readonly stayClose: {
+    readonly dishAt: readonly number[];
+    readonly pointsPerBox: number;
+    readonly pointsPerItem: number;
+  } | null;
   /** False: every child's portion is finished on its own and bases are not shared between children (comparison only). */
   readonly sharing: boolean;
 }
 
-export interface SolvedBatch { readonly base: number; readonly window: number; readonly batches: number; /** Amount used per day index. */ readonly supply: readonly number[]; /** Child the batch is for when sharing is off, else -1. */ readonly child: number }
+export interface SolvedBatch {
+  readonly base: number;
+  readonly window: number;
+  readonly batches: number;
+  /** Amount used per day index. */ readonly supply: readonly number[];
+  /** Child the batch is for when sharing is off, else -1. */ readonly child: number;
+}
 
-export interface Clash { readonly kind: "BAND" | "DISTINCT" | "TOGETHER" | "REPEATS" | "STARCH" | "SIBLINGS" | "MINUTES" | "EQUIPMENT" | "STORAGE" | "SUPPLY" | "EMPTY"; readonly name: string; readonly child: number; readonly day: number; readonly window: number; /** By how much, in the unit of the row. */ readonly excess: number }
+export interface Clash {
+  readonly kind:
+    | "BAND"
+    | "DISTINCT"
+    | "TOGETHER"
+    | "REPEATS"
+    | "STARCH"
+    | "SIBLINGS"
+    | "MINUTES"
+    | "EQUIPMENT"
+    | "STORAGE"
+    | "SUPPLY"
+    | "EMPTY";
+  readonly name: string;
+  readonly child: number;
+  readonly day: number;
+  readonly window: number;
+  /** By how much, in the unit of the row. */ readonly excess: number;
+}
 
 export interface Solution {
   readonly feasible: boolean;
@@ -139,7 +194,13 @@ export interface Solution {
   readonly batches: readonly SolvedBatch[];
   readonly readyUse: readonly { readonly ready: number; readonly day: number; readonly amount: number }[];
   readonly objective: number;
-  readonly terms: { readonly picks: number; readonly minutes: number; readonly waste: number; readonly targets: number; readonly distance: number };
+  readonly terms: {
+    readonly picks: number;
+    readonly minutes: number;
+    readonly waste: number;
+    readonly targets: number;
+    readonly distance: number;
+  };
   readonly clashes: readonly Clash[];
   readonly steps: number;
 }

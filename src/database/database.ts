@@ -1,0 +1,148 @@
+/** The database as the rest of the program sees it: one pool for writes, one for whole-tree reads, one listener. */
+import { AsyncLocalStorage } from "node:async_hooks";
+import { createHash } from "node:crypto";
+import { PrismaPg } from "@prisma/adapter-pg";
+import postgres from "postgres";
+import { PrismaClient, type Prisma } from "./generated/client.js";
+
+export type Tx = Prisma.TransactionClient;
+export type ReadTx = postgres.TransactionSql;
+
+export interface Database {
+  /** The only door for writes: one transaction, one person, row-level security on. Never nested. */
+  asPerson<T>(personId: string, work: (tx: Tx) => Promise<T>): Promise<T>;
+  /** A read transaction of one person that everything in a GraphQL operation shares; close it when the answer is made. */
+  openRead(personId: string): ReadSession;
+  /** The person behind a verified token; made on first sight. */
+  signIn(subject: string, name: string): Promise<string>;
+  /** What changed, as the triggers and jobs announce it. Returns the way to stop. */
+  listen(onNotice: (notice: Notice) => void): Promise<() => Promise<void>>;
+  announce(notice: Notice): Promise<void>;
+  /** Throws when the connected role could see past row security, naming the reason. */
+  refusePowerfulRole(): Promise<void>;
+  isReachable(): Promise<boolean>;
+  close(): Promise<void>;
+}
+
+export type Notice =
+  | { kind: "PLAN_CHANGED"; householdId: string; weekId: string; weekStart: string; revision: number }
+  | { kind: "PLAN_PROGRESS"; householdId: string; weekStart: string; percent: number; bestPoints: number | null };
+
+export interface ReadSession {
+  /** Runs one whole-tree statement inside the shared transaction; opens it on first use. */
+  read<T>(query: (tx: ReadTx) => Promise<T>): Promise<T>;
+  /** Statements sent so far, BEGIN and the setting included. */
+  statements(): number;
+  close(): Promise<void>;
+}
+
+const CHANNEL = "noonpail";
+const NAMES_KEPT = 2_000;
+
+/** Prepared-statement names: the same text always has the same name; past the bound a statement stays unnamed. */
+function createStatementNamer(): (query: { sql: string }) => string | undefined {
+  const names = new Map<string, string>();
+  return ({ sql }) => {
+    const known = names.get(sql);
+    if (known !== undefined) return known;
+    if (names.size >= NAMES_KEPT) return undefined;
+    const name = createHash("sha1").update(sql).digest("hex");
+    names.set(sql, name);
+    return name;
+  };
+}
+
+export function connectDatabase(url: string, options: { writers?: number; readers?: number } = {}): Database {
+  const adapter = new PrismaPg({ connectionString: url, max: options.writers ?? 6 }, { statementNameGenerator: createStatementNamer() } as ConstructorParameters<typeof PrismaPg>[1]);
+  const prisma = new PrismaClient({ adapter });
+  const sql = postgres(url, { max: options.readers ?? 10, onnotice: () => undefined, connection: { application_name: "noonpail" } });
+  const inside = new AsyncLocalStorage<true>();
+
+  return {
+    asPerson(personId, work) {
+      if (inside.getStore()) throw new Error("asPerson inside asPerson would wait for a second connection; pass the transaction on instead.");
+      return inside.run(true, () =>
+        prisma.$transaction(
+          async (tx) => {
+            await tx.$executeRaw`select set_config('app.person_id', ${personId}, true)`;
+            return work(tx);
+          },
+          { timeout: 15_000, maxWait: 5_000 },
+        ),
+      );
+    },
+
+    openRead(personId) {
+      let count = 0;
+      let opened: Promise<{ tx: ReadTx; finish: () => void; done: Promise<unknown> }> | null = null;
+      const open = () =>
+        (opened ??= new Promise((resolve, reject) => {
+          let finish: () => void = () => undefined;
+          const held = new Promise<void>((release) => (finish = release));
+          const done = sql.begin("read only", async (tx) => {
+            count += 2;
+            // Not awaited: the setting and the first read travel together on the wire.
+            tx`select set_config('app.person_id', ${personId}, true)`.catch(() => undefined);
+            resolve({ tx, finish, done });
+            await held;
+          });
+          done.catch(reject);
+        }));
+      return {
+        async read(query) {
+          const { tx } = await open();
+          count += 1;
+          return query(tx);
+        },
+        statements: () => count,
+        async close() {
+          if (!opened) return;
+          const { finish, done } = await opened;
+          finish();
+          await done.catch(() => undefined);
+        },
+      };
+    },
+
+    async signIn(subject, name) {
+      const [row] = await sql<{ id: string }[]>`select app_sign_in(${subject}, ${name}) as id`;
+      return row!.id;
+    },
+
+    async listen(onNotice) {
+      const subscription = await sql.listen(CHANNEL, (payload) => onNotice(JSON.parse(payload) as Notice));
+      return () => subscription.unlisten();
+    },
+
+    async announce(notice) {
+      await sql.notify(CHANNEL, JSON.stringify(notice));
+    },
+
+    async refusePowerfulRole() {
+      const [row] = await sql<{ name: string; superuser: boolean; bypass: boolean; owns: number }[]>`
+        select r.rolname as name, r.rolsuper as superuser, r.rolbypassrls as bypass,
+          (select count(*)::int from pg_class c join pg_namespace n on n.oid = c.relnamespace
+           where n.nspname = 'public' and c.relkind = 'r' and pg_has_role(r.oid, c.relowner, 'usage')) as owns
+        from pg_roles r where r.rolname = current_user`;
+      const why = row!.superuser ? "is a superuser" : row!.bypass ? "has BYPASSRLS" : row!.owns > 0 ? "owns tables" : null;
+      if (why) {
+        throw new Error(
+          `The database role "${row!.name}" ${why}, so row security would not hold. Connect as a member of noonpail_app that owns nothing (npm run db:migrate makes one).`,
+        );
+      }
+    },
+
+    async isReachable() {
+      try {
+        await sql`select 1`;
+        return true;
+      } catch {
+        return false;
+      }
+    },
+
+    async close() {
+      await Promise.all([prisma.$disconnect(), sql.end({ timeout: 5 })]);
+    },
+  };
+}

@@ -1,0 +1,50 @@
+/** Schools and the rule sets that hold there. */
+import type { RuleSetDocument } from "../../shared/rule-set.js";
+import type { ReadTx } from "./database.js";
+import { schoolTree, type SchoolRow } from "./household.js";
+
+export interface RuleSetRow {
+  readonly id: string;
+  readonly confirmed: boolean;
+  readonly schoolId: string | null;
+  readonly schoolClassId: string | null;
+  readonly childId: string | null;
+  /** The document as it was loaded, rules in order. */
+  readonly document: RuleSetDocument;
+}
+
+/** SQL for the document of one version `v` of rule set `r`. */
+const documentTree = (tx: ReadTx) => tx`json_strip_nulls(json_build_object(
+  'format', 'noonpail-rule-set/1', 'key', r.key, 'title', v.title, 'layer', r.layer, 'jurisdiction', r.jurisdiction,
+  'coversFoodFromHome', v.covers_food_from_home, 'language', v.language, 'version', v.version,
+  'inForceFrom', v.in_force_from, 'inForceUntil', v.in_force_until,
+  'rules', (select coalesce(json_agg(u.body order by u.place), '[]') from rule u where u.rule_set_version_id = v.id)))`;
+
+export async function readSchools(tx: ReadTx, ids: readonly string[]): Promise<SchoolRow[]> {
+  const rows = await tx<{ tree: SchoolRow }[]>`select ${schoolTree(tx)} as tree from school s where s.id in ${tx(ids as string[])} order by s.name`;
+  return rows.map((row) => row.tree);
+}
+
+/** A page of schools by name, after the name given. */
+export async function readSchoolPage(tx: ReadTx, first: number, afterName: string | null): Promise<SchoolRow[]> {
+  const rows = await tx<{ tree: SchoolRow }[]>`select ${schoolTree(tx)} as tree from school s
+    where ${afterName === null ? tx`true` : tx`s.name > ${afterName}`} order by s.name limit ${first}`;
+  return rows.map((row) => row.tree);
+}
+
+/**
+ * Every version of every rule set that can hold for these schools and children: the schools' own, their classes', adopted
+ * jurisdiction sets and those that cover food from home in the school's jurisdiction, and the children's own.
+ */
+export async function readRuleSets(tx: ReadTx, schoolIds: readonly string[], childIds: readonly string[]): Promise<RuleSetRow[]> {
+  const rows = await tx<{ tree: RuleSetRow }[]>`
+    select json_build_object('id', r.id, 'confirmed', r.confirmed, 'schoolId', coalesce(r.school_id, k.school_id), 'schoolClassId', r.school_class_id,
+      'childId', r.child_id, 'document', ${documentTree(tx)}) as tree
+    from rule_set r join rule_set_version v on v.rule_set_id = r.id
+    left join school_class k on k.id = r.school_class_id
+    where r.school_id = any(${schoolIds as string[]}::uuid[]) or k.school_id = any(${schoolIds as string[]}::uuid[]) or r.child_id = any(${childIds as string[]}::uuid[])
+      or r.id in (select a.rule_set_id from rule_set_adoption a where a.school_id = any(${schoolIds as string[]}::uuid[]))
+      or (v.covers_food_from_home and r.jurisdiction in (select s.jurisdiction from school s where s.id = any(${schoolIds as string[]}::uuid[])))
+    order by case r.layer when 'JURISDICTION' then 1 when 'SCHOOL' then 2 when 'CLASS' then 3 else 4 end, r.key, v.version`;
+  return rows.map((row) => row.tree);
+}

@@ -1,0 +1,294 @@
+import type { NutrientTag } from "../../../shared/codes.js";
+import type { Matcher, Rule, RuleSetDocument } from "../../../shared/rule-set.js";
+import type { BreakBrief, ChildBrief, ChildDayBrief } from "../brief.js";
+import { completedYears, dayNumber, weekdayOn } from "./clock.js";
+import type { Fault } from "./fault.js";
+import { matchSubject } from "./matching.js";
+import type { Match, Subject } from "./matching.js";
+import { partsOf, place, referenceGrams } from "./week-read.js";
+import type { ItemRead, Part, WeekRead } from "./week-read.js";
+
+type RuleOf<K extends Rule["kind"]> = Extract<Rule, { kind: K }>;
+
+/** One forbidding rule for one child, with the days of this week on which it is in force and what is eaten under it. */
+interface Case<R extends Rule = Rule> {
+  readonly week: WeekRead;
+  readonly child: ChildBrief;
+  readonly document: RuleSetDocument;
+  readonly rule: R;
+  readonly dates: readonly string[];
+  readonly items: readonly ItemRead[];
+}
+
+/** Days of a full school week, when the rule itself names none. */
+const fullWeekDays = 5;
+
+const appliesAt = (rule: Rule, atBreak: BreakBrief): boolean => !rule.breaks || rule.breaks.includes(atBreak.key);
+
+function inForceOn(document: RuleSetDocument, rule: Rule, child: ChildBrief, day: ChildDayBrief): boolean {
+  if (!document.coversFoodFromHome || rule.level !== "FORBID") return false;
+  if (day.date < document.inForceFrom || (document.inForceUntil !== undefined && day.date > document.inForceUntil)) return false;
+  const weekday = weekdayOn(day.date);
+  if (rule.weekdays && !(weekday && rule.weekdays.includes(weekday))) return false;
+  const age = completedYears(child.dateOfBirth, day.date);
+  if (age < (rule.ages?.fromYears ?? 0) || age >= (rule.ages?.underYears ?? Number.POSITIVE_INFINITY)) return false;
+  return day.breaks.some((atBreak) => appliesAt(rule, atBreak));
+}
+
+function findCases(week: WeekRead): Case[] {
+  return week.brief.children.flatMap((child) =>
+    week.brief.ruleSets.flatMap((document, index) =>
+      document.rules.flatMap((rule): Case[] => {
+        const days = child.days.filter((day) => day.ruleSets.includes(index) && inForceOn(document, rule, child, day));
+        if (days.length === 0) return [];
+        const dates = days.map((day) => day.date);
+        const items = week.items.filter(
+          (read) => read.child === child && dates.includes(read.box.date) && read.atBreak !== undefined && appliesAt(rule, read.atBreak),
+        );
+        return [{ week, child, document, rule, dates, items }];
+      }),
+    ),
+  );
+}
+
+const subjectOf = (read: ItemRead): Subject => ({ dish: read.dish, slots: [read.item.slot], grams: read.item.grams, parts: read.parts });
+const matchItem = (week: WeekRead, matcher: Matcher, read: ItemRead): Match | null => matchSubject(week, matcher, subjectOf(read));
+const onDate = (items: readonly ItemRead[], date: string): ItemRead[] => items.filter((read) => read.box.date === date);
+
+function broken({ child, document, rule }: Case, facts: Omit<Fault, "kind"> = {}): Fault {
+  return { kind: "RULE_BROKEN", childId: child.id, ruleSet: document.key, rule: rule.id, ...facts };
+}
+
+interface Bounds {
+  readonly atLeast?: number | undefined;
+  readonly atMost?: number | undefined;
+}
+
+/** Room for the last bits of a floating sum, never for a real difference. */
+const slack = (limit: number): number => 1e-6 * Math.max(1, Math.abs(limit));
+
+function judgeBounds(subject: Case, found: number, { atLeast, atMost }: Bounds, facts: Omit<Fault, "kind"> = {}): Fault[] {
+  const faults: Fault[] = [];
+  if (atLeast !== undefined && !(found >= atLeast - slack(atLeast))) faults.push(broken(subject, { ...facts, found, limit: atLeast }));
+  if (atMost !== undefined && !(found <= atMost + slack(atMost))) faults.push(broken(subject, { ...facts, found, limit: atMost }));
+  return faults;
+}
+
+/**
+ * A share of a week's limit. Counts: a minimum is rounded down (never more than the share), a maximum up (a share of one
+ * thing is still one thing). Amounts are not rounded.
+ */
+function shareOf({ atLeast, atMost }: Bounds, part: number, whole: boolean): Bounds {
+  return {
+    atLeast: atLeast === undefined ? undefined : whole ? Math.floor(atLeast * part + 1e-9) : atLeast * part,
+    atMost: atMost === undefined ? undefined : whole ? Math.ceil(atMost * part - 1e-9) : atMost * part,
+  };
+}
+
+/** Days packed over the days of a full week under this rule, at most 1. */
+function weekPart({ rule, dates }: Case): number {
+  return Math.min(1, dates.length / (rule.weekdays?.length ?? fullWeekDays));
+}
+
+/**
+ * Judges a week's limit the way the rule says for a short week: PRORATE takes the packed days' share, PER_DAY holds each
+ * packed day to one day's share, SKIP does not judge.
+ */
+function judgeWeek(subject: Case, bounds: Bounds, whole: boolean, measure: (items: readonly ItemRead[]) => number): Fault[] {
+  const { rule, dates, items } = subject;
+  const part = weekPart(subject);
+  if (part < 1 && rule.shortWeek === "SKIP") return [];
+  if (part < 1 && rule.shortWeek === "PER_DAY") {
+    const perDay = shareOf(bounds, part / dates.length, whole);
+    return dates.flatMap((date) => judgeBounds(subject, measure(onDate(items, date)), perDay, { date }));
+  }
+  return judgeBounds(subject, measure(items), shareOf(bounds, part, whole));
+}
+
+interface Sighting {
+  readonly date: string;
+  readonly parts: readonly Part[];
+}
+
+function countSightings(sightings: readonly Sighting[], counts: RuleOf<"FREQUENCY">["counts"]): number {
+  switch (counts) {
+    case "ITEMS":
+      return sightings.length;
+    case "DAYS":
+      return new Set(sightings.map(({ date }) => date)).size;
+    case "KINDS":
+      return new Set(sightings.flatMap(({ parts }) => parts.map(({ food }) => food.kind))).size;
+  }
+}
+
+function sightingsIn({ week, rule }: Case<RuleOf<"FREQUENCY">>, items: readonly ItemRead[]): Sighting[] {
+  return items.flatMap((read) => {
+    const match = matchItem(week, rule.matches, read);
+    return match ? [{ date: read.box.date, parts: match.parts }] : [];
+  });
+}
+
+/**
+ * A window of several weeks ends with this one. The earlier weeks come from the history, which names dishes without break
+ * or grams: it is used when the rule asks for no break. A minimum is judged only when every earlier week of the window has
+ * something on record; a maximum always, on what is known.
+ */
+function judgeLongWindow(subject: Case<RuleOf<"FREQUENCY">>): Fault[] {
+  const { week, child, rule, items } = subject;
+  const { brief, dishes, foods, bases } = week;
+  const start = dayNumber(brief.weekStart);
+  const weeksBack = (date: string): number => Math.ceil((start - dayNumber(date)) / 7);
+  const earlier = rule.breaks
+    ? []
+    : brief.history.filter((row) => row.childId === child.id && weeksBack(row.date) >= 1 && weeksBack(row.date) < rule.weeks);
+  const before = earlier.flatMap((row): Sighting[] => {
+    const dish = dishes.get(row.dish);
+    const match = dish && matchSubject(week, rule.matches, { dish, slots: dish.slots, grams: referenceGrams(dish), parts: partsOf(dish, 1, foods, bases) });
+    return match ? [{ date: row.date, parts: match.parts }] : [];
+  });
+  const part = weekPart(subject);
+  if (part < 1 && rule.shortWeek === "SKIP") return [];
+  const complete = new Set(earlier.map((row) => weeksBack(row.date))).size === rule.weeks - 1;
+  const bounds = shareOf({ atLeast: complete ? rule.atLeast : undefined, atMost: rule.atMost }, (rule.weeks - 1 + part) / rule.weeks, true);
+  return judgeBounds(subject, countSightings([...before, ...sightingsIn(subject, items)], rule.counts), bounds);
+}
+
+function judgeFrequency(subject: Case<RuleOf<"FREQUENCY">>): Fault[] {
+  const { rule, dates, items } = subject;
+  const count = (some: readonly ItemRead[]): number => countSightings(sightingsIn(subject, some), rule.counts);
+  if (rule.per === "BOX") return dates.flatMap((date) => judgeBounds(subject, count(onDate(items, date)), rule, { date }));
+  return rule.weeks > 1 ? judgeLongWindow(subject) : judgeWeek(subject, rule, true, count);
+}
+
+const notJudged = ({ child, document, rule }: Case): Fault[] => [{ kind: "RULE_NOT_JUDGED", childId: child.id, ruleSet: document.key, rule: rule.id }];
+
+function gramsOf(week: WeekRead, matcher: Matcher, items: readonly ItemRead[]): number {
+  return items.reduce((sum, read) => sum + (matchItem(week, matcher, read)?.grams ?? 0), 0);
+}
+
+function judgeAmount(subject: Case<RuleOf<"AMOUNT">>): Fault[] {
+  const { week, rule, dates, items } = subject;
+  // Cups and ounce equivalents need crediting tables the brief does not carry; a plan under such a rule is not offered silently.
+  if (rule.unit !== "GRAMS") return notJudged(subject);
+  const measure = (some: readonly ItemRead[]): number => gramsOf(week, rule.matches, some);
+  if (rule.per === "BOX") return dates.flatMap((date) => judgeBounds(subject, measure(onDate(items, date)), rule, { date }));
+  return judgeWeek(subject, rule, false, measure);
+}
+
+/** Rules write a share as a fraction (0.8) or in percent (80); above 1 it can only be percent. */
+const fraction = (bound: number | undefined): number | undefined => (bound !== undefined && bound > 1 ? bound / 100 : bound);
+
+/** Over the whole packed week; nothing of the whole means nothing to divide. `part` counts only inside `whole`. */
+function judgeShare(subject: Case<RuleOf<"SHARE">>): Fault[] {
+  const { week, rule, items } = subject;
+  if (rule.unit === "OZ_EQ") return notJudged(subject);
+  if (weekPart(subject) < 1 && rule.shortWeek === "SKIP") return [];
+  const wholes = items.filter((read) => matchItem(week, rule.whole, read));
+  const measure = (matcher: Matcher): number =>
+    rule.unit === "ITEMS" ? wholes.filter((read) => matchItem(week, matcher, read)).length : gramsOf(week, matcher, wholes);
+  const whole = measure(rule.whole);
+  if (!(whole > 0)) return [];
+  return judgeBounds(subject, measure(rule.part) / whole, { atLeast: fraction(rule.atLeast), atMost: fraction(rule.atMost) });
+}
+
+/** kcal per gram, Regulation (EU) No 1169/2011, Annex XIV; free sugars and sugars as carbohydrate, saturates as fat. */
+const energyPerGram: Partial<Record<NutrientTag | "FREE_SUGAR", number>> = {
+  PROCNT: 4, CHOCDF: 4, SUGAR: 4, FREE_SUGAR: 4, FAT: 9, FASAT: 9, FAMS: 9, FAPU: 9, FIBTG: 2,
+};
+
+interface Sum {
+  readonly known: number;
+  readonly missing: Food[];
+}
+type Food = Part["food"];
+
+function sumNutrient(items: readonly ItemRead[], nutrient: NutrientTag | "FREE_SUGAR"): Sum {
+  let known = 0;
+  const missing = new Set<Food>();
+  for (const { food, grams } of items.flatMap((read) => read.parts)) {
+    const per100 = nutrient === "FREE_SUGAR" ? food.freeSugarGrams : food.nutrients[nutrient];
+    if (per100 === undefined) missing.add(food);
+    else known += (per100 * grams) / 100;
+  }
+  return { known, missing: [...missing] };
+}
+
+function judgeNutrient(subject: Case<RuleOf<"NUTRIENT">>): Fault[] {
+  const { rule, child, document, dates, items } = subject;
+  const kcal = energyPerGram[rule.nutrient];
+  const asPercent = rule.as === "PERCENT_OF_ENERGY";
+  if (asPercent && kcal === undefined) return notJudged(subject);
+
+  const judge = (some: readonly ItemRead[], days: number, facts: Omit<Fault, "kind">): Fault[] => {
+    const sum = sumNutrient(some, rule.nutrient);
+    const energy = asPercent ? sumNutrient(some, "ENERC_KCAL") : { known: 0, missing: [] };
+    if (asPercent && energy.known <= 0 && energy.missing.length === 0) return [];
+    const found = asPercent ? (100 * sum.known * (kcal ?? 0)) / energy.known : sum.known / days;
+    const at = { ...facts, nutrient: rule.nutrient };
+    const wrong = judgeBounds(subject, found, rule, at);
+    if (wrong.length > 0) return wrong;
+    // A minimum counts what is known; a maximum needs every figure, and a share with an unknown divisor is no lower bound.
+    const unknown = [...(rule.atMost === undefined ? [] : sum.missing), ...(rule.atLeast === undefined ? [] : energy.missing)];
+    return [...new Set(unknown)].map((food) => ({ kind: "NOT_KNOWN", childId: child.id, ruleSet: document.key, rule: rule.id, ...at, food: food.key }));
+  };
+
+  switch (rule.per) {
+    case "ITEM":
+      return items.flatMap((read) => judge([read], 1, place(read)));
+    case "BOX":
+      return dates.flatMap((date) => judge(onDate(items, date), 1, { date }));
+    case "WEEK_MEAN":
+      return weekPart(subject) < 1 && rule.shortWeek === "SKIP" ? [] : judge(items, dates.length, {});
+  }
+}
+
+function judgeTogether(subject: Case<RuleOf<"TOGETHER">>): Fault[] {
+  const { week, rule, dates, items } = subject;
+  return dates.flatMap((date) => {
+    const inBox = onDate(items, date);
+    // One item that is both already brings the two together.
+    const has = (matcher: Matcher): boolean => inBox.some((read) => matchItem(week, matcher, read) !== null);
+    return has(rule.first) && has(rule.second) ? [broken(subject, { date })] : [];
+  });
+}
+
+/**
+ * What a plan can break: reheating and cutlery. No item's holding ever counts on a school's refrigerator, and wrapping,
+ * glass and the length of the break are not in the plan.
+ */
+function judgeServing(subject: Case<RuleOf<"SERVING">>): Fault[] {
+  const { rule, items } = subject;
+  return items
+    .filter(
+      ({ item, dish }) =>
+        (rule.noReheating === true && item.holding.case === "REHEATED_AT_SCHOOL") || (rule.fingerFoodOnly === true && dish.cutlery !== "NONE"),
+    )
+    .map((read) => broken(subject, place(read)));
+}
+
+function judge(subject: Case): Fault[] {
+  const { week, rule, items } = subject;
+  switch (rule.kind) {
+    case "EXCLUDE":
+      return items.filter((read) => matchItem(week, rule.matches, read)).map((read) => broken(subject, place(read)));
+    case "ONLY":
+      return items.filter((read) => !matchItem(week, rule.matches, read)).map((read) => broken(subject, place(read)));
+    case "FREQUENCY":
+      return judgeFrequency({ ...subject, rule });
+    case "AMOUNT":
+      return judgeAmount({ ...subject, rule });
+    case "SHARE":
+      return judgeShare({ ...subject, rule });
+    case "NUTRIENT":
+      return judgeNutrient({ ...subject, rule });
+    case "TOGETHER":
+      return judgeTogether({ ...subject, rule });
+    case "SERVING":
+      return judgeServing({ ...subject, rule });
+  }
+}
+
+/** Every forbidding rule of every rule set in force, for every child: all layers hold at once. */
+export function checkRules(week: WeekRead): Fault[] {
+  return findCases(week).flatMap(judge);
+}

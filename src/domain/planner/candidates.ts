@@ -1,0 +1,412 @@
+/** What may stand at each place of the week, and why everything else may not. Safety, school and kitchen only; taste is priced later. */
+import type { Dish, Food } from "../../../shared/catalogue.js";
+import type {
+  AllergenCode,
+  DietCode,
+  EquipmentKind,
+  FacilityCode,
+  OriginCode,
+  SlotCode,
+} from "../../../shared/codes.js";
+import type { RuleKind } from "../../../shared/rule-set.js";
+import type {
+  BreakBrief, ChildBrief, ChildDayBrief, LabelBrief, PinBrief, PlaceBrief, SessionBrief, WeekBrief,
+} from "../brief.js";
+import { addDays, ageOn, minutesOf } from "../calendar/dates.js";
+import { dietAllows, expandAllergen, judgeAllergies } from "../catalogue/allergens.js";
+import type { CatalogueIndex, DerivedDish } from "../catalogue/derive.js";
+import { judgeChoking } from "../food-safety/choking.js";
+import { judgeHolding, type HoldingFault } from "../food-safety/holding.js";
+import { baseMinutes, finishSteps, packMinutesPerBox, type FinishPart } from "../kitchen/work.js";
+import { dailyNeeds, type DailyNeeds } from "../nutrition/needs.js";
+import { portionFor, type Portion } from "../nutrition/portion.js";
+import { appliesAtBreak, rulesInForce, servingLimits, type RuleInForce } from "../rules/in-force.js";
+import { judgeItem, type ItemRuleFailure } from "../rules/judge-item.js";
+import type { CutPlan, HoldingPlan, ItemPlan } from "../week.js";
+
+/** A dish that may stand at a place, as this child would get it there. */
+export interface CandidateDish {
+  readonly derived: DerivedDish;
+  readonly portion: Portion;
+  readonly served: ItemPlan["served"];
+  readonly holding: HoldingPlan;
+  readonly cuts: readonly CutPlan[];
+  readonly labelsToRead: readonly string[];
+  /** Item rules of level ADVISE it goes against. */
+  readonly advised: readonly ItemRuleFailure[];
+  /** Whole ml of this portion, rounded up. */
+  readonly volumeMl: number;
+  /** It travels in the flask, not in a compartment. */
+  readonly inFlask: boolean;
+}
+
+export interface PlaceCandidates {
+  readonly place: PlaceBrief;
+  readonly child: ChildBrief;
+  readonly day: ChildDayBrief;
+  readonly break: BreakBrief;
+  readonly needs: DailyNeeds;
+  readonly dishes: readonly CandidateDish[];
+  readonly pin: PinBrief | null;
+}
+
+export type ExclusionCause =
+  | { readonly kind: "ALLERGEN" | "MAY_CONTAIN"; readonly allergen: string; readonly food: string }
+  | { readonly kind: "KEPT_OUT"; readonly allergen: AllergenCode; readonly food: string }
+  | { readonly kind: "DIET"; readonly diet: DietCode; readonly origins: readonly OriginCode[] }
+  | {
+      readonly kind: "CHOKING";
+      readonly food: string;
+      readonly class: string;
+      readonly underAgeYears: number;
+      readonly source: string;
+    }
+  | {
+      readonly kind: "HOLDING" | "FACILITY";
+      readonly fault: HoldingFault["kind"];
+      readonly minutes: number;
+      readonly limitMinutes: number;
+      readonly mend: HoldingFault["mend"];
+      readonly facility: FacilityCode;
+      readonly source: string;
+    }
+  | {
+      readonly kind: "RULE";
+      readonly ruleSet: string;
+      readonly rule: string;
+      readonly ruleKind: RuleKind;
+      readonly source: string;
+    }
+  | { readonly kind: "OUT_OF"; readonly foodKind: string }
+  | {
+      readonly kind: "EQUIPMENT";
+      readonly equipment: EquipmentKind;
+      readonly neededUnits: number;
+      readonly haveUnits: number;
+    }
+  /** No session of this week can make the base, and none is ready. */
+  | { readonly kind: "NO_SESSION"; readonly base: string }
+  /** The steps that have to be done that morning take longer than there is before the child leaves. */
+  | {
+      readonly kind: "MORNING_TOO_SHORT";
+      readonly session: string;
+      readonly neededMinutes: number;
+      readonly haveMinutes: number;
+    }
+  | { readonly kind: "VOLUME"; readonly ml: number; readonly compartmentMl: number };
+
+export interface Exclusion {
+  readonly childId: string;
+  readonly date: string;
+  readonly breakKey: string;
+  readonly slot: SlotCode;
+  readonly dish: string;
+  readonly why: ExclusionCause;
+}
+
+export interface Candidates {
+  /** By child, date, break and slot, in the order of the brief. */
+  readonly places: readonly PlaceCandidates[];
+  readonly exclusions: readonly Exclusion[];
+}
+
+/**
+ * Every dish for every place, or the first cause that shuts it out there, asked in this order: what the kitchen keeps out or
+ * lacks, allergies, diets, choking, rules, holding, space, the morning's clock. Dislikes shut nothing out. Throws RangeError
+ * on a brief whose rule set indices or times contradict each other.
+ */
+export function findCandidates(brief: WeekBrief, index: CatalogueIndex): Candidates {
+  const places: PlaceCandidates[] = [];
+  const exclusions: Exclusion[] = [];
+  const labels = labelsThroughPurchase(brief);
+  const kitchen = createKitchenFilter(brief, index, labels);
+  for (const child of brief.children) {
+    const byDish = createChildFilter(brief, child, labels);
+    for (const day of child.days) {
+      const rules = rulesInForce(brief, child, day);
+      const needs = dailyNeeds(child, day.date);
+      const items = day.breaks.reduce((sum, pause) => sum + pause.slots.length, 0);
+      for (const pause of day.breaks) {
+        pause.slots.forEach((slot, position) => {
+          const place: PlaceBrief = { childId: child.id, date: day.date, breakKey: pause.key, slot, position };
+          const dishes: CandidateDish[] = [];
+          for (const dish of index.dishes) {
+            if (!dish.slots.includes(slot)) continue;
+            const derived = index.derived(dish.key);
+            const cause =
+              kitchen.judgeDish(derived) ?? byDish(derived, day.date) ?? kitchen.judgeMorning(dish, day, items) ?? null;
+            const fitted =
+              cause ?? fitToPlace({ brief, labels, child, day, pause, slot, derived, rules, energyKcal: needs.energyKcal });
+            if ("kind" in fitted) {
+              exclusions.push({
+                childId: child.id,
+                date: day.date,
+                breakKey: pause.key,
+                slot,
+                dish: dish.key,
+                why: fitted,
+              });
+            } else {
+              dishes.push(fitted);
+            }
+          }
+          places.push({
+            place,
+            child,
+            day,
+            break: pause,
+            needs,
+            dishes,
+            pin: brief.pins.find((pin) => isAt(pin, place)) ?? null,
+          });
+        });
+      }
+    }
+  }
+  return { places, exclusions };
+}
+
+/**
+ * The labels on record, carried over to what is made of the labelled food: the label of dry lentils speaks for cooked ones.
+ */
+export function labelsThroughPurchase(brief: WeekBrief): readonly LabelBrief[] {
+  const made = brief.catalogue.foods.flatMap((food) =>
+    food.boughtAs === null ? [] : brief.labels.filter((label) => label.food === food.boughtAs?.food).map((label) => ({ ...label, food: food.key })),
+  );
+  return [...brief.labels, ...made];
+}
+
+/** Whether two places are one. */
+export function isAt(left: PlaceBrief, right: PlaceBrief): boolean {
+  return (
+    left.childId === right.childId &&
+    left.date === right.date &&
+    left.breakKey === right.breakKey &&
+    left.position === right.position
+  );
+}
+
+/** Minutes from the first hand to a closed box, for one portion of a dish's steps: cooling runs beside later steps unless the mould is held. */
+export function chainMinutes(dish: Dish, part: FinishPart): number {
+  let clock = 0;
+  let ready = 0;
+  for (const step of finishSteps(dish, part)) {
+    clock += step.handsOnFixedMinutes + step.handsOnPerPortionMinutes + step.passiveMinutes;
+    ready = Math.max(ready, clock + step.coolMinutes);
+    if (step.heldWhileCooling) clock += step.coolMinutes;
+  }
+  return Math.max(clock, ready);
+}
+
+/** Minutes from the start of the morning session until the box has to be closed and gone; null without a session that morning. */
+export function morningMinutes(sessions: readonly SessionBrief[], day: ChildDayBrief): number | null {
+  const session = sessions.find((candidate) => candidate.kind === "MORNING" && candidate.date === day.date);
+  if (session === undefined) return null;
+  return Math.min(session.elapsedMinutes, minutesOf(day.leaveAt) - minutesOf(session.startsAt));
+}
+
+/** The evening before a date, if the household cooks then and the session can hold the dish's evening steps. */
+export function canFinishEveningBefore(sessions: readonly SessionBrief[], dish: Dish, date: string): boolean {
+  if (finishSteps(dish, "EVENING").length === 0) return false;
+  const eve = addDays(date, -1);
+  const session = sessions.find((candidate) => candidate.kind === "EVENING" && candidate.date === eve);
+  return session !== undefined && session.handsOnMinutes > 0 && chainMinutes(dish, "EVENING") <= session.elapsedMinutes;
+}
+
+/** What shuts a dish out of this kitchen this week, whoever eats it; the morning's clock is asked per day. */
+function createKitchenFilter(brief: WeekBrief, index: CatalogueIndex, labels: readonly LabelBrief[]) {
+  const { equipment, keepsOut } = brief.household;
+  const keptOut = new Set(keepsOut.flatMap((allergen) => expandAllergen(allergen)));
+  const outOf = new Set(brief.outOf);
+  const unitsOf = (kind: EquipmentKind): number =>
+    equipment.filter((owned) => owned.kind === kind).reduce((sum, owned) => sum + owned.units, 0);
+  const lacking = (uses: readonly { kind: EquipmentKind; units: number }[]): ExclusionCause | null => {
+    const use = uses.find((needed) => needed.units > unitsOf(needed.kind));
+    return use === undefined
+      ? null
+      : { kind: "EQUIPMENT", equipment: use.kind, neededUnits: use.units, haveUnits: unitsOf(use.kind) };
+  };
+  /** A food and what is bought to make it. */
+  const rowsOf = (food: Food): Food[] => {
+    const bought = food.boughtAs === null ? undefined : index.food(food.boughtAs.food);
+    return bought === undefined ? [food] : [food, bought];
+  };
+  const isReady = (base: string): boolean =>
+    brief.ready.some((ready) => ready.base === base) || brief.made.some((made) => made.base === base);
+  const judgeBase = (key: string): ExclusionCause | null => {
+    const base = index.base(key);
+    if (base === undefined || isReady(key)) return null;
+    const missing = lacking(base.equipment);
+    if (missing !== null) return missing;
+    const load = baseMinutes(base, 1, equipment);
+    const fits = brief.sessions.some(
+      (session) =>
+        base.windows.includes(session.kind) &&
+        load.handsOn <= session.handsOnMinutes &&
+        load.handsOn + load.passive <= session.elapsedMinutes,
+    );
+    return fits ? null : { kind: "NO_SESSION", base: key };
+  };
+  const judge = (derived: DerivedDish): ExclusionCause | null => {
+    for (const { food } of derived.ingredients) {
+      const labelled = labels.filter((label) => label.food === food.key).flatMap((label) => label.contains);
+      const always = rowsOf(food).flatMap((row) => row.allergens);
+      const allergen = [...always, ...labelled].find((named) => keptOut.has(named));
+      if (allergen !== undefined) return { kind: "KEPT_OUT", allergen, food: food.key };
+    }
+    for (const { food } of derived.ingredients) {
+      const row = rowsOf(food).find(({ kind }) => outOf.has(kind));
+      if (row !== undefined) return { kind: "OUT_OF", foodKind: row.kind };
+    }
+    for (const step of derived.dish.steps) {
+      const missing = lacking(step.equipment);
+      if (missing !== null) return missing;
+    }
+    for (const use of derived.dish.bases) {
+      const cause = judgeBase(use.base);
+      if (cause !== null) return cause;
+    }
+    return null;
+  };
+  const judged = new Map<string, ExclusionCause | null>();
+  return {
+    judgeDish(derived: DerivedDish): ExclusionCause | null {
+      const { key } = derived.dish;
+      const known = judged.get(key);
+      if (known !== undefined) return known;
+      const cause = judge(derived);
+      judged.set(key, cause);
+      return cause;
+    },
+    judgeMorning(dish: Dish, day: ChildDayBrief, items: number): ExclusionCause | null {
+      const have = morningMinutes(brief.sessions, day);
+      const session = `morning-${day.date}`;
+      const pack = packMinutesPerBox(items);
+      const part = canFinishEveningBefore(brief.sessions, dish, day.date) ? "MORNING_REST" : "ALL";
+      const needed = chainMinutes(dish, part) + pack;
+      if (have !== null && needed <= have) return null;
+      return {
+        kind: "MORNING_TOO_SHORT",
+        session,
+        neededMinutes: Math.ceil(needed),
+        haveMinutes: Math.max(0, have ?? 0),
+      };
+    },
+  };
+}
+
+/** What shuts a dish out for a child on a date wherever it is eaten: allergies, diets, choking. */
+function createChildFilter(
+  brief: WeekBrief,
+  child: ChildBrief,
+  labels: readonly LabelBrief[],
+): (derived: DerivedDish, date: string) => ExclusionCause | null {
+  const judge = (derived: DerivedDish, age: number): ExclusionCause | null => {
+    const verdict = judgeAllergies(child.allergies, derived, labels);
+    if (verdict.kind === "CONTAINS") return { kind: "ALLERGEN", allergen: verdict.allergen, food: verdict.food };
+    if (verdict.kind === "MAY_CONTAIN") return { kind: "MAY_CONTAIN", allergen: verdict.allergen, food: verdict.food };
+    const diet = child.diets.find((code) => !dietAllows([code], derived.origins));
+    if (diet !== undefined) return { kind: "DIET", diet, origins: derived.origins };
+    const choking = judgeChoking(age, derived, brief.choking);
+    if (choking.allowed) return null;
+    const { rule, food } = choking;
+    return { kind: "CHOKING", food, class: rule.class, underAgeYears: rule.underAgeYears, source: rule.source };
+  };
+  const judged = new Map<string, ExclusionCause | null>();
+  return (derived, date) => {
+    const age = ageOn(child.dateOfBirth, date);
+    const key = `${derived.dish.key}@${age}`;
+    const known = judged.get(key);
+    if (known !== undefined) return known;
+    const cause = judge(derived, age);
+    judged.set(key, cause);
+    return cause;
+  };
+}
+
+interface PlaceInput {
+  readonly brief: WeekBrief;
+  readonly labels: readonly LabelBrief[];
+  readonly child: ChildBrief;
+  readonly day: ChildDayBrief;
+  readonly pause: BreakBrief;
+  readonly slot: SlotCode;
+  readonly derived: DerivedDish;
+  readonly rules: readonly RuleInForce[];
+  readonly energyKcal: number;
+}
+
+/** Rules, holding and space at one place. */
+function fitToPlace(input: PlaceInput): CandidateDish | ExclusionCause {
+  const { brief, labels, child, day, pause, slot, derived, rules } = input;
+  const { dish } = derived;
+  const portion = portionFor({
+    energyKcal: input.energyKcal,
+    appetite: child.appetite,
+    breakEnergyShare: pause.energyShare,
+    slot,
+    slots: pause.slots,
+    derived,
+  });
+  const judged = judgeItem(rules, { derived, slot, labels }, pause.key, portion.grams);
+  const forbidden = judged.forbidden[0] ?? findUnknownFigure(rules, derived, pause.key);
+  if (forbidden !== undefined) {
+    const set = brief.ruleSets[forbidden.ruleSet];
+    const source = set?.rules.find((rule) => rule.id === forbidden.ruleId)?.source ?? "";
+    return { kind: "RULE", ruleSet: set?.key ?? "", rule: forbidden.ruleId, ruleKind: forbidden.kind, source };
+  }
+  const serving = servingLimits(rules, pause.key);
+  const holding = judgeHolding({
+    dish,
+    derived,
+    leaveAt: day.leaveAt,
+    breakStartsAt: pause.startsAt,
+    breakMinutes: pause.minutes,
+    facility: day.facility,
+    reheatingAllowed: serving.reheatingAllowed,
+    box: child.box,
+    limits: brief.holding,
+  });
+  if (!holding.ok) {
+    const { kind: fault, minutes, limitMinutes, mend } = holding.error;
+    const kind = fault === "NeedsFlask" || fault === "NeedsReheating" ? "FACILITY" : "HOLDING";
+    return { kind, fault, minutes, limitMinutes, mend, facility: day.facility, source: brief.holding.source };
+  }
+  const { served, ...plan } = holding.value;
+  const inFlask = plan.case === "FLASK";
+  const volumeMl = Math.ceil(dish.volumeMl * portion.scale - 1e-9);
+  const compartmentMl = child.box.compartments
+    .filter((compartment) => dish.spill !== "WET" || compartment.leakProof)
+    .reduce((most, compartment) => Math.max(most, compartment.ml), 0);
+  if (!inFlask && volumeMl > compartmentMl) return { kind: "VOLUME", ml: volumeMl, compartmentMl };
+  const choking = judgeChoking(ageOn(child.dateOfBirth, day.date), derived, brief.choking);
+  const allergies = judgeAllergies(child.allergies, derived, labels);
+  return {
+    derived,
+    portion,
+    served,
+    holding: plan,
+    cuts: choking.allowed ? choking.cuts : [],
+    labelsToRead: allergies.kind === "CLEAR_IF_LABEL_READ" ? allergies.foods : [],
+    advised: judged.advised,
+    volumeMl,
+    inFlask,
+  };
+}
+
+/**
+ * A rule over a box or a week that this item could not be held to: a maximum needs every figure of every item, and so does
+ * the energy that a minimum share is divided by.
+ */
+function findUnknownFigure(rules: readonly RuleInForce[], derived: DerivedDish, breakKey: string): ItemRuleFailure | undefined {
+  for (const { ruleSet, rule } of rules) {
+    if (rule.kind !== "NUTRIENT" || rule.level !== "FORBID" || rule.per === "ITEM" || !appliesAtBreak(rule, breakKey)) continue;
+    const unknown = derived.missing.some(
+      ({ nutrient }) =>
+        (rule.atMost !== undefined && nutrient === rule.nutrient) ||
+        (rule.atLeast !== undefined && rule.as === "PERCENT_OF_ENERGY" && nutrient === "ENERC_KCAL"),
+    );
+    if (unknown) return { ruleSet, ruleId: rule.id, kind: rule.kind };
+  }
+  return undefined;
+}

@@ -1,0 +1,481 @@
+import type { FinishLoad, Problem } from "./problem.js";
+
+/** All amounts of the objective are in thousandths of a point: a tenth of a minute or a unit of waste is then a whole number. */
+export const POINT = 1000;
+
+/** Penalty, in thousandths of a point at weight 1, for breaking a row by what one pick typically moves it. */
+const BREACH = 2 * POINT;
+
+export const OPEN_LOW = -2147483648;
+export const OPEN_HIGH = 2147483647;
+
+/** Finishing loads come in three parts per dish: all in the morning; the evening part and the morning part of the split. */
+export const WHOLE_MORNING = 0;
+export const SPLIT_EVENING = 1;
+export const SPLIT_MORNING = 2;
+
+export interface ProblemTables {
+  readonly problem: Problem;
+  readonly positions: number;
+  readonly days: number;
+  readonly children: number;
+  readonly measures: number;
+  readonly equipment: number;
+  readonly windows: number;
+  readonly bases: number;
+  readonly dishes: number;
+  /** Lots a base is planned in: 1, or one per child when sharing is off. */
+  readonly groups: number;
+
+  readonly childAt: Int32Array;
+  readonly dayAt: Int32Array;
+  readonly boxAt: Int32Array;
+  readonly boxes: number;
+  /** Positions that may move. */
+  readonly free: Int32Array;
+
+  /** Candidates of position p: candidateStart[p] .. candidateStart[p + 1] - 1 in the tables per candidate. */
+  readonly candidateStart: Int32Array;
+  readonly candidateDish: Int32Array;
+  readonly candidateCost: Float64Array;
+  readonly candidateQ: Int32Array;
+  readonly candidateBaseStart: Int32Array;
+  readonly candidateBase: Int32Array;
+  readonly candidateAmount: Int32Array;
+  /** Candidate of a dish at a position (numbered over all positions), -1 none: [position x dishes + dish]. */
+  readonly candidateOfDish: Int32Array;
+
+  /** Linear rows: bands and targets; a band and a target over the same sum share one row. */
+  readonly rows: number;
+  readonly rowLow: Int32Array;
+  readonly rowHigh: Int32Array;
+  readonly rowPrice: Float64Array;
+  readonly rowTarget: Int32Array;
+  readonly rowDirection: Int32Array;
+  /** Thousandths of a point per 100 % missed, 0 without a target. */
+  readonly rowWeight: Float64Array;
+  readonly rowStart: Int32Array;
+  readonly rowAt: Int32Array;
+  readonly rowMeasureAt: Int32Array;
+
+  /** Distinct counts: counters distinctStart[rule] + (day or kind). */
+  readonly distinctStart: Int32Array;
+  readonly distinctCounters: number;
+  readonly distinctAtLeast: Int32Array;
+  readonly distinctAtMost: Int32Array;
+  readonly distinctRulesAt: readonly Int32Array[];
+  /** Counter a candidate raises under a rule, -1 none: [candidate x rules + rule]. */
+  readonly distinctCounter: Int32Array;
+
+  /** Rules "not together", one entity per rule and box, by box. */
+  readonly togetherOfBox: readonly Int32Array[];
+  readonly togetherFirst: Int32Array;
+  readonly togetherSecond: Int32Array;
+
+  readonly main: Uint8Array;
+  readonly repeatMax: Int32Array;
+  readonly starch: Int32Array;
+  readonly families: number;
+  readonly countsRepeat: Uint8Array;
+  readonly starchNeighbours: readonly Int32Array[];
+
+  /** Positions of the siblings' boxes that day with the same slot number, and the number of the pair and day. */
+  readonly sameSlotPeers: readonly Int32Array[];
+  readonly sameSlotPairs: readonly Int32Array[];
+  /** Positions of the siblings' boxes that day that can hold a main. */
+  readonly mainPeers: readonly Int32Array[];
+  readonly pairs: number;
+  readonly pairCommon: Int32Array;
+  readonly pairFirst: Int32Array;
+  readonly pairSecond: Int32Array;
+  readonly pairDay: Int32Array;
+
+  /** [3 x dish + part]; equipment [(3 x dish + part) x equipment + e]. */
+  readonly finishFixed: Int32Array;
+  readonly finishPerPortion: Int32Array;
+  readonly finishEquipment: Int32Array;
+  readonly finishPortionsPerGo: Int32Array;
+  readonly canSplit: Uint8Array;
+  readonly morningOf: Int32Array;
+  readonly eveningOf: Int32Array;
+
+  /** Capacities in one list: minutes per window, equipment per window, refrigerator per night. */
+  readonly capacities: number;
+  readonly capacityBudget: Float64Array;
+  readonly capacityPrice: Float64Array;
+  /** Thousandths of a point per tenth of a minute, per window. */
+  readonly effort: Float64Array;
+
+  readonly baseFixed: Int32Array;
+  readonly basePerBatch: Int32Array;
+  readonly baseBatch: Int32Array;
+  readonly baseMaxBatches: Int32Array;
+  readonly baseUsesEquipment: Uint8Array;
+  readonly baseEquipment: Int32Array;
+  readonly baseWaste: Float64Array;
+  readonly baseStorage: Int32Array;
+  readonly baseWindowStart: Int32Array;
+  readonly baseWindow: Int32Array;
+  readonly baseFirstDay: Int32Array;
+  readonly baseLastDay: Int32Array;
+  /** Penalty for a day left without supply: this, and per unit the other. */
+  readonly unservedDay: number;
+  readonly unservedUnit: Float64Array;
+  /** Ready supplies of a base, the first to spoil first. */
+  readonly readyOf: readonly Int32Array[];
+  /** First night (before the school day of that number) a product made in the window spends in the refrigerator. */
+  readonly firstNight: Int32Array;
+  /** Candidates of a position that use a base: [position x bases + base]. */
+  readonly usersOfBase: readonly Int32Array[];
+}
+
+export const priceOfBreach = (typical: number): number => Math.max(1, Math.floor(BREACH / Math.max(1, typical)));
+export const REPEAT_PRICE = BREACH;
+export const STARCH_PRICE = BREACH;
+export const SIBLING_PRICE = BREACH;
+export const TOGETHER_PRICE = BREACH;
+export const DISTINCT_PRICE = BREACH;
+
+/** The problem as flat integer tables. The problem must have passed `checkProblem` and have a candidate at every position. */
+export function buildTables(problem: Problem): ProblemTables {
+  const { days, children, measures, equipment } = problem;
+  const positions = problem.positions.length;
+  const windows = problem.windows.length;
+  const bases = problem.bases.length;
+  const dishes = problem.dishes.length;
+  const groups = problem.sharing ? 1 : children;
+
+  const childAt = Int32Array.from(problem.positions, (position) => position.child);
+  const dayAt = Int32Array.from(problem.positions, (position) => position.day);
+  const boxAt = Int32Array.from(problem.positions, (position) => position.box);
+  const boxes = problem.positions.reduce((most, position) => Math.max(most, position.box + 1), 0);
+  const free = Int32Array.from(
+    problem.positions.flatMap(({ fixed, candidates }, p) => (fixed < 0 && candidates.length > 1 ? [p] : [])),
+  );
+
+  const candidateStart = new Int32Array(positions + 1);
+  problem.positions.forEach((position, p) => {
+    candidateStart[p + 1] = candidateStart[p]! + position.candidates.length;
+  });
+  const all = problem.positions.flatMap((position) => position.candidates);
+  const candidateDish = Int32Array.from(all, (candidate) => candidate.dish);
+  const candidateCost = Float64Array.from(all, (candidate) => candidate.cost * POINT);
+  const candidateQ = new Int32Array(all.length * measures);
+  const candidateBaseStart = new Int32Array(all.length + 1);
+  const candidateBase: number[] = [];
+  const candidateAmount: number[] = [];
+  all.forEach((candidate, k) => {
+    candidateQ.set(candidate.q, k * measures);
+    for (const { base, amount } of candidate.bases) {
+      if (amount === 0) continue;
+      candidateBase.push(base);
+      candidateAmount.push(amount);
+    }
+    candidateBaseStart[k + 1] = candidateBase.length;
+  });
+  const candidateOfDish = new Int32Array(positions * dishes).fill(-1);
+  for (let p = 0; p < positions; p += 1) {
+    for (let k = candidateStart[p + 1]! - 1; k >= candidateStart[p]!; k -= 1) {
+      candidateOfDish[p * dishes + candidateDish[k]!] = k;
+    }
+  }
+
+  const rows = buildRows(problem, candidateStart, candidateQ);
+  const distinct = buildDistinct(problem, all.length);
+  const together = buildTogether(problem, boxes);
+  const siblings = buildSiblings(problem);
+
+  const relaxedRepeats = new Set(problem.relaxed.repeats);
+  const relaxedStarch = new Set(problem.relaxed.starch);
+  const starchNeighbours = Array.from({ length: days }, (_, day) =>
+    Int32Array.from(
+      problem.neighbours.flatMap(([first, second]) => {
+        if (relaxedStarch.has(first) || relaxedStarch.has(second)) return [];
+        return first === day ? [second] : second === day ? [first] : [];
+      }),
+    ),
+  );
+
+  const idle: FinishLoad = {
+    fixed: 0,
+    perPortion: 0,
+    equipment: new Array<number>(equipment).fill(0),
+    portionsPerGo: 0,
+  };
+  const parts = problem.dishes.flatMap((dish) => [
+    dish.morning,
+    dish.split?.evening ?? idle,
+    dish.split?.morning ?? idle,
+  ]);
+  const morningOf = new Int32Array(days).fill(-1);
+  const eveningOf = new Int32Array(days).fill(-1);
+  problem.windows.forEach((window, w) => {
+    if (window.kind === "MORNING") morningOf[window.day] = w;
+    if (window.kind === "EVENING") eveningOf[window.day] = w;
+  });
+
+  const capacities = windows * (1 + equipment) + days;
+  const capacityBudget = new Float64Array(capacities).fill(problem.refrigeratorMl);
+  const capacityPrice = new Float64Array(capacities);
+  problem.windows.forEach((window, w) => {
+    capacityBudget[w] = window.minutes;
+    capacityPrice[w] = priceOfBreach(40);
+    window.equipment.forEach((minutes, e) => {
+      capacityBudget[windows + w * equipment + e] = minutes;
+      capacityPrice[windows + w * equipment + e] = priceOfBreach(60);
+    });
+  });
+  const storage = problem.bases.filter((base) => base.storageMl > 0);
+  const typicalMl = storage.length === 0 ? 1 : storage.reduce((sum, base) => sum + base.storageMl, 0) / storage.length;
+  capacityPrice.fill(priceOfBreach(Math.floor(typicalMl)), windows * (1 + equipment));
+
+  const baseWindowStart = new Int32Array(bases + 1);
+  problem.bases.forEach((base, b) => {
+    baseWindowStart[b + 1] = baseWindowStart[b]! + base.windows.length;
+  });
+  const baseWindows = problem.bases.flatMap((base) => base.windows);
+  const usersOfBase = Array.from({ length: positions * bases }, () => new Array<number>());
+  for (let p = 0; p < positions; p += 1) {
+    for (let k = candidateStart[p]!; k < candidateStart[p + 1]!; k += 1) {
+      for (let i = candidateBaseStart[k]!; i < candidateBaseStart[k + 1]!; i += 1) {
+        usersOfBase[p * bases + candidateBase[i]!]!.push(k);
+      }
+    }
+  }
+
+  return {
+    problem,
+    positions,
+    days,
+    children,
+    measures,
+    equipment,
+    windows,
+    bases,
+    dishes,
+    groups,
+    childAt,
+    dayAt,
+    boxAt,
+    boxes,
+    free,
+    candidateStart,
+    candidateDish,
+    candidateCost,
+    candidateQ,
+    candidateBaseStart,
+    candidateBase: Int32Array.from(candidateBase),
+    candidateAmount: Int32Array.from(candidateAmount),
+    candidateOfDish,
+    ...rows,
+    ...distinct,
+    ...together,
+    main: Uint8Array.from(problem.dishes, (dish) => (dish.main ? 1 : 0)),
+    repeatMax: Int32Array.from(problem.dishes, (dish) => dish.repeatMax),
+    starch: Int32Array.from(problem.dishes, (dish) => (dish.main ? dish.starch : -1)),
+    families: problem.dishes.reduce((most, dish) => Math.max(most, dish.starch + 1), 0),
+    countsRepeat: Uint8Array.from(problem.positions, (position) => (relaxedRepeats.has(position.day) ? 0 : 1)),
+    starchNeighbours,
+    ...siblings,
+    finishFixed: Int32Array.from(parts, (part) => part.fixed),
+    finishPerPortion: Int32Array.from(parts, (part) => part.perPortion),
+    finishEquipment: Int32Array.from(parts.flatMap((part) => part.equipment)),
+    finishPortionsPerGo: Int32Array.from(parts, (part) => part.portionsPerGo),
+    canSplit: Uint8Array.from(problem.dishes, (dish) => (dish.split === null ? 0 : 1)),
+    morningOf,
+    eveningOf,
+    capacities,
+    capacityBudget,
+    capacityPrice,
+    effort: Float64Array.from(problem.windows, (window) => (window.effort * POINT) / 10),
+    baseFixed: Int32Array.from(problem.bases, (base) => base.fixed),
+    basePerBatch: Int32Array.from(problem.bases, (base) => base.perBatch),
+    baseBatch: Int32Array.from(problem.bases, (base) => base.batchAmount),
+    baseMaxBatches: Int32Array.from(problem.bases, (base) => base.maxBatches),
+    baseUsesEquipment: Uint8Array.from(problem.bases, (base) =>
+      base.equipment.some((minutes) => minutes > 0) ? 1 : 0,
+    ),
+    baseEquipment: Int32Array.from(problem.bases.flatMap((base) => base.equipment)),
+    baseWaste: Float64Array.from(problem.bases, (base) => (base.wastePerThousand * POINT) / 1000),
+    baseStorage: Int32Array.from(problem.bases, (base) => base.storageMl),
+    baseWindowStart,
+    baseWindow: Int32Array.from(baseWindows, (entry) => entry.window),
+    baseFirstDay: Int32Array.from(baseWindows, (entry) => entry.firstDay),
+    baseLastDay: Int32Array.from(baseWindows, (entry) => entry.lastDay),
+    unservedDay: 4 * BREACH,
+    unservedUnit: Float64Array.from(problem.bases, (base) => priceOfBreach(Math.floor(base.batchAmount / 4))),
+    readyOf: problem.bases.map((_, b) =>
+      Int32Array.from(
+        problem.ready
+          .flatMap((supply, r) => (supply.base === b ? [r] : []))
+          .sort((left, right) => problem.ready[left]!.lastDay - problem.ready[right]!.lastDay || left - right),
+      ),
+    ),
+    firstNight: Int32Array.from(problem.windows, (window) => (window.kind === "MORNING" ? window.day + 1 : window.day)),
+    usersOfBase: usersOfBase.map((users) => Int32Array.from(users)),
+  };
+}
+
+function buildRows(problem: Problem, candidateStart: Int32Array, candidateQ: Int32Array) {
+  const { measures } = problem;
+  interface Row {
+    readonly measure: number;
+    readonly positions: readonly number[];
+    low: number;
+    high: number;
+    target: number;
+    direction: number;
+    weight: number;
+  }
+  const rows: Row[] = [];
+  const bandRow = new Map<string, Row>();
+  const open = (measure: number, positions: readonly number[]): Row => {
+    const row: Row = { measure, positions, low: OPEN_LOW, high: OPEN_HIGH, target: 0, direction: 1, weight: 0 };
+    rows.push(row);
+    return row;
+  };
+  for (const band of problem.bands) {
+    const row = open(band.measure, band.positions);
+    row.low = band.lo ?? OPEN_LOW;
+    row.high = band.hi ?? OPEN_HIGH;
+    bandRow.set(`${band.measure}:${[...band.positions].sort((a, b) => a - b).join(",")}`, row);
+  }
+  for (const target of problem.targets) {
+    const key = `${target.measure}:${[...target.positions].sort((a, b) => a - b).join(",")}`;
+    const shared = bandRow.get(key);
+    const row = shared ?? open(target.measure, target.positions);
+    bandRow.delete(key);
+    row.target = target.target;
+    row.direction = target.direction;
+    row.weight = target.weight * 100 * POINT;
+  }
+  const at: { row: number; measure: number }[][] = problem.positions.map(() => []);
+  const price = new Float64Array(rows.length);
+  rows.forEach((row, r) => {
+    let spread = 0;
+    for (const p of row.positions) {
+      at[p]!.push({ row: r, measure: row.measure });
+      let least = OPEN_HIGH;
+      let most = OPEN_LOW;
+      for (let k = candidateStart[p]!; k < candidateStart[p + 1]!; k += 1) {
+        const q = candidateQ[k * measures + row.measure]!;
+        least = Math.min(least, q);
+        most = Math.max(most, q);
+      }
+      spread += most - least;
+    }
+    // A third of the range is about what a change of one pick moves.
+    price[r] = priceOfBreach(Math.floor(spread / (3 * Math.max(1, row.positions.length))));
+  });
+  const rowStart = new Int32Array(problem.positions.length + 1);
+  at.forEach((entries, p) => {
+    rowStart[p + 1] = rowStart[p]! + entries.length;
+  });
+  return {
+    rows: rows.length,
+    rowLow: Int32Array.from(rows, (row) => row.low),
+    rowHigh: Int32Array.from(rows, (row) => row.high),
+    rowPrice: price,
+    rowTarget: Int32Array.from(rows, (row) => row.target),
+    rowDirection: Int32Array.from(rows, (row) => row.direction),
+    rowWeight: Float64Array.from(rows, (row) => row.weight),
+    rowStart,
+    rowAt: Int32Array.from(at.flat(), (entry) => entry.row),
+    rowMeasureAt: Int32Array.from(at.flat(), (entry) => entry.measure),
+  };
+}
+
+function buildDistinct(problem: Problem, candidates: number) {
+  const rules = problem.distinct.length;
+  const distinctStart = new Int32Array(rules + 1);
+  const distinctCounter = new Int32Array(candidates * rules).fill(-1);
+  const rulesAt: number[][] = problem.positions.map(() => []);
+  problem.distinct.forEach((rule, r) => {
+    const numberOf = new Map<number, number>();
+    const covered = new Set(rule.positions);
+    let k = 0;
+    problem.positions.forEach((position, p) => {
+      if (covered.has(p)) rulesAt[p]!.push(r);
+      for (const candidate of position.candidates) {
+        const key = rule.counts === "DAYS" ? position.day : (candidate.kinds?.[r] ?? -1);
+        if (covered.has(p) && candidate.q[rule.measure]! > 0 && key >= 0) {
+          const known = numberOf.get(key) ?? numberOf.size;
+          numberOf.set(key, known);
+          distinctCounter[k * rules + r] = distinctStart[r]! + known;
+        }
+        k += 1;
+      }
+    });
+    distinctStart[r + 1] = distinctStart[r]! + numberOf.size;
+  });
+  return {
+    distinctStart,
+    distinctCounters: distinctStart[rules]!,
+    distinctAtLeast: Int32Array.from(problem.distinct, (rule) => rule.atLeast),
+    distinctAtMost: Int32Array.from(problem.distinct, (rule) => (rule.atMost < 0 ? OPEN_HIGH : rule.atMost)),
+    distinctRulesAt: rulesAt.map((list) => Int32Array.from(list)),
+    distinctCounter,
+  };
+}
+
+function buildTogether(problem: Problem, boxes: number) {
+  const entities = problem.together.flatMap((rule) =>
+    [...new Set(rule.boxes)].map((box) => ({ box, first: rule.first, second: rule.second })),
+  );
+  return {
+    togetherOfBox: Array.from({ length: boxes }, (_, box) =>
+      Int32Array.from(entities.flatMap((entity, t) => (entity.box === box ? [t] : []))),
+    ),
+    togetherFirst: Int32Array.from(entities, (entity) => entity.first),
+    togetherSecond: Int32Array.from(entities, (entity) => entity.second),
+  };
+}
+
+function buildSiblings(problem: Problem) {
+  const relaxed = new Set(problem.relaxed.siblings);
+  const canBeMain = problem.positions.map((position) =>
+    position.candidates.some((candidate) => problem.dishes[candidate.dish]!.main),
+  );
+  const pairNumber = new Map<string, number>();
+  const common: number[] = [];
+  const first: number[] = [];
+  const second: number[] = [];
+  const day: number[] = [];
+  const sameSlotPeers = problem.positions.map((): number[] => []);
+  const sameSlotPairs = problem.positions.map((): number[] => []);
+  const mainPeers = problem.positions.map((): number[] => []);
+  problem.positions.forEach((left, p) => {
+    if (relaxed.has(left.day)) return;
+    problem.positions.forEach((right, o) => {
+      if (right.day !== left.day || right.child === left.child) return;
+      if (canBeMain[p] && canBeMain[o]) mainPeers[p]!.push(o);
+      if (right.slot !== left.slot) return;
+      const low = Math.min(left.child, right.child);
+      const high = Math.max(left.child, right.child);
+      const key = `${low}:${high}:${left.day}`;
+      const known = pairNumber.get(key);
+      const pair = known ?? common.length;
+      if (known === undefined) {
+        pairNumber.set(key, pair);
+        common.push(0);
+        first.push(low);
+        second.push(high);
+        day.push(left.day);
+      }
+      if (p < o) common[pair]! += 1;
+      sameSlotPeers[p]!.push(o);
+      sameSlotPairs[p]!.push(pair);
+    });
+  });
+  const pack = (lists: readonly number[][]): Int32Array[] => lists.map((list) => Int32Array.from(list));
+  return {
+    sameSlotPeers: pack(sameSlotPeers),
+    sameSlotPairs: pack(sameSlotPairs),
+    mainPeers: pack(mainPeers),
+    pairs: common.length,
+    pairCommon: Int32Array.from(common),
+    pairFirst: Int32Array.from(first),
+    pairSecond: Int32Array.from(second),
+    pairDay: Int32Array.from(day),
+  };
+}

@@ -1,0 +1,443 @@
+import { createBasePlanner, takeReadySupply, UNSERVED } from "./base-plan.js";
+import type { LotCharge, PlanState } from "./base-plan.js";
+import type { ProblemTables } from "./problem-tables.js";
+import {
+  DISTINCT_PRICE,
+  POINT,
+  REPEAT_PRICE,
+  SIBLING_PRICE,
+  SPLIT_EVENING,
+  SPLIT_MORNING,
+  STARCH_PRICE,
+  TOGETHER_PRICE,
+  WHOLE_MORNING,
+} from "./problem-tables.js";
+
+/** A week's decisions, enough to restore it. */
+export interface Snapshot {
+  readonly picks: Int32Array;
+  readonly evening: Uint8Array;
+  readonly serve: Int32Array;
+}
+
+/**
+ * One week under change: picks, finishing choices and base plan with every sum they move, kept up to date move by move.
+ * A move is `begin`, any of `pick`, `toggleEvening` and `replan`, then `settle`; `undo` takes the whole move back.
+ */
+export interface WeekState {
+  /** Candidate per position, numbered over all positions. */
+  readonly picks: Int32Array;
+  readonly begin: () => void;
+  readonly pick: (position: number, candidate: number) => void;
+  /** Moves the finishing of a dish on a day to the evening before or back; false when it cannot be. */
+  readonly toggleEvening: (dish: number, day: number) => boolean;
+  /** Plans a base anew against the loads as they are. */
+  readonly replan: (base: number) => void;
+  readonly settle: () => void;
+  readonly undo: () => void;
+  /** Thousandths of a point. */
+  readonly objective: () => number;
+  /** Zero exactly when every hard row holds; thousandths of a point at weight 1. */
+  readonly penalty: () => number;
+  readonly setWeight: (weight: number) => void;
+  readonly portions: (dish: number, day: number) => number;
+  readonly usesBase: (base: number) => boolean;
+  readonly save: (into: Snapshot) => void;
+  readonly restore: (from: Snapshot) => void;
+}
+
+/** An empty snapshot of the right size. */
+export function createSnapshot(tables: ProblemTables): Snapshot {
+  return {
+    picks: new Int32Array(tables.positions),
+    evening: new Uint8Array(tables.dishes * tables.days),
+    serve: new Int32Array(tables.bases * tables.groups * tables.days).fill(UNSERVED),
+  };
+}
+
+export function createWeekState(tables: ProblemTables): WeekState {
+  const { positions, days, measures, equipment, windows, bases, dishes, groups, families, capacities } = tables;
+  const { childAt, dayAt, boxAt, candidateDish, candidateCost, candidateQ } = tables;
+  const { candidateBaseStart, candidateBase, candidateAmount } = tables;
+  const { rowLow, rowHigh, rowPrice, rowTarget, rowDirection, rowWeight, rowStart, rowAt, rowMeasureAt } = tables;
+  const { distinctAtLeast, distinctAtMost, distinctRulesAt, distinctCounter } = tables;
+  const { togetherOfBox, togetherFirst, togetherSecond } = tables;
+  const { main, repeatMax, starch, countsRepeat, starchNeighbours } = tables;
+  const { sameSlotPeers, sameSlotPairs, mainPeers, pairCommon } = tables;
+  const { finishFixed, finishPerPortion, finishEquipment, finishPortionsPerGo, canSplit, morningOf, eveningOf } =
+    tables;
+  const { capacityBudget, capacityPrice, effort, baseMaxBatches } = tables;
+  const { stayClose, sharing } = tables.problem;
+  const distinctRules = distinctAtLeast.length;
+  const lotSize = groups * days;
+  const planner = createBasePlanner(tables);
+
+  const picks = new Int32Array(positions).fill(-1);
+  const evening = new Uint8Array(dishes * days);
+  const demand = new Int32Array(bases * lotSize);
+  const net = new Int32Array(bases * lotSize);
+  const serve = new Int32Array(bases * lotSize).fill(UNSERVED);
+  const loads = new Float64Array(capacities);
+
+  const rowSum = new Int32Array(tables.rows);
+  const distinctCount = new Int32Array(tables.distinctCounters);
+  const distinctTotal = new Int32Array(distinctRules);
+  const together = new Int32Array(togetherFirst.length * 3);
+  const repeats = new Int32Array(tables.children * dishes);
+  const mainsOfFamily = new Int32Array(tables.children * days * Math.max(1, families));
+  const pairEqual = new Int32Array(tables.pairs);
+  const portionsOf = new Int32Array(dishes * days);
+  const changedInBox = new Int32Array(tables.boxes);
+
+  let picksCost = 0;
+  let targetsCost = 0;
+  let distanceCost = 0;
+  let wasteCost = 0;
+  let minutesCost = 0;
+  let rowPenalty = 0;
+  let countPenalty = 0;
+  let unservedPenalty = 0;
+  let capacityPenalty = 0;
+
+  // What `undo` needs.
+  const savedScalars = new Float64Array(9);
+  const savedLoads = new Float64Array(capacities);
+  const touchedBases = new Int32Array(bases);
+  const isTouched = new Uint8Array(bases);
+  const savedDemand = new Int32Array(bases * lotSize);
+  const savedNet = new Int32Array(bases * lotSize);
+  const savedServe = new Int32Array(bases * lotSize);
+  let touched = 0;
+  const changedPositions: number[] = [];
+  const changedFrom: number[] = [];
+  const toggled: number[] = [];
+
+  const charge: LotCharge = { waste: 0, unserved: 0 };
+  const readyLeft = new Int32Array(tables.problem.ready.length);
+  const state: PlanState = { loads, batchesLeft: new Int32Array(windows), weight: 1 };
+
+  const begin = (): void => {
+    savedScalars[0] = picksCost;
+    savedScalars[1] = targetsCost;
+    savedScalars[2] = distanceCost;
+    savedScalars[3] = wasteCost;
+    savedScalars[4] = minutesCost;
+    savedScalars[5] = rowPenalty;
+    savedScalars[6] = countPenalty;
+    savedScalars[7] = unservedPenalty;
+    savedScalars[8] = capacityPenalty;
+    for (let index = 0; index < capacities; index += 1) savedLoads[index] = loads[index]!;
+    for (let index = 0; index < touched; index += 1) isTouched[touchedBases[index]!] = 0;
+    touched = 0;
+    changedPositions.length = 0;
+    changedFrom.length = 0;
+    toggled.length = 0;
+  };
+
+  /** Takes a base's lots out of the loads, once per move, and remembers them. */
+  const touch = (base: number): void => {
+    if (isTouched[base] === 1) return;
+    isTouched[base] = 1;
+    touchedBases[touched] = base;
+    touched += 1;
+    const offset = base * lotSize;
+    for (let index = offset; index < offset + lotSize; index += 1) {
+      savedDemand[index] = demand[index]!;
+      savedNet[index] = net[index]!;
+      savedServe[index] = serve[index]!;
+    }
+    for (let group = 0; group < groups; group += 1) {
+      planner.load(base, net, offset + group * days, serve, -1, loads, charge, null);
+      wasteCost -= charge.waste;
+      unservedPenalty -= charge.unserved;
+    }
+  };
+
+  const finish = (dish: number, day: number, portions: number, sign: number): void => {
+    if (portions === 0 || morningOf[day] === -1) return;
+    if (evening[dish * days + day] === 0) finishPart(dish * 3 + WHOLE_MORNING, morningOf[day]!, portions, sign);
+    else {
+      finishPart(dish * 3 + SPLIT_EVENING, eveningOf[day]!, portions, sign);
+      finishPart(dish * 3 + SPLIT_MORNING, morningOf[day]!, portions, sign);
+    }
+  };
+  const finishPart = (part: number, window: number, portions: number, sign: number): void => {
+    const times = sharing ? 1 : portions;
+    loads[window]! += sign * (finishFixed[part]! * times + finishPerPortion[part]! * portions);
+    const perGo = finishPortionsPerGo[part]!;
+    const goes = !sharing ? portions : perGo === 0 ? 1 : Math.ceil(portions / perGo);
+    for (let e = 0; e < equipment; e += 1) {
+      const minutes = finishEquipment[part * equipment + e]!;
+      if (minutes !== 0) loads[windows + window * equipment + e]! += sign * minutes * goes;
+    }
+  };
+  const changePortions = (dish: number, day: number, by: 1 | -1): void => {
+    const index = dish * days + day;
+    finish(dish, day, portionsOf[index]!, -1);
+    portionsOf[index]! += by;
+    finish(dish, day, portionsOf[index]!, 1);
+  };
+
+  const targetCost = (row: number, sum: number): number => {
+    const missed = rowDirection[row]! * (rowTarget[row]! - sum);
+    return missed > 0 ? Math.floor((missed * rowWeight[row]!) / rowTarget[row]!) : 0;
+  };
+  const distinctExcess = (rule: number): number => {
+    const total = distinctTotal[rule]!;
+    if (total < distinctAtLeast[rule]!) return distinctAtLeast[rule]! - total;
+    return total > distinctAtMost[rule]! ? total - distinctAtMost[rule]! : 0;
+  };
+  const pairMissing = (pair: number): number => {
+    const common = pairCommon[pair]!;
+    const missing = (common < 2 ? common : 2) - (common - pairEqual[pair]!);
+    return missing > 0 ? missing : 0;
+  };
+
+  /** Adds (1) or takes away (-1) everything about a pick but its linear rows. */
+  const count = (position: number, candidate: number, by: 1 | -1): void => {
+    const dish = candidateDish[candidate]!;
+    const child = childAt[position]!;
+    const day = dayAt[position]!;
+    picksCost += by * candidateCost[candidate]!;
+
+    for (const rule of distinctRulesAt[position]!) {
+      const counter = distinctCounter[candidate * distinctRules + rule]!;
+      if (counter < 0) continue;
+      const before = distinctExcess(rule);
+      if (by === 1 && distinctCount[counter] === 0) distinctTotal[rule]! += 1;
+      distinctCount[counter]! += by;
+      if (by === -1 && distinctCount[counter] === 0) distinctTotal[rule]! -= 1;
+      countPenalty += DISTINCT_PRICE * (distinctExcess(rule) - before);
+    }
+
+    for (const entity of togetherOfBox[boxAt[position]!]!) {
+      const first = candidateQ[candidate * measures + togetherFirst[entity]!]! > 0 ? by : 0;
+      const second = candidateQ[candidate * measures + togetherSecond[entity]!]! > 0 ? by : 0;
+      if (first === 0 && second === 0) continue;
+      const at = entity * 3;
+      // Pairs of one pick with the first and another with the second.
+      const before = together[at]! * together[at + 1]! - together[at + 2]!;
+      together[at]! += first;
+      together[at + 1]! += second;
+      if (first !== 0 && second !== 0) together[at + 2]! += by;
+      countPenalty += TOGETHER_PRICE * (together[at]! * together[at + 1]! - together[at + 2]! - before);
+    }
+
+    if (countsRepeat[position] === 1) {
+      const index = child * dishes + dish;
+      const more = by === 1 ? repeats[index]! : repeats[index]! - 1;
+      if (more >= repeatMax[dish]!) countPenalty += by * REPEAT_PRICE;
+      repeats[index]! += by;
+    }
+
+    const family = starch[dish]!;
+    if (family >= 0) {
+      for (const neighbour of starchNeighbours[day]!) {
+        countPenalty += by * STARCH_PRICE * mainsOfFamily[(child * days + neighbour) * families + family]!;
+      }
+      mainsOfFamily[(child * days + day) * families + family]! += by;
+    }
+
+    const peers = sameSlotPeers[position]!;
+    for (let index = 0; index < peers.length; index += 1) {
+      const other = picks[peers[index]!]!;
+      if (other < 0 || candidateDish[other] !== dish) continue;
+      const pair = sameSlotPairs[position]![index]!;
+      const before = pairMissing(pair);
+      pairEqual[pair]! += by;
+      countPenalty += SIBLING_PRICE * (pairMissing(pair) - before);
+    }
+    if (main[dish] === 1) {
+      for (const peer of mainPeers[position]!) {
+        const other = picks[peer]!;
+        if (other >= 0 && candidateDish[other] === dish) countPenalty += by * SIBLING_PRICE;
+      }
+    }
+
+    if (stayClose !== null) {
+      const agreed = stayClose.dishAt[position]!;
+      if (agreed >= 0 && agreed !== dish) {
+        const box = boxAt[position]!;
+        distanceCost += by * stayClose.pointsPerItem * POINT;
+        if (changedInBox[box] === (by === 1 ? 0 : 1)) distanceCost += by * stayClose.pointsPerBox * POINT;
+        changedInBox[box]! += by;
+      }
+    }
+
+    changePortions(dish, day, by);
+    for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
+      const base = candidateBase[use]!;
+      touch(base);
+      demand[base * lotSize + (groups === 1 ? 0 : child * days) + day]! += by * candidateAmount[use]!;
+    }
+  };
+
+  const moveRows = (position: number, from: number, to: number): void => {
+    for (let index = rowStart[position]!; index < rowStart[position + 1]!; index += 1) {
+      const measure = rowMeasureAt[index]!;
+      const row = rowAt[index]!;
+      const before = rowSum[row]!;
+      const after =
+        before + candidateQ[to * measures + measure]! - (from < 0 ? 0 : candidateQ[from * measures + measure]!);
+      if (after === before) continue;
+      rowSum[row] = after;
+      const low = rowLow[row]!;
+      const high = rowHigh[row]!;
+      let breach = 0;
+      if (after < low) breach = low - after;
+      else if (after > high) breach = after - high;
+      if (before < low) breach -= low - before;
+      else if (before > high) breach -= before - high;
+      if (breach !== 0) rowPenalty += breach * rowPrice[row]!;
+      if (rowWeight[row]! > 0) targetsCost += targetCost(row, after) - targetCost(row, before);
+    }
+  };
+
+  const exchange = (position: number, candidate: number): void => {
+    const from = picks[position]!;
+    if (from >= 0) count(position, from, -1);
+    count(position, candidate, 1);
+    picks[position] = candidate;
+  };
+
+  const pick = (position: number, candidate: number): void => {
+    const from = picks[position]!;
+    if (from === candidate) return;
+    changedPositions.push(position);
+    changedFrom.push(from);
+    moveRows(position, from, candidate);
+    exchange(position, candidate);
+  };
+
+  const toggleEvening = (dish: number, day: number): boolean => {
+    if (canSplit[dish] === 0 || eveningOf[day] === -1 || morningOf[day] === -1) return false;
+    const index = dish * days + day;
+    finish(dish, day, portionsOf[index]!, -1);
+    evening[index] = 1 - evening[index]!;
+    finish(dish, day, portionsOf[index]!, 1);
+    toggled.push(index);
+    return true;
+  };
+
+  const measureCapacities = (): void => {
+    minutesCost = 0;
+    capacityPenalty = 0;
+    for (let w = 0; w < windows; w += 1) minutesCost += effort[w]! * loads[w]!;
+    for (let index = 0; index < capacities; index += 1) {
+      const over = loads[index]! - capacityBudget[index]!;
+      if (over > 0) capacityPenalty += over * capacityPrice[index]!;
+    }
+  };
+
+  const settle = (): void => {
+    for (let index = 0; index < touched; index += 1) {
+      const base = touchedBases[index]!;
+      const offset = base * lotSize;
+      takeReadySupply(tables, base, demand, offset, net, readyLeft);
+      state.batchesLeft.fill(baseMaxBatches[base]!);
+      for (let group = 0; group < groups; group += 1) {
+        const lot = offset + group * days;
+        planner.plan(base, net, lot, state, serve);
+        planner.load(base, net, lot, serve, 1, loads, charge, state.batchesLeft);
+        wasteCost += charge.waste;
+        unservedPenalty += charge.unserved;
+      }
+    }
+    measureCapacities();
+  };
+
+  const undo = (): void => {
+    for (let index = changedPositions.length - 1; index >= 0; index -= 1) {
+      const position = changedPositions[index]!;
+      const to = changedFrom[index]!;
+      const from = picks[position]!;
+      for (let entry = rowStart[position]!; entry < rowStart[position + 1]!; entry += 1) {
+        const measure = rowMeasureAt[entry]!;
+        rowSum[rowAt[entry]!]! += candidateQ[to * measures + measure]! - candidateQ[from * measures + measure]!;
+      }
+      exchange(position, to);
+    }
+    for (const index of toggled) evening[index] = 1 - evening[index]!;
+    for (let index = 0; index < touched; index += 1) {
+      const offset = touchedBases[index]! * lotSize;
+      for (let at = offset; at < offset + lotSize; at += 1) {
+        demand[at] = savedDemand[at]!;
+        net[at] = savedNet[at]!;
+        serve[at] = savedServe[at]!;
+      }
+    }
+    for (let index = 0; index < capacities; index += 1) loads[index] = savedLoads[index]!;
+    picksCost = savedScalars[0]!;
+    targetsCost = savedScalars[1]!;
+    distanceCost = savedScalars[2]!;
+    wasteCost = savedScalars[3]!;
+    minutesCost = savedScalars[4]!;
+    rowPenalty = savedScalars[5]!;
+    countPenalty = savedScalars[6]!;
+    unservedPenalty = savedScalars[7]!;
+    capacityPenalty = savedScalars[8]!;
+  };
+
+  const save = (into: Snapshot): void => {
+    into.picks.set(picks);
+    into.evening.set(evening);
+    into.serve.set(serve);
+  };
+
+  const restore = (from: Snapshot): void => {
+    begin();
+    for (let position = 0; position < positions; position += 1) pick(position, from.picks[position]!);
+    for (let index = 0; index < evening.length; index += 1) {
+      if (evening[index] === from.evening[index]) continue;
+      const dish = Math.floor(index / days);
+      const day = index % days;
+      finish(dish, day, portionsOf[index]!, -1);
+      evening[index] = from.evening[index]!;
+      finish(dish, day, portionsOf[index]!, 1);
+    }
+    for (let base = 0; base < bases; base += 1) {
+      touch(base);
+      const offset = base * lotSize;
+      takeReadySupply(tables, base, demand, offset, net, readyLeft);
+      for (let index = offset; index < offset + lotSize; index += 1) serve[index] = from.serve[index]!;
+      for (let group = 0; group < groups; group += 1) {
+        planner.load(base, net, offset + group * days, serve, 1, loads, charge, null);
+        wasteCost += charge.waste;
+        unservedPenalty += charge.unserved;
+      }
+    }
+    measureCapacities();
+    begin();
+  };
+
+  // The rows start from an empty week: what their lower sides miss, and what the targets miss, counts from the first pick on.
+  for (let row = 0; row < tables.rows; row += 1) {
+    if (rowLow[row]! > 0) rowPenalty += rowLow[row]! * rowPrice[row]!;
+    if (rowHigh[row]! < 0) rowPenalty -= rowHigh[row]! * rowPrice[row]!;
+    if (rowWeight[row]! > 0) targetsCost += targetCost(row, 0);
+  }
+  for (let rule = 0; rule < distinctRules; rule += 1) countPenalty += DISTINCT_PRICE * distinctExcess(rule);
+
+  return {
+    picks,
+    begin,
+    pick,
+    toggleEvening,
+    replan: touch,
+    settle,
+    undo,
+    objective: () => picksCost + minutesCost + wasteCost + targetsCost + distanceCost,
+    penalty: () => rowPenalty + countPenalty + unservedPenalty + capacityPenalty,
+    setWeight: (weight) => {
+      state.weight = weight;
+    },
+    portions: (dish, day) => portionsOf[dish * days + day]!,
+    usesBase: (base) => {
+      const offset = base * lotSize;
+      for (let index = offset; index < offset + lotSize; index += 1) if (net[index]! > 0) return true;
+      return false;
+    },
+    save,
+    restore,
+  };
+}

@@ -1,0 +1,83 @@
+/** What to buy for a week: grams as sold, stock taken off, rounded up to packs. */
+import { foodSchema, type Food } from "../../../shared/catalogue.js";
+import type { LabelBrief, StockBrief } from "../brief.js";
+import { asBought, type CatalogueIndex } from "../catalogue/derive.js";
+import type { BatchPlan, BoxPlan, ShoppingLinePlan } from "../week.js";
+
+export interface ShopInput {
+  readonly index: CatalogueIndex;
+  readonly boxes: readonly BoxPlan[];
+  readonly batches: readonly BatchPlan[];
+  /** Grams as sold, by the food that is bought. */
+  readonly stock: readonly StockBrief[];
+  readonly labels: readonly LabelBrief[];
+}
+
+/** Sums of scaled portions carry float noise; anything below a thousandth of a gram is noise, not food. */
+const NOISE_GRAMS = 1e-3;
+const SECTIONS: readonly string[] = foodSchema.shape.shopSection.options;
+
+/**
+ * Shopping lines by section of the shop, then by food key. A food that stock covers stays on the list with 0 packs. Needed grams
+ * are as sold: bought for a cooked row by the food's own ratio, otherwise edible grams / (1 - refuse share), rounded up to
+ * whole grams once per food. `fromStockGrams` + `packs` x `packGrams` = `neededGrams` + `spareGrams`.
+ * `readLabel`: sold with a label, and none is on record. Bases made already or taken from leftovers and freezer need nothing. Throws on a key the catalogue lacks.
+ */
+export function shop(input: ShopInput): ShoppingLinePlan[] {
+  const { index } = input;
+  const needed = new Map<string, { food: Food; grams: number; readLabel: boolean }>();
+  const add = (foodKey: string, edibleGrams: number): void => {
+    const row = foodOf(index, foodKey);
+    // Water comes from the tap.
+    if (row.group === "WATER") return;
+    const bought = asBought(row, edibleGrams, (key) => index.food(key));
+    const line = needed.get(bought.food.key) ?? { food: bought.food, grams: 0, readLabel: false };
+    line.grams += bought.grams;
+    const wasRead = input.labels.some((label) => label.food === row.key || label.food === bought.food.key);
+    if ((row.packaged || bought.food.packaged) && !wasRead) line.readLabel = true;
+    needed.set(bought.food.key, line);
+  };
+
+  for (const item of input.boxes.flatMap((box) => box.items)) {
+    const { dish, grams } = index.derived(item.dish);
+    for (const ingredient of dish.ingredients) add(ingredient.food, (ingredient.grams * item.grams) / grams);
+  }
+  for (const batch of input.batches) {
+    if (batch.made) continue;
+    const base = index.base(batch.base);
+    if (base === undefined) throw new Error(`no base ${batch.base} in the catalogue`);
+    for (const ingredient of base.ingredients) add(ingredient.food, ingredient.grams * batch.batches);
+  }
+
+  return [...needed.values()]
+    .map(({ food, grams, readLabel }): ShoppingLinePlan => {
+      const neededGrams = Math.ceil(grams - NOISE_GRAMS);
+      const inStock = input.stock.filter((row) => row.food === food.key).reduce((sum, row) => sum + row.grams, 0);
+      const fromStockGrams = Math.min(neededGrams, Math.floor(Math.max(0, inStock)));
+      // A pack with a fraction of a gram counts for less, never for more.
+      const packGrams = Math.max(1, Math.floor(food.pack.grams));
+      const packs = Math.ceil((neededGrams - fromStockGrams) / packGrams);
+      return {
+        food: food.key,
+        section: food.shopSection,
+        neededGrams,
+        fromStockGrams,
+        packs,
+        packGrams,
+        spareGrams: fromStockGrams + packs * packGrams - neededGrams,
+        costMinor: packs * food.pack.priceMinor,
+        readLabel,
+      };
+    })
+    .filter((line) => line.neededGrams > 0)
+    .sort(
+      (a, b) =>
+        SECTIONS.indexOf(a.section) - SECTIONS.indexOf(b.section) || (a.food < b.food ? -1 : a.food > b.food ? 1 : 0),
+    );
+}
+
+function foodOf(index: CatalogueIndex, key: string): Food {
+  const food = index.food(key);
+  if (food === undefined) throw new Error(`no food ${key} in the catalogue`);
+  return food;
+}

@@ -1,0 +1,90 @@
+import type { IncomingMessage } from "node:http";
+import { HeaderMap, type HTTPGraphQLRequest } from "@apollo/server";
+import { fail, ok, type Result } from "../domain/result.js";
+import { readJsonBody } from "./body.js";
+import { chooseResponseType, type ResponseType } from "./media-type.js";
+
+/** A request that cannot be a GraphQL request at all. */
+export type RequestRefusal = {
+  readonly status: number;
+  readonly message: string;
+  readonly headers?: Readonly<Record<string, string>>;
+};
+
+export type ReadRequest = { readonly request: HTTPGraphQLRequest; readonly responseType: ResponseType };
+
+/**
+ * Reads a GraphQL-over-HTTP request (Stage 2 draft, "Request") from POST or GET. What passes is well-formed in the
+ * draft's sense; the document in it may still be nonsense.
+ */
+export async function readGraphQLRequest(req: IncomingMessage, url: URL): Promise<Result<ReadRequest, RequestRefusal>> {
+  if (req.method !== "GET" && req.method !== "POST")
+    return refuse(405, "GraphQL is served over POST, and GET for queries.", { allow: "GET, POST" });
+  const responseType = chooseResponseType(req.headers.accept);
+  if (responseType === null)
+    return refuse(406, "Accept application/graphql-response+json or application/json; nothing else is served here.");
+  const parameters = req.method === "GET" ? readSearch(url) : await readPost(req);
+  if (!parameters.ok) return parameters;
+  const misfit = misfitIn(parameters.value);
+  if (misfit !== null) return refuse(400, misfit);
+  // The server under us chooses a media type too: it is offered only ours.
+  const headers = new HeaderMap([["accept", responseType]]);
+  const { value } = parameters;
+  return ok({
+    responseType,
+    request:
+      req.method === "GET"
+        ? { method: "GET", headers, search: url.search, body: undefined }
+        : { method: "POST", headers, search: "", body: value },
+  });
+}
+
+function readSearch(url: URL): Result<Record<string, unknown>, RequestRefusal> {
+  const parameters: Record<string, unknown> = {};
+  for (const name of ["query", "operationName", "variables", "extensions"]) {
+    const [text, ...more] = url.searchParams.getAll(name);
+    if (more.length > 0) return refuse(400, `Give ${name} once in the address.`);
+    if (text === undefined) continue;
+    try {
+      parameters[name] = name === "query" || name === "operationName" ? text : (JSON.parse(text) as unknown);
+    } catch {
+      return refuse(400, `${name} in the address must be a JSON object.`);
+    }
+  }
+  return ok(parameters);
+}
+
+async function readPost(req: IncomingMessage): Promise<Result<Record<string, unknown>, RequestRefusal>> {
+  const body = await readJsonBody(req);
+  if (body.ok)
+    return isMap(body.value)
+      ? ok(body.value)
+      : refuse(400, 'The body must be one JSON object such as {"query": "{ __typename }"}.');
+  switch (body.error.kind) {
+    case "NotJson":
+      return refuse(415, "Send the header Content-Type: application/json, and the body as JSON in UTF-8.");
+    case "Compressed":
+      return refuse(415, "Send the body without Content-Encoding.", { "accept-encoding": "identity" });
+    case "TooLarge":
+      return refuse(413, `The body is larger than ${body.error.limitBytes / 1024} KB. Send less at a time.`);
+    case "BadJson":
+      return refuse(400, "The body is not valid JSON in UTF-8.");
+    case "CutOff":
+      return refuse(400, "The body ended early.");
+  }
+}
+
+function misfitIn({ query, operationName, variables, extensions }: Record<string, unknown>): string | null {
+  if (typeof query !== "string" || query === "")
+    return "The parameter query is missing: it holds the GraphQL document as text.";
+  if (operationName != null && typeof operationName !== "string") return "operationName must be text.";
+  if (variables != null && !isMap(variables)) return "variables must be a JSON object.";
+  if (extensions != null && !isMap(extensions)) return "extensions must be a JSON object.";
+  return null;
+}
+
+const isMap = (value: unknown): value is Record<string, unknown> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+const refuse = (status: number, message: string, headers: Record<string, string> = {}): Result<never, RequestRefusal> =>
+  fail({ status, message, headers });

@@ -1,0 +1,55 @@
+import { GraphQLError, type GraphQLFormattedError } from "graphql";
+import type { Log } from "../log.js";
+
+/** What one operation leaves behind for the log and for whoever closes its context. */
+export type OperationRecord = {
+  readonly requestId: string;
+  operationName: string | null;
+  /** The first error nobody foresaw, if any. */
+  unexpected: unknown;
+};
+
+/** Errors raised on purpose. Anything else is a bug or an outage, and its words stay in the log. */
+const FORESEEN = new Set([
+  "UNAUTHENTICATED",
+  "QUERY_LIMIT",
+  "GRAPHQL_PARSE_FAILED",
+  "GRAPHQL_VALIDATION_FAILED",
+  "OPERATION_RESOLUTION_FAILURE",
+  "BAD_USER_INPUT",
+  "BAD_REQUEST",
+  "PERSISTED_QUERY_NOT_SUPPORTED",
+]);
+
+export type Mask = (formatted: GraphQLFormattedError, error: unknown, record: OperationRecord) => GraphQLFormattedError;
+
+/** Makes the one gate through which every GraphQL error leaves, over HTTP and WebSocket. */
+export function createMask(log: Log, production: boolean): Mask {
+  return (formatted, error, record) => {
+    if (FORESEEN.has(String(formatted.extensions?.["code"])))
+      return production ? withoutSuggestions(formatted) : formatted;
+    const cause = rootOf(error);
+    record.unexpected ??= cause;
+    log.error(
+      { requestId: record.requestId, operationName: record.operationName, path: formatted.path, err: cause },
+      "unexpected error",
+    );
+    return { ...formatted, ...internalError(record.requestId) };
+  };
+}
+
+/** What a stranger is told when something broke. */
+export const internalError = (requestId: string): GraphQLFormattedError => ({
+  message: `Something went wrong on our side. Quote request ${requestId}.`,
+  extensions: { code: "INTERNAL", requestId },
+});
+
+/** graphql-js offers names it knows ("Did you mean ..."), which would list a schema that introspection hides. */
+const withoutSuggestions = (error: GraphQLFormattedError): GraphQLFormattedError => ({
+  ...error,
+  message: error.message.replace(/ ?Did you mean .+\?/g, ""),
+});
+
+function rootOf(error: unknown): unknown {
+  return error instanceof GraphQLError && error.originalError !== undefined ? rootOf(error.originalError) : error;
+}

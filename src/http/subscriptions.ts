@@ -1,0 +1,242 @@
+import { randomUUID } from "node:crypto";
+import type { IncomingMessage } from "node:http";
+import type { Duplex } from "node:stream";
+import type { BaseContext } from "@apollo/server";
+import {
+  createSourceEventStream,
+  execute,
+  getOperationAST,
+  GraphQLError,
+  NoSchemaIntrospectionCustomRule,
+  parse,
+  specifiedRules,
+  validate,
+  type DocumentNode,
+  type ExecutionArgs,
+  type ExecutionResult,
+  type GraphQLSchema,
+  type ValidationRule,
+} from "graphql";
+import type { SubscribePayload } from "graphql-ws";
+import { useServer } from "graphql-ws/use/ws";
+import { WebSocketServer, type WebSocket } from "ws";
+import type { Config } from "../config.js";
+import type { Log } from "../log.js";
+import { mapEvents } from "./event-stream.js";
+import type { OpenContext } from "./graphql-endpoint.js";
+import { BODY_BYTES, DOCUMENT_TOKENS, SUBSCRIPTIONS_PER_SOCKET } from "./limits.js";
+import type { Mask, OperationRecord } from "./masking.js";
+import { explainToken, type Verify } from "./tokens.js";
+
+type SubscriptionOptions<TContext extends BaseContext> = {
+  readonly config: Config;
+  readonly log: Log;
+  readonly schema: GraphQLSchema;
+  readonly rules: readonly ValidationRule[];
+  readonly mask: Mask;
+  readonly verify: Verify;
+  readonly openContext: OpenContext<TContext>;
+};
+
+export type Subscriptions = {
+  /** Takes over a connection that asked to become a WebSocket. */
+  upgrade(req: IncomingMessage, socket: Duplex, head: Buffer): void;
+  /** Ends every subscription and closes every socket with 1001. */
+  dispose(): Promise<void>;
+};
+
+/** One signed-in socket. */
+type Connection = { readonly id: string; readonly subject: string; readonly timer: NodeJS.Timeout };
+
+/** One running subscription: its record, and what to do when it ends. */
+type Running = { readonly record: OperationRecord; close(error?: unknown): Promise<void> };
+
+const HEARTBEAT = 12_000; // milliseconds between pings; a socket that misses one answer is cut
+const PARTING = 2_000; // milliseconds a client gets to answer a close at shutdown
+const LONGEST_TIMER = 2 ** 31 - 1; // setTimeout fires at once beyond this
+
+/**
+ * Subscriptions by the graphql-transport-ws subprotocol. `connectionParams.authorization` carries `Bearer <token>`.
+ * Closed with 4401 without a token, 4403 with a refused one, 4403 "Token expired" when its time is up.
+ */
+export function createSubscriptions<TContext extends BaseContext>(
+  options: SubscriptionOptions<TContext>,
+): Subscriptions {
+  const { config, log, schema, mask, verify, openContext } = options;
+  const rules = [...specifiedRules, ...options.rules, ...(config.production ? [NoSchemaIntrospectionCustomRule] : [])];
+  const connections = new WeakMap<WebSocket, Connection>();
+  const running = new WeakMap<WebSocket, Map<string, Running>>();
+  const sockets = new WebSocketServer({ noServer: true, maxPayload: BODY_BYTES, clientTracking: true });
+
+  async function admit(socket: WebSocket, authorization: unknown): Promise<boolean> {
+    const token = await verify(typeof authorization === "string" ? authorization : undefined);
+    if (!token.ok) {
+      const missing = token.error.kind === "MissingToken";
+      const reason = missing ? 'Send connectionParams {authorization: "Bearer <token>"}' : explainToken(token.error);
+      socket.close(missing ? 4401 : 4403, reason.slice(0, 120)); // RFC 6455, 5.5: a reason holds 123 bytes
+      return false;
+    }
+    const { subject, expiresAt } = token.value;
+    const left = Math.min(Math.max(expiresAt.getTime() - Date.now(), 0), LONGEST_TIMER);
+    const timer = setTimeout(() => socket.close(4403, "Token expired"), left).unref();
+    connections.set(socket, { id: randomUUID(), subject, timer });
+    running.set(socket, new Map());
+    return true;
+  }
+
+  /** The subscription's document, or what is wrong with it. */
+  function read(payload: SubscribePayload): DocumentNode | readonly GraphQLError[] {
+    let document: DocumentNode;
+    try {
+      document = parse(payload.query, { maxTokens: DOCUMENT_TOKENS });
+    } catch (error) {
+      return [coded(error, "GRAPHQL_PARSE_FAILED")];
+    }
+    const errors = validate(schema, document, rules);
+    if (errors.length > 0) return errors.map((error) => coded(error, "GRAPHQL_VALIDATION_FAILED"));
+    const operation = getOperationAST(document, payload.operationName);
+    if (!operation) return [refusal("Name the operation to run in operationName.")];
+    if (operation.operation !== "subscription")
+      return [refusal("Only subscriptions are served over WebSocket. Send queries and mutations over HTTP POST.")];
+    return document;
+  }
+
+  async function begin(socket: WebSocket, id: string, payload: SubscribePayload) {
+    const connection = connections.get(socket);
+    const subscriptions = running.get(socket);
+    if (!connection || !subscriptions) return [refusal("Send connection_init first.")];
+    if (subscriptions.size >= SUBSCRIPTIONS_PER_SOCKET)
+      return [refusal(`One connection holds at most ${SUBSCRIPTIONS_PER_SOCKET} subscriptions. Complete one first.`)];
+    const document = read(payload);
+    if (!("kind" in document)) return document;
+    const operationName = getOperationAST(document, payload.operationName)?.name?.value.slice(0, 64) ?? null;
+    const record: OperationRecord = { requestId: randomUUID(), operationName, unexpected: undefined };
+    const opened = await openContext({
+      subject: connection.subject,
+      requestId: record.requestId,
+      kind: "subscription",
+    });
+    subscriptions.set(id, { record, close: (error) => opened.close(error) });
+    log.info({ requestId: record.requestId, connection: connection.id, operationName }, "subscription started");
+    return {
+      schema,
+      document,
+      operationName: payload.operationName ?? null,
+      variableValues: payload.variables ?? null,
+      contextValue: { subject: connection.subject, record, context: opened.context } satisfies Begun<TContext>,
+    };
+  }
+
+  /** The source resolver runs in the subscription's own context; every event is resolved in a fresh one. */
+  async function follow(args: ExecutionArgs) {
+    const { subject, record, context } = args.contextValue as Begun<TContext>;
+    const source = await createSourceEventStream({ ...args, contextValue: context });
+    if (!(Symbol.asyncIterator in source)) return source;
+    return mapEvents(source, async (event): Promise<ExecutionResult> => {
+      const opened = await openContext({ subject, requestId: record.requestId, kind: "event" });
+      const once: OperationRecord = { ...record, unexpected: undefined };
+      const result = await execute({ ...args, rootValue: event, contextValue: opened.context });
+      const errors = result.errors?.map((error) => written(error, once));
+      await opened.close(once.unexpected);
+      return errors ? { ...result, errors } : result;
+    });
+  }
+
+  /** Passes an error through the gate, once. */
+  function written(error: GraphQLError, record: OperationRecord): GraphQLError {
+    if (error.extensions["code"] === "INTERNAL") return error;
+    const { message, extensions } = mask(error.toJSON(), error, record);
+    return reworded(error, message, extensions ?? {});
+  }
+
+  async function finish(socket: WebSocket, id: string): Promise<void> {
+    const ended = running.get(socket)?.get(id);
+    if (!ended) return;
+    running.get(socket)?.delete(id);
+    await ended.close(ended.record.unexpected).catch((error: unknown) => {
+      log.error({ err: error, requestId: ended.record.requestId }, "closing a subscription failed");
+    });
+  }
+
+  const recordOf = (socket: WebSocket, id: string): OperationRecord =>
+    running.get(socket)?.get(id)?.record ?? { requestId: randomUUID(), operationName: null, unexpected: undefined };
+
+  const server = useServer(
+    {
+      onConnect: ({ extra, connectionParams }) => admitOrClose(extra.socket, connectionParams?.["authorization"]),
+      onSubscribe: ({ extra }, id, payload) => beginOrRefuse(extra.socket, id, payload),
+      subscribe: follow,
+      onNext({ extra }, id, _payload, _args, { data, errors }) {
+        const record = recordOf(extra.socket, id);
+        return {
+          ...(data !== undefined && { data }),
+          ...(errors && { errors: errors.map((error) => written(error, record).toJSON()) }),
+        };
+      },
+      onError: ({ extra }, id, _payload, errors) => {
+        const record = recordOf(extra.socket, id);
+        return errors.map((error) => written(error, record).toJSON());
+      },
+      onComplete: ({ extra }, id) => finish(extra.socket, id),
+      async onClose({ extra: { socket } }, code) {
+        const connection = connections.get(socket);
+        if (!connection) return;
+        clearTimeout(connection.timer);
+        await Promise.all([...(running.get(socket)?.keys() ?? [])].map((id) => finish(socket, id)));
+        log.info({ connection: connection.id, code }, "socket closed");
+      },
+      isProd: true, // the library's own words about an error go nowhere
+    },
+    sockets,
+    HEARTBEAT,
+  );
+
+  async function admitOrClose(socket: WebSocket, authorization: unknown): Promise<boolean> {
+    try {
+      return await admit(socket, authorization);
+    } catch (error) {
+      log.error({ err: error }, "sign-in over WebSocket failed");
+      socket.close(4500, "Something went wrong on our side");
+      return false;
+    }
+  }
+
+  async function beginOrRefuse(socket: WebSocket, id: string, payload: SubscribePayload) {
+    try {
+      return await begin(socket, id, payload);
+    } catch (error) {
+      return [written(new GraphQLError("", { originalError: asError(error) }), recordOf(socket, id))];
+    }
+  }
+
+  return {
+    upgrade: (req, socket, head) =>
+      sockets.handleUpgrade(req, socket, head, (opened) => sockets.emit("connection", opened, req)),
+    async dispose() {
+      const impatience = setTimeout(() => sockets.clients.forEach((client) => client.terminate()), PARTING);
+      await server.dispose();
+      clearTimeout(impatience);
+    },
+  };
+}
+
+type Begun<TContext> = { readonly subject: string; readonly record: OperationRecord; readonly context: TContext };
+
+function coded(error: unknown, code: string): GraphQLError {
+  if (!(error instanceof GraphQLError)) throw error;
+  return reworded(error, error.message, { code, ...error.extensions });
+}
+
+/** The same error at the same place, in other words. */
+const reworded = (error: GraphQLError, message: string, extensions: Record<string, unknown>): GraphQLError =>
+  new GraphQLError(message, {
+    nodes: error.nodes ?? null,
+    source: error.source,
+    positions: error.positions,
+    path: error.path,
+    extensions,
+  });
+
+const asError = (thrown: unknown): Error => (thrown instanceof Error ? thrown : new Error(String(thrown)));
+
+const refusal = (message: string): GraphQLError => new GraphQLError(message, { extensions: { code: "BAD_REQUEST" } });

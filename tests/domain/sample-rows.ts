@@ -1,0 +1,147 @@
+/** Small invented rows for tests of the domain; figures in them stand for nothing unless a test says so. */
+import type { Base, Dish, Food } from "../../shared/catalogue.js";
+import { baseSchema, dishSchema, foodSchema } from "../../shared/catalogue.js";
+import type { ChildBrief, ChildDayBrief, WeekBrief } from "../../src/domain/brief.js";
+import { deriveDish, type DerivedDish } from "../../src/domain/catalogue/derive.js";
+
+export function sampleFood(key: string, over: Partial<Food> = {}): Food {
+  return foodSchema.parse({
+    key,
+    name: `Sample ${key}`,
+    ndb: null,
+    kind: key,
+    group: "VEGETABLE_OTHER",
+    origins: ["PLANT"],
+    allergens: [],
+    packaged: false,
+    nutrients: { ENERC_KCAL: 100, PROCNT: 5 },
+    freeSugarGrams: 0,
+    refusePercent: 0,
+    densityGramsPerMl: null,
+    keepsChilledDays: 5,
+    pack: { grams: 500, priceMinor: 100 },
+    shopSection: "PRODUCE",
+    ...over,
+  });
+}
+
+export function sampleBase(key: string, over: Partial<Base> = {}): Base {
+  return baseSchema.parse({
+    key,
+    name: `Sample ${key}`,
+    kind: "GRAIN",
+    ingredients: [{ food: "sample", grams: 100 }],
+    batchGrams: 100,
+    fixedHandsOnMinutes: 1,
+    perBatchHandsOnMinutes: 1,
+    passiveMinutes: 0,
+    equipment: [],
+    equipmentMinutes: 0,
+    maxBatches: 2,
+    windows: ["EVENING"],
+    keepsChilledDays: 3,
+    keepsFrozenDays: null,
+    storageMl: 200,
+    steps: ["Cook it through."],
+    ...over,
+  });
+}
+
+export function sampleDish(key: string, over: Partial<Dish> = {}): Dish {
+  return dishSchema.parse({
+    key,
+    name: `Sample ${key}`,
+    slots: ["MAIN"],
+    bases: [],
+    ingredients: [{ food: "sample", grams: 100 }],
+    portion: { kind: "CONTINUOUS", grams: 100, stepGrams: 10 },
+    steps: [{ text: "Put it in the box.", handsOnFixedMinutes: 1, handsOnPerPortionMinutes: 1, passiveMinutes: 0, eveningBefore: false }],
+    served: "COLD",
+    goodForHours: 12,
+    cutlery: "NONE",
+    spill: "DRY",
+    volumeMl: 150,
+    starch: "NONE",
+    protein: "NONE",
+    colours: [],
+    textures: [],
+    flavours: [],
+    cuisine: "home",
+    ...over,
+  });
+}
+
+/** A dish with its foods and bases, derived; the test fails when a row is unknown. */
+export function deriveSample(dish: Dish, foods: readonly Food[], bases: readonly Base[] = []): DerivedDish {
+  const derived = deriveDish(dish, {
+    food: (key) => foods.find((food) => food.key === key),
+    base: (key) => bases.find((base) => base.key === key),
+  });
+  if (!derived.ok) throw new Error(JSON.stringify(derived.error));
+  return derived.value;
+}
+
+/** One dish made of these foods, 100 g each, in the given form. */
+export function dishOf(foods: readonly Food[], form: Dish["ingredients"][number]["form"] = "MIXED_IN", over: Partial<Dish> = {}): DerivedDish {
+  const ingredients = foods.map((food) => ({ food: food.key, grams: 100, form }));
+  const portion = { kind: "CONTINUOUS" as const, grams: 100 * foods.length, stepGrams: 10 };
+  return deriveSample(sampleDish("made", { ingredients, portion, ...over }), foods);
+}
+
+export function sampleDay(date: string, over: Partial<ChildDayBrief> = {}): ChildDayBrief {
+  return { date, weekday: "MONDAY", leaveAt: "08:30", breaks: [], facility: "NEITHER", ruleSets: [0], ...over };
+}
+
+export function sampleChild(over: Partial<ChildBrief> = {}): ChildBrief {
+  return {
+    id: "child",
+    name: "Child",
+    dateOfBirth: "2018-05-20",
+    sex: null,
+    weightKg: null,
+    heightCm: null,
+    activity: "LOW_ACTIVE",
+    appetite: 1,
+    diets: [],
+    dislikes: [],
+    minutesToEat: 20,
+    allergies: [],
+    box: { compartments: [{ ml: 900, leakProof: false }], coldSources: 2, insulated: true, flask: false },
+    schoolName: "School",
+    days: [],
+    ...over,
+  };
+}
+
+export function sampleBrief(over: Partial<WeekBrief> = {}): WeekBrief {
+  return {
+    format: "noonpail-brief/1",
+    weekStart: "2026-09-07",
+    household: { id: "home", name: "Home", currency: "EUR", keepsOut: [], equipment: [], refrigeratorMl: 20_000 },
+    sessions: [],
+    children: [],
+    catalogue: { version: "sample", foods: [], bases: [], dishes: [] },
+    ruleSets: [],
+    choking: [],
+    holding: {
+      chilledMinutes: 240,
+      coldSources: 2,
+      flaskMinutes: 240,
+      ambientMinutes: 120,
+      hotDayAmbientMinutes: 60,
+      hotDayAboveC: 32,
+      source: "sample",
+    },
+    stock: [],
+    ready: [],
+    labels: [],
+    relaxations: [],
+    pins: [],
+    made: [],
+    outOf: [],
+    history: [],
+    stayCloseTo: [],
+    sharing: true,
+    ...over,
+  };
+}
