@@ -56,7 +56,8 @@ module.exports = {
     },
     {
       name: "checker-is-a-stranger",
-      comment: "The checker judges plans, so it shares no code with the rooms that make them: contracts in, faults out.",
+      comment:
+        "The checker judges plans, so it shares no code with the rooms that make them: contracts in, faults out.",
       severity: "error",
       from: { path: "^src/domain/checker/" },
       to: { pathNot: ["^src/domain/checker/", "^shared/", "^src/domain/(brief|week)[.]ts$"] },

@@ -5,7 +5,40 @@ import type { CodegenConfig } from "@graphql-codegen/cli";
  * `TypeName: "./room/file.js#Name as NameRow"`, the path as seen from src/graphql; the alias keeps the row's name
  * apart from the SDL type's.
  */
-const mappers: Record<string, string> = {};
+const mappers: Record<string, string> = {
+  Me: "./rows.js#MeNode as MeRow",
+  Person: "../database/household.js#PersonRow as PersonRow",
+  Household: "../database/household.js#HouseholdRow as HouseholdRow",
+  Kitchen: "../database/household.js#HouseholdRow as KitchenRow",
+  Stock: "../database/household.js#StockRow as StockRow",
+  Leftover: "../database/household.js#LeftoverRow as LeftoverRow",
+  FreezerStock: "../database/household.js#FreezerStockRow as FreezerStockRow",
+  LabelCheck: "../database/household.js#LabelCheckRow as LabelCheckRow",
+  Child: "./rows.js#ChildNode as ChildRow",
+  Enrolment: "./rows.js#EnrolmentNode as EnrolmentRow",
+  School: "../database/household.js#SchoolRow as SchoolRow",
+  SchoolClass: "../database/household.js#SchoolClassRow as SchoolClassRow",
+  RuleSet: "../database/school.js#RuleSetRow as RuleSetRow",
+  Rule: "../../shared/rule-set.js#Rule as RuleRow",
+  Food: "../../shared/catalogue.js#Food as FoodRow",
+  Base: "../../shared/catalogue.js#Base as BaseRow",
+  Dish: "../domain/catalogue/derive.js#DerivedDish as DishRow",
+  Week: "../database/week.js#WeekRow as WeekRow",
+  WeekPlan: "./rows.js#PlanNode as WeekPlanRow",
+  Box: "./rows.js#BoxNode as BoxRow",
+  BoxItem: "./rows.js#BoxItemNode as BoxItemRow",
+  BoxItemNote: "./rows.js#BoxItemNode as BoxItemNoteRow",
+  Batch: "./rows.js#BatchNode as BatchRow",
+  BatchFeed: "./rows.js#BatchFeedNode as BatchFeedRow",
+  Task: "./rows.js#TaskNode as TaskRow",
+  ShoppingLine: "../database/week.js#ShoppingLineRow as ShoppingLineRow",
+  Caution: "./rows.js#CautionNode as CautionRow",
+  Conflict: "./rows.js#ConflictNode as ConflictRow",
+  Alternative: "../domain/planner/alternatives.js#Alternative as AlternativeRow",
+  NoSchool: "./rows.js#NoSchoolNode as NoSchoolRow",
+  WeekPayload: "./rows.js#WeekPayloadNode as WeekPayloadRow",
+  LabelsUnread: "./rows.js#LabelsUnreadNode as LabelsUnreadRow",
+};
 
 const config: CodegenConfig = {
   schema: "schema/*.graphql",
@@ -31,6 +64,8 @@ const config: CodegenConfig = {
         resolversNonOptionalTypename: { unionMember: true, interfaceImplementingType: true },
         // Rows and domain values are readonly all the way down; a resolver may hand them over as they are.
         immutableTypes: true,
+        // An input field with a default always has a value by the time a resolver sees it.
+        avoidOptionals: { defaultValue: true },
         mappers,
       },
     },

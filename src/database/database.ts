@@ -119,12 +119,13 @@ export function connectDatabase(url: string, options: { writers?: number; reader
     },
 
     async refusePowerfulRole() {
-      const [row] = await sql<{ name: string; superuser: boolean; bypass: boolean; owns: number }[]>`
-        select r.rolname as name, r.rolsuper as superuser, r.rolbypassrls as bypass,
-          (select count(*)::int from pg_class c join pg_namespace n on n.oid = c.relnamespace
-           where n.nspname = 'public' and c.relkind = 'r' and pg_has_role(r.oid, c.relowner, 'usage')) as owns
-        from pg_roles r where r.rolname = current_user`;
-      const why = row!.superuser ? "is a superuser" : row!.bypass ? "has BYPASSRLS" : row!.owns > 0 ? "owns tables" : null;
+      // 'member' also counts a role that could only SET ROLE to the powerful one.
+      const [row] = await sql<{ name: string; superuser: boolean; bypass: boolean; owns: boolean }[]>`
+        select current_user as name, bool_or(r.rolsuper) as superuser, bool_or(r.rolbypassrls) as bypass,
+          exists (select from pg_class c join pg_namespace n on n.oid = c.relnamespace
+            where n.nspname = 'public' and c.relkind in ('r', 'p') and pg_has_role(current_user, c.relowner, 'member')) as owns
+        from pg_roles r where pg_has_role(current_user, r.oid, 'member')`;
+      const why = row!.superuser ? "is a superuser or may become one" : row!.bypass ? "has BYPASSRLS or may get it" : row!.owns ? "owns tables" : null;
       if (why) {
         throw new Error(
           `The database role "${row!.name}" ${why}, so row security would not hold. Connect as a member of noonpail_app that owns nothing (npm run db:migrate makes one).`,

@@ -1,5 +1,6 @@
 /** A household as one tree, by one statement, with the reader's rights. */
 import type { AllergenCode, AllergenGroupCode, DietCode, EquipmentKind, FacilityCode, SlotCode, WeekdayCode, WindowKind } from "../../shared/codes.js";
+import type { LabelBrief } from "../domain/brief.js";
 import type { ReadTx } from "./database.js";
 
 export type RoleCode = "COORDINATOR" | "COOK" | "HELPER" | "OBSERVER";
@@ -14,7 +15,7 @@ export interface PrepTimeExceptionRow { readonly kind: WindowKind; readonly date
 export interface StockRow { readonly food: string; readonly grams: number }
 export interface LeftoverRow { readonly id: string; readonly base: string; readonly grams: number; readonly cookedOn: string; readonly lastSafeDay: string }
 export interface FreezerStockRow { readonly id: string; readonly base: string; readonly grams: number; readonly frozenOn: string; readonly useBy: string }
-export interface LabelCheckRow { readonly food: string; readonly contains: readonly AllergenCode[]; readonly mayContain: readonly AllergenCode[]; readonly readOn: string }
+export interface LabelCheckRow { readonly food: string; readonly contains: readonly AllergenCode[]; readonly mayContain: readonly AllergenCode[]; readonly kinds: NonNullable<LabelBrief["kinds"]>; readonly readOn: string }
 export interface BreakRow { readonly key: string; readonly name: string; readonly startsAt: string; readonly minutes: number; readonly slots: readonly SlotCode[]; readonly energyShare: number }
 export interface SchoolClassRow { readonly id: string; readonly schoolId: string; readonly name: string; readonly facility: FacilityCode; readonly breaks: readonly BreakRow[] }
 export interface TermRow { readonly name: string; readonly firstDay: string; readonly lastDay: string }
@@ -71,7 +72,7 @@ export async function readHousehold(tx: ReadTx, id: string): Promise<HouseholdRo
       'stock', (select coalesce(json_agg(json_build_object('food', f.key, 'grams', s.grams) order by f.key), '[]') from stock s join food f on f.id = s.food_id where s.household_id = h.id),
       'leftovers', (select coalesce(json_agg(json_build_object('id', l.id, 'base', b.key, 'grams', l.grams, 'cookedOn', l.cooked_on, 'lastSafeDay', l.last_safe_day) order by l.cooked_on, b.key), '[]') from leftover l join base b on b.id = l.base_id where l.household_id = h.id),
       'freezerStock', (select coalesce(json_agg(json_build_object('id', l.id, 'base', b.key, 'grams', l.grams, 'frozenOn', l.frozen_on, 'useBy', l.use_by) order by l.use_by, b.key), '[]') from freezer_stock l join base b on b.id = l.base_id where l.household_id = h.id),
-      'labelChecks', (select coalesce(json_agg(json_build_object('food', f.key, 'contains', l.contains, 'mayContain', l.may_contain, 'readOn', l.read_on) order by f.key), '[]') from label_check l join food f on f.id = l.food_id where l.household_id = h.id),
+      'labelChecks', (select coalesce(json_agg(json_build_object('food', f.key, 'contains', l.contains, 'mayContain', l.may_contain, 'kinds', l.kinds, 'readOn', l.read_on) order by f.key), '[]') from label_check l join food f on f.id = l.food_id where l.household_id = h.id),
       'schools', (select coalesce(json_agg(${schoolTree(tx)} order by s.name), '[]') from school s
         where s.id in (select e.school_id from enrolment e join residence r on r.child_id = e.child_id where r.household_id = h.id))
     ) as tree

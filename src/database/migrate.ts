@@ -53,16 +53,27 @@ export async function migrate(ownerUrl: string, directory = "prisma/migrations")
   }
 }
 
-/** The login role of the server: a member of noonpail_app, without any right of its own. */
-export async function ensureServerRole(ownerUrl: string, role: { name: string; password: string }): Promise<void> {
+/**
+ * The login role of the server: a member of noonpail_app, without any right of its own. A role that is there already only
+ * becomes a member; its password changes when `renewPassword` asks for it.
+ */
+export async function ensureServerRole(
+  ownerUrl: string,
+  role: { name: string; password: string },
+  options: { renewPassword?: boolean } = {},
+): Promise<void> {
   const sql = postgres(ownerUrl, { max: 1, onnotice: () => undefined });
-  try {
-    const there = await sql`select 1 from pg_roles where rolname = ${role.name}`;
-    if (there.length > 0) return;
-    // create role takes no parameters; format() quotes both parts.
-    const [row] = await sql<{ statement: string }[]>`
-      select format('create role %I login password %L nosuperuser nobypassrls in role noonpail_app', ${role.name}::text, ${role.password}::text) as statement`;
+  // Role statements take no parameters; format() quotes.
+  const run = async (template: string, ...parts: string[]) => {
+    const [row] = await sql<{ statement: string }[]>`select format(${template}, variadic ${parts}::text[]) as statement`;
     await sql.unsafe(row!.statement);
+  };
+  try {
+    const [known] = await sql<{ member: boolean }[]>`
+      select pg_has_role(oid, 'noonpail_app', 'usage') as member from pg_roles where rolname = ${role.name}`;
+    if (!known) await run("create role %I login password %L nosuperuser nobypassrls in role noonpail_app", role.name, role.password);
+    if (known && !known.member) await run("grant noonpail_app to %I", role.name);
+    if (known && options.renewPassword) await run("alter role %I password %L", role.name, role.password);
   } finally {
     await sql.end();
   }

@@ -8,6 +8,8 @@ import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { PrismaPg } from "@prisma/adapter-pg";
 import { bindMigrationAwareSqlAdapterFactory, ColumnTypeEnum } from "@prisma/driver-adapter-utils";
+import { makeScratchDirectory, startEmbedded } from "./embedded.js";
+import { migrate } from "./migrate.js";
 
 /** The parts of the adapter and the engine touched here; neither package exports types for them. */
 type Loose = Record<string, (...args: never[]) => Promise<unknown>>;
@@ -91,4 +93,16 @@ export async function diffSchema(connectionString: string, schemaPath = "prisma/
     filters: { externalTables: ["public._prisma_migrations"], externalEnums: [] },
   });
   return answer.exitCode === 0 ? "" : (answer.stdout ?? "").trim();
+}
+
+/** The SQL that prisma/schema.prisma asks for beyond the migrations, found on a throw-away server; empty when they agree. */
+export async function diffMigrations(): Promise<string> {
+  const embedded = await startEmbedded(makeScratchDirectory(), { keep: false });
+  try {
+    await embedded.createDatabase("draft");
+    await migrate(embedded.url("draft"));
+    return await diffSchema(embedded.url("draft"));
+  } finally {
+    await embedded.stop();
+  }
 }

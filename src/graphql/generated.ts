@@ -1,7 +1,16 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
+import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, CautionNode as CautionRow, ConflictNode as ConflictRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow } from './rows.js';
+import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
+import type { RuleSetRow as RuleSetRow } from '../database/school.js';
+import type { Rule as RuleRow } from '../../shared/rule-set.js';
+import type { Food as FoodRow, Base as BaseRow } from '../../shared/catalogue.js';
+import type { DerivedDish as DishRow } from '../domain/catalogue/derive.js';
+import type { WeekRow as WeekRow, ShoppingLineRow as ShoppingLineRow } from '../database/week.js';
+import type { Alternative as AlternativeRow } from '../domain/planner/alternatives.js';
 import type { GraphqlContext } from './context.js';
 export type Maybe<T> = T | null;
 export type InputMaybe<T> = Maybe<T>;
+export type Omit<T, K extends keyof T> = Pick<T, Exclude<keyof T, K>>;
 export type RequireFields<T, K extends keyof T> = Omit<T, K> & { [P in K]-?: NonNullable<T[P]> };
 /** All built-in and custom scalars, mapped to their actual values */
 export type Scalars = {
@@ -19,35 +28,35 @@ export type Scalars = {
 };
 
 export type AgreeWeekInput = {
-  idempotencyKey: Scalars['String']['input'];
-  seenRevision: Scalars['Int']['input'];
-  weekId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly weekId: Scalars['ID']['input'];
 };
 
 export type AgreeWeekResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | WeekAgreed | WeekPayload;
 
 export type Allergy = {
-  __typename?: 'Allergy';
-  allergen?: Maybe<Scalars['String']['output']>;
-  avoid: Avoid;
-  foodKind?: Maybe<Scalars['String']['output']>;
+  readonly __typename?: 'Allergy';
+  readonly allergen?: Maybe<Scalars['String']['output']>;
+  readonly avoid: Avoid;
+  readonly foodKind?: Maybe<Scalars['String']['output']>;
 };
 
 export type AllergyInput = {
   /** An allergen or a family of them (TREE_NUTS, GLUTEN_CEREALS, SHELLFISH). Give this or foodKind. */
-  allergen?: InputMaybe<Scalars['String']['input']>;
-  avoid?: Avoid;
+  readonly allergen?: InputMaybe<Scalars['String']['input']>;
+  readonly avoid: Avoid;
   /** One food: kiwi, chickpea. */
-  foodKind?: InputMaybe<Scalars['String']['input']>;
+  readonly foodKind?: InputMaybe<Scalars['String']['input']>;
 };
 
 export type Alternative = {
-  __typename?: 'Alternative';
-  dish: Dish;
-  grams: Scalars['Float']['output'];
-  pieces?: Maybe<Scalars['Float']['output']>;
+  readonly __typename?: 'Alternative';
+  readonly dish: Dish;
+  readonly grams: Scalars['Float']['output'];
+  readonly pieces?: Maybe<Scalars['Float']['output']>;
   /** Points the week would lose by it; lower is better. */
-  pointsMore: Scalars['Int']['output'];
+  readonly pointsMore: Scalars['Int']['output'];
 };
 
 export type Avoid =
@@ -58,109 +67,107 @@ export type Avoid =
 
 /** Made once, used by many dishes and children. */
 export type Base = {
-  __typename?: 'Base';
-  batchGrams: Scalars['Float']['output'];
-  fixedHandsOnMinutes: Scalars['Float']['output'];
+  readonly __typename?: 'Base';
+  readonly batchGrams: Scalars['Float']['output'];
+  readonly fixedHandsOnMinutes: Scalars['Float']['output'];
   /** The day it is made counts as the first. */
-  keepsChilledDays: Scalars['Int']['output'];
-  keepsFrozenDays?: Maybe<Scalars['Int']['output']>;
-  key: Scalars['String']['output'];
-  kind: Scalars['String']['output'];
-  name: Scalars['String']['output'];
-  passiveMinutes: Scalars['Float']['output'];
-  perBatchHandsOnMinutes: Scalars['Float']['output'];
-  steps: Array<Scalars['String']['output']>;
-  windows: Array<WindowKind>;
+  readonly keepsChilledDays: Scalars['Int']['output'];
+  readonly keepsFrozenDays?: Maybe<Scalars['Int']['output']>;
+  readonly key: Scalars['String']['output'];
+  readonly kind: Scalars['String']['output'];
+  readonly name: Scalars['String']['output'];
+  readonly passiveMinutes: Scalars['Float']['output'];
+  readonly perBatchHandsOnMinutes: Scalars['Float']['output'];
+  readonly steps: ReadonlyArray<Scalars['String']['output']>;
+  readonly windows: ReadonlyArray<WindowKind>;
 };
 
 export type Batch = Node & {
-  __typename?: 'Batch';
-  base: Base;
-  batches: Scalars['Int']['output'];
-  feeds: Array<BatchFeed>;
-  grams: Scalars['Int']['output'];
-  id: Scalars['ID']['output'];
-  session: Scalars['String']['output'];
-  spareGrams: Scalars['Int']['output'];
-  state: WorkState;
+  readonly __typename?: 'Batch';
+  readonly base: Base;
+  readonly batches: Scalars['Int']['output'];
+  readonly feeds: ReadonlyArray<BatchFeed>;
+  readonly grams: Scalars['Int']['output'];
+  readonly id: Scalars['ID']['output'];
+  readonly session: Scalars['String']['output'];
+  readonly spareGrams: Scalars['Int']['output'];
+  readonly state: WorkState;
 };
 
 export type BatchFeed = {
-  __typename?: 'BatchFeed';
-  children: Array<Child>;
-  date: Scalars['LocalDate']['output'];
-  grams: Scalars['Float']['output'];
+  readonly __typename?: 'BatchFeed';
+  readonly children: ReadonlyArray<Child>;
+  readonly date: Scalars['LocalDate']['output'];
+  readonly grams: Scalars['Float']['output'];
 };
 
 /** What leaves the house with a child on a school day. */
 export type Box = Node & {
-  __typename?: 'Box';
-  child: Child;
-  date: Scalars['LocalDate']['output'];
-  id: Scalars['ID']['output'];
-  items: Array<BoxItem>;
-  packedAt?: Maybe<Scalars['DateTime']['output']>;
+  readonly __typename?: 'Box';
+  readonly child: Child;
+  readonly date: Scalars['LocalDate']['output'];
+  readonly id: Scalars['ID']['output'];
+  readonly items: ReadonlyArray<BoxItem>;
+  readonly packedAt?: Maybe<Scalars['DateTime']['output']>;
   /** How it leaves; null when the child's other home packs it. */
-  packing?: Maybe<BoxPacking>;
-  state: BoxState;
+  readonly packing?: Maybe<BoxPacking>;
+  readonly state: BoxState;
 };
 
 /** The box no longer passes; replan the week first. */
 export type BoxBlocked = UserError & {
-  __typename?: 'BoxBlocked';
-  message: Scalars['String']['output'];
+  readonly __typename?: 'BoxBlocked';
+  readonly message: Scalars['String']['output'];
 };
 
 /** The box is packed or eaten; it does not move. */
 export type BoxClosed = UserError & {
-  __typename?: 'BoxClosed';
-  message: Scalars['String']['output'];
-  state: BoxState;
+  readonly __typename?: 'BoxClosed';
+  readonly message: Scalars['String']['output'];
+  readonly state: BoxState;
 };
 
 export type BoxItem = Node & {
-  __typename?: 'BoxItem';
-  allergens: Array<Scalars['String']['output']>;
-  /** Dishes that could take its place with the whole week still passing every rule, best first; found by replanning each. At most five. */
-  alternatives: Array<Alternative>;
-  breakKey: Scalars['String']['output'];
+  readonly __typename?: 'BoxItem';
+  readonly allergens: ReadonlyArray<Scalars['String']['output']>;
+  readonly breakKey: Scalars['String']['output'];
   /** Null when an ingredient's figure is missing. */
-  carbohydrateGrams?: Maybe<Scalars['Float']['output']>;
-  cuts: Array<Cut>;
-  dish: Dish;
-  energyKcal: Scalars['Float']['output'];
-  grams: Scalars['Float']['output'];
+  readonly carbohydrateGrams?: Maybe<Scalars['Float']['output']>;
+  readonly cuts: ReadonlyArray<Cut>;
+  readonly dish: Dish;
+  readonly energyKcal: Scalars['Float']['output'];
+  readonly grams: Scalars['Float']['output'];
   /** CHILLED, FLASK, AMBIENT, NOT_CONTROLLED or REHEATED_AT_SCHOOL. */
-  holdingCase: Scalars['String']['output'];
-  id: Scalars['ID']['output'];
+  readonly holdingCase: Scalars['String']['output'];
+  readonly id: Scalars['ID']['output'];
   /** Foods whose label must be read and clear before the box is packed. */
-  labelsToRead: Array<Food>;
+  readonly labelsToRead: ReadonlyArray<Food>;
   /** Null for the child's other home. */
-  note?: Maybe<BoxItemNote>;
-  pieces?: Maybe<Scalars['Float']['output']>;
-  pinned: Scalars['Boolean']['output'];
+  readonly note?: Maybe<BoxItemNote>;
+  readonly pieces?: Maybe<Scalars['Float']['output']>;
+  readonly pinned: Scalars['Boolean']['output'];
   /** Counts items of the same slot in a break, from 0. */
-  place: Scalars['Int']['output'];
-  served: ServedWarmth;
-  slot: Slot;
+  readonly place: Scalars['Int']['output'];
+  readonly served: ServedWarmth;
+  readonly slot: Slot;
 };
 
 export type BoxItemNote = {
-  __typename?: 'BoxItemNote';
+  readonly __typename?: 'BoxItemNote';
   /** Which compartment of the box, from 0; -1 is the flask. */
-  compartment: Scalars['Int']['output'];
-  holdingLimitMinutes: Scalars['Int']['output'];
+  readonly compartment: Scalars['Int']['output'];
+  readonly holdingLimitMinutes: Scalars['Int']['output'];
   /** Minutes from leaving home to the end of the break. */
-  holdingMinutes: Scalars['Int']['output'];
-  why: Array<Scalars['String']['output']>;
+  readonly holdingMinutes: Scalars['Int']['output'];
+  readonly why: ReadonlyArray<Scalars['String']['output']>;
 };
 
 export type BoxPacking = {
-  __typename?: 'BoxPacking';
-  coldSources: Scalars['Int']['output'];
-  cutlery: Array<Scalars['String']['output']>;
-  flask: Scalars['Boolean']['output'];
-  leaveAt: Scalars['LocalTime']['output'];
+  readonly __typename?: 'BoxPacking';
+  readonly coldSources: Scalars['Int']['output'];
+  readonly cutlery: ReadonlyArray<Scalars['String']['output']>;
+  readonly flask: Scalars['Boolean']['output'];
+  readonly leaveAt: Scalars['LocalTime']['output'];
 };
 
 export type BoxState =
@@ -172,42 +179,50 @@ export type BoxState =
 
 /** A person in their role in one household. */
 export type Carer = {
-  __typename?: 'Carer';
-  person: Person;
-  role: Role;
-  since: Scalars['DateTime']['output'];
+  readonly __typename?: 'Carer';
+  readonly person: Person;
+  readonly role: Role;
+  readonly since: Scalars['DateTime']['output'];
 };
 
 export type Caution = {
-  __typename?: 'Caution';
-  child?: Maybe<Child>;
-  date?: Maybe<Scalars['LocalDate']['output']>;
-  kind: Scalars['String']['output'];
-  text: Scalars['String']['output'];
+  readonly __typename?: 'Caution';
+  readonly child?: Maybe<Child>;
+  readonly date?: Maybe<Scalars['LocalDate']['output']>;
+  readonly kind: Scalars['String']['output'];
+  readonly text: Scalars['String']['output'];
 };
 
 export type Child = Node & {
-  __typename?: 'Child';
+  readonly __typename?: 'Child';
   /** Whole years on the day. */
-  ageYears: Scalars['Int']['output'];
-  allergies: Array<Allergy>;
+  readonly ageYears: Scalars['Int']['output'];
+  readonly allergies: ReadonlyArray<Allergy>;
   /** 1 is usual; portions are scaled by it. */
-  appetite: Scalars['Float']['output'];
+  readonly appetite: Scalars['Float']['output'];
+  /** Boxes of these days from every home of the child, at most 62 days. */
+  readonly boxes: ReadonlyArray<Box>;
   /** What the day asks for, by published reference values. An estimate for planning, not dietetic advice. */
-  dailyNeeds: DailyNeeds;
-  dateOfBirth: Scalars['LocalDate']['output'];
-  diets: Array<Scalars['String']['output']>;
+  readonly dailyNeeds: DailyNeeds;
+  readonly dateOfBirth: Scalars['LocalDate']['output'];
+  readonly diets: ReadonlyArray<Scalars['String']['output']>;
   /** Dish keys or food kinds. */
-  dislikes: Array<Scalars['String']['output']>;
-  enrolments: Array<Enrolment>;
-  id: Scalars['ID']['output'];
-  minutesToEat: Scalars['Int']['output'];
-  name: Scalars['String']['output'];
+  readonly dislikes: ReadonlyArray<Scalars['String']['output']>;
+  readonly enrolments: ReadonlyArray<Enrolment>;
+  readonly id: Scalars['ID']['output'];
+  readonly minutesToEat: Scalars['Int']['output'];
+  readonly name: Scalars['String']['output'];
 };
 
 
 export type ChildAgeYearsArgs = {
   on: Scalars['LocalDate']['input'];
+};
+
+
+export type ChildBoxesArgs = {
+  from: Scalars['LocalDate']['input'];
+  to: Scalars['LocalDate']['input'];
 };
 
 
@@ -217,226 +232,226 @@ export type ChildDailyNeedsArgs = {
 
 /** No such child, or not one of yours. */
 export type ChildNotFound = UserError & {
-  __typename?: 'ChildNotFound';
-  message: Scalars['String']['output'];
+  readonly __typename?: 'ChildNotFound';
+  readonly message: Scalars['String']['output'];
 };
 
 /** A shape or texture that small children choke on. */
 export type ChokingHazard = {
-  __typename?: 'ChokingHazard';
-  class: Scalars['String']['output'];
-  cut: Scalars['String']['output'];
-  food: Scalars['String']['output'];
+  readonly __typename?: 'ChokingHazard';
+  readonly class: Scalars['String']['output'];
+  readonly cut: Scalars['String']['output'];
+  readonly food: Scalars['String']['output'];
   /** No cut makes it safe below that age. */
-  never: Scalars['Boolean']['output'];
-  source: Scalars['String']['output'];
+  readonly never: Scalars['Boolean']['output'];
+  readonly source: Scalars['String']['output'];
   /** Holds on days when the child is younger. */
-  underAgeYears: Scalars['Int']['output'];
+  readonly underAgeYears: Scalars['Int']['output'];
 };
 
 export type ClassBreak = {
-  __typename?: 'ClassBreak';
+  readonly __typename?: 'ClassBreak';
   /** Part of the day's energy, 0 to 1. */
-  energyShare: Scalars['Float']['output'];
-  key: Scalars['String']['output'];
-  minutes: Scalars['Int']['output'];
-  name: Scalars['String']['output'];
-  slots: Array<Slot>;
-  startsAt: Scalars['LocalTime']['output'];
+  readonly energyShare: Scalars['Float']['output'];
+  readonly key: Scalars['String']['output'];
+  readonly minutes: Scalars['Int']['output'];
+  readonly name: Scalars['String']['output'];
+  readonly slots: ReadonlyArray<Slot>;
+  readonly startsAt: Scalars['LocalTime']['output'];
 };
 
 export type CompartmentInput = {
-  leakProof: Scalars['Boolean']['input'];
+  readonly leakProof: Scalars['Boolean']['input'];
   /** 50 to 2000. */
-  ml: Scalars['Int']['input'];
+  readonly ml: Scalars['Int']['input'];
 };
 
 export type Conflict = {
-  __typename?: 'Conflict';
-  child?: Maybe<Child>;
-  date?: Maybe<Scalars['LocalDate']['output']>;
-  kind: Scalars['String']['output'];
-  session?: Maybe<Scalars['String']['output']>;
-  text: Scalars['String']['output'];
-  wayOut: Scalars['String']['output'];
+  readonly __typename?: 'Conflict';
+  readonly child?: Maybe<Child>;
+  readonly date?: Maybe<Scalars['LocalDate']['output']>;
+  readonly kind: Scalars['String']['output'];
+  readonly session?: Maybe<Scalars['String']['output']>;
+  readonly text: Scalars['String']['output'];
+  readonly wayOut: Scalars['String']['output'];
 };
 
 export type CreateChildInput = {
   /** INACTIVE, LOW_ACTIVE, ACTIVE or VERY_ACTIVE. */
-  activity?: Scalars['String']['input'];
-  allergies?: Array<AllergyInput>;
+  readonly activity: Scalars['String']['input'];
+  readonly allergies: ReadonlyArray<AllergyInput>;
   /** 0.5 to 2; 1 is usual. */
-  appetite?: Scalars['Float']['input'];
-  coldSources?: Scalars['Int']['input'];
-  compartments: Array<CompartmentInput>;
-  dateOfBirth: Scalars['LocalDate']['input'];
-  diets?: Array<Scalars['String']['input']>;
+  readonly appetite: Scalars['Float']['input'];
+  readonly coldSources: Scalars['Int']['input'];
+  readonly compartments: ReadonlyArray<CompartmentInput>;
+  readonly dateOfBirth: Scalars['LocalDate']['input'];
+  readonly diets: ReadonlyArray<Scalars['String']['input']>;
   /** Dish keys or food kinds. */
-  dislikes?: Array<Scalars['String']['input']>;
-  flask?: Scalars['Boolean']['input'];
-  heightCm?: InputMaybe<Scalars['Float']['input']>;
-  householdId: Scalars['ID']['input'];
-  idempotencyKey: Scalars['String']['input'];
-  insulated?: Scalars['Boolean']['input'];
+  readonly dislikes: ReadonlyArray<Scalars['String']['input']>;
+  readonly flask: Scalars['Boolean']['input'];
+  readonly heightCm?: InputMaybe<Scalars['Float']['input']>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly insulated: Scalars['Boolean']['input'];
   /** When the child leaves home on a school day. */
-  leaveAt: Scalars['LocalTime']['input'];
-  minutesToEat?: Scalars['Int']['input'];
-  name: Scalars['String']['input'];
-  seenRevision: Scalars['Int']['input'];
+  readonly leaveAt: Scalars['LocalTime']['input'];
+  readonly minutesToEat: Scalars['Int']['input'];
+  readonly name: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
   /** FEMALE or MALE, only for the energy estimate; stays with this household. */
-  sex?: InputMaybe<Scalars['String']['input']>;
-  weightKg?: InputMaybe<Scalars['Float']['input']>;
+  readonly sex?: InputMaybe<Scalars['String']['input']>;
+  readonly weightKg?: InputMaybe<Scalars['Float']['input']>;
 };
 
 export type CreateChildPayload = {
-  __typename?: 'CreateChildPayload';
-  child: Child;
-  household: Household;
+  readonly __typename?: 'CreateChildPayload';
+  readonly child: Child;
+  readonly household: Household;
 };
 
 export type CreateChildResult = CreateChildPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed;
 
 export type CreateHouseholdInput = {
-  currency: Scalars['String']['input'];
-  idempotencyKey: Scalars['String']['input'];
-  name: Scalars['String']['input'];
-  timeZone: Scalars['String']['input'];
+  readonly currency: Scalars['String']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly name: Scalars['String']['input'];
+  readonly timeZone: Scalars['String']['input'];
 };
 
 export type CreateHouseholdPayload = {
-  __typename?: 'CreateHouseholdPayload';
-  household: Household;
+  readonly __typename?: 'CreateHouseholdPayload';
+  readonly household: Household;
 };
 
 export type CreateHouseholdResult = CreateHouseholdPayload | InvalidInput | KeyReused;
 
 export type Cut = {
-  __typename?: 'Cut';
-  cut: Scalars['String']['output'];
-  food: Scalars['String']['output'];
-  source: Scalars['String']['output'];
+  readonly __typename?: 'Cut';
+  readonly cut: Scalars['String']['output'];
+  readonly food: Scalars['String']['output'];
+  readonly source: Scalars['String']['output'];
 };
 
 export type DailyNeeds = {
-  __typename?: 'DailyNeeds';
-  calciumMg: Scalars['Float']['output'];
-  energyKcal: Scalars['Int']['output'];
+  readonly __typename?: 'DailyNeeds';
+  readonly calciumMg: Scalars['Float']['output'];
+  readonly energyKcal: Scalars['Int']['output'];
   /** NASEM_2023 from body size, or DGA_TABLE by age and sex where body size is not known to this household. */
-  energyMethod: Scalars['String']['output'];
-  fibreGrams: Scalars['Float']['output'];
-  freeSugarMaxGrams: Scalars['Float']['output'];
-  ironMg: Scalars['Float']['output'];
-  proteinGrams: Scalars['Float']['output'];
-  saturatedFatMaxGrams: Scalars['Float']['output'];
-  sodiumMaxMg: Scalars['Float']['output'];
-  vitaminARaeUg: Scalars['Float']['output'];
-  vitaminCMg: Scalars['Float']['output'];
-  zincMg: Scalars['Float']['output'];
+  readonly energyMethod: Scalars['String']['output'];
+  readonly fibreGrams: Scalars['Float']['output'];
+  readonly freeSugarMaxGrams: Scalars['Float']['output'];
+  readonly ironMg: Scalars['Float']['output'];
+  readonly proteinGrams: Scalars['Float']['output'];
+  readonly saturatedFatMaxGrams: Scalars['Float']['output'];
+  readonly sodiumMaxMg: Scalars['Float']['output'];
+  readonly vitaminARaeUg: Scalars['Float']['output'];
+  readonly vitaminCMg: Scalars['Float']['output'];
+  readonly zincMg: Scalars['Float']['output'];
 };
 
 export type Dish = Node & {
-  __typename?: 'Dish';
+  readonly __typename?: 'Dish';
   /** Derived from every ingredient, bases included. */
-  allergens: Array<Scalars['String']['output']>;
-  bases: Array<DishBase>;
-  costMinor: Scalars['Int']['output'];
-  cuisine: Scalars['String']['output'];
-  freeSugarGrams: Scalars['Float']['output'];
-  goodForHours: Scalars['Float']['output'];
-  hazards: Array<ChokingHazard>;
-  id: Scalars['ID']['output'];
-  ingredients: Array<DishIngredient>;
-  key: Scalars['String']['output'];
+  readonly allergens: ReadonlyArray<Scalars['String']['output']>;
+  readonly bases: ReadonlyArray<DishBase>;
+  readonly costMinor: Scalars['Int']['output'];
+  readonly cuisine: Scalars['String']['output'];
+  readonly freeSugarGrams: Scalars['Float']['output'];
+  readonly goodForHours: Scalars['Float']['output'];
+  readonly hazards: ReadonlyArray<ChokingHazard>;
+  readonly id: Scalars['ID']['output'];
+  readonly ingredients: ReadonlyArray<DishIngredient>;
+  readonly key: Scalars['String']['output'];
   /** Packaged ingredients: their labels may say more. */
-  labelsToRead: Array<Food>;
+  readonly labelsToRead: ReadonlyArray<Food>;
   /** Figures the composition table lacks for an ingredient; a maximum that needs one is not taken as met. */
-  missing: Array<MissingFigure>;
-  name: Scalars['String']['output'];
+  readonly missing: ReadonlyArray<MissingFigure>;
+  readonly name: Scalars['String']['output'];
   /** Derived, for the reference portion; sums of what is known. */
-  nutrients: Array<NutrientAmount>;
-  pieceName?: Maybe<Scalars['String']['output']>;
+  readonly nutrients: ReadonlyArray<NutrientAmount>;
+  readonly pieceName?: Maybe<Scalars['String']['output']>;
   /** Grams of the reference portion. */
-  portionGrams: Scalars['Float']['output'];
+  readonly portionGrams: Scalars['Float']['output'];
   /** Pieces in the reference portion; null when it is not counted in pieces. */
-  portionPieces?: Maybe<Scalars['Float']['output']>;
-  served: ServedWarmth;
-  slots: Array<Slot>;
-  steps: Array<DishStep>;
+  readonly portionPieces?: Maybe<Scalars['Float']['output']>;
+  readonly served: ServedWarmth;
+  readonly slots: ReadonlyArray<Slot>;
+  readonly steps: ReadonlyArray<DishStep>;
 };
 
 export type DishBase = {
-  __typename?: 'DishBase';
-  base: Base;
-  grams: Scalars['Float']['output'];
+  readonly __typename?: 'DishBase';
+  readonly base: Base;
+  readonly grams: Scalars['Float']['output'];
 };
 
 export type DishConnection = {
-  __typename?: 'DishConnection';
-  nodes: Array<Dish>;
-  pageInfo: PageInfo;
+  readonly __typename?: 'DishConnection';
+  readonly nodes: ReadonlyArray<Dish>;
+  readonly pageInfo: PageInfo;
 };
 
 export type DishIngredient = {
-  __typename?: 'DishIngredient';
-  food: Food;
-  form: Scalars['String']['output'];
-  grams: Scalars['Float']['output'];
+  readonly __typename?: 'DishIngredient';
+  readonly food: Food;
+  readonly form: Scalars['String']['output'];
+  readonly grams: Scalars['Float']['output'];
 };
 
 export type DishStep = {
-  __typename?: 'DishStep';
-  eveningBefore: Scalars['Boolean']['output'];
-  handsOnFixedMinutes: Scalars['Float']['output'];
-  handsOnPerPortionMinutes: Scalars['Float']['output'];
-  passiveMinutes: Scalars['Float']['output'];
-  text: Scalars['String']['output'];
+  readonly __typename?: 'DishStep';
+  readonly eveningBefore: Scalars['Boolean']['output'];
+  readonly handsOnFixedMinutes: Scalars['Float']['output'];
+  readonly handsOnPerPortionMinutes: Scalars['Float']['output'];
+  readonly passiveMinutes: Scalars['Float']['output'];
+  readonly text: Scalars['String']['output'];
 };
 
 /** No dish has this key. */
 export type DishUnknown = UserError & {
-  __typename?: 'DishUnknown';
-  dish: Scalars['String']['output'];
-  message: Scalars['String']['output'];
+  readonly __typename?: 'DishUnknown';
+  readonly dish: Scalars['String']['output'];
+  readonly message: Scalars['String']['output'];
   /** Keys that look like it. */
-  nearest: Array<Scalars['String']['output']>;
+  readonly nearest: ReadonlyArray<Scalars['String']['output']>;
 };
 
 export type EnrolChildInput = {
-  childId: Scalars['ID']['input'];
-  fromDate: Scalars['LocalDate']['input'];
-  householdId: Scalars['ID']['input'];
-  idempotencyKey: Scalars['String']['input'];
-  schoolClassId: Scalars['ID']['input'];
-  seenRevision: Scalars['Int']['input'];
-  untilDate?: InputMaybe<Scalars['LocalDate']['input']>;
+  readonly childId: Scalars['ID']['input'];
+  readonly fromDate: Scalars['LocalDate']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly schoolClassId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly untilDate?: InputMaybe<Scalars['LocalDate']['input']>;
 };
 
 export type EnrolChildPayload = {
-  __typename?: 'EnrolChildPayload';
-  child: Child;
-  household: Household;
+  readonly __typename?: 'EnrolChildPayload';
+  readonly child: Child;
+  readonly household: Household;
 };
 
 export type EnrolChildResult = ChildNotFound | EnrolChildPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed | SchoolNotFound;
 
 export type Enrolment = {
-  __typename?: 'Enrolment';
-  fromDate: Scalars['LocalDate']['output'];
-  school: School;
-  schoolClass: SchoolClass;
-  untilDate?: Maybe<Scalars['LocalDate']['output']>;
+  readonly __typename?: 'Enrolment';
+  readonly fromDate: Scalars['LocalDate']['output'];
+  readonly school: School;
+  readonly schoolClass: SchoolClass;
+  readonly untilDate?: Maybe<Scalars['LocalDate']['output']>;
 };
 
 export type Equipment = {
-  __typename?: 'Equipment';
+  readonly __typename?: 'Equipment';
   /** HOB_BURNER, OVEN, STEAMER, MICROWAVE, TOASTER, RICE_COOKER, WAFFLE_IRON, CAKE_MOULD_SET, MUFFIN_TRAY, BLENDER or PRESSURE_COOKER. */
-  kind: Scalars['String']['output'];
-  units: Scalars['Int']['output'];
+  readonly kind: Scalars['String']['output'];
+  readonly units: Scalars['Int']['output'];
 };
 
 export type EquipmentInput = {
-  kind: Scalars['String']['input'];
-  units: Scalars['Int']['input'];
+  readonly kind: Scalars['String']['input'];
+  readonly units: Scalars['Int']['input'];
 };
 
 export type Facility =
@@ -447,37 +462,37 @@ export type Facility =
   | 'REHEATING';
 
 export type FinishTaskInput = {
-  idempotencyKey: Scalars['String']['input'];
-  seenRevision: Scalars['Int']['input'];
-  taskId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly taskId: Scalars['ID']['input'];
 };
 
 export type FinishTaskResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | TaskHeld | TaskPayload;
 
 /** One row of a composition table, per 100 g edible. */
 export type Food = {
-  __typename?: 'Food';
-  allergens: Array<Scalars['String']['output']>;
-  group: Scalars['String']['output'];
-  key: Scalars['String']['output'];
-  kind: Scalars['String']['output'];
-  name: Scalars['String']['output'];
+  readonly __typename?: 'Food';
+  readonly allergens: ReadonlyArray<Scalars['String']['output']>;
+  readonly group: Scalars['String']['output'];
+  readonly key: Scalars['String']['output'];
+  readonly kind: Scalars['String']['output'];
+  readonly name: Scalars['String']['output'];
   /** USDA Standard Reference number; null for water. */
-  ndb?: Maybe<Scalars['String']['output']>;
+  readonly ndb?: Maybe<Scalars['String']['output']>;
   /** Only what the table knows: a nutrient that is not listed is missing, not zero. */
-  nutrients: Array<NutrientAmount>;
+  readonly nutrients: ReadonlyArray<NutrientAmount>;
   /** Has a label that a carer of a child who avoids traces has to read. */
-  packaged: Scalars['Boolean']['output'];
-  refusePercent: Scalars['Float']['output'];
+  readonly packaged: Scalars['Boolean']['output'];
+  readonly refusePercent: Scalars['Float']['output'];
 };
 
 export type FreezerStock = Node & {
-  __typename?: 'FreezerStock';
-  base: Base;
-  frozenOn: Scalars['LocalDate']['output'];
-  grams: Scalars['Int']['output'];
-  id: Scalars['ID']['output'];
-  useBy: Scalars['LocalDate']['output'];
+  readonly __typename?: 'FreezerStock';
+  readonly base: Base;
+  readonly frozenOn: Scalars['LocalDate']['output'];
+  readonly grams: Scalars['Int']['output'];
+  readonly id: Scalars['ID']['output'];
+  readonly useBy: Scalars['LocalDate']['output'];
 };
 
 export type HouseRule =
@@ -490,25 +505,25 @@ export type HouseRule =
 
 /** A kitchen that packs boxes. */
 export type Household = Node & {
-  __typename?: 'Household';
-  carers: Array<Carer>;
-  children: Array<Child>;
+  readonly __typename?: 'Household';
+  readonly carers: ReadonlyArray<Carer>;
+  readonly children: ReadonlyArray<Child>;
   /** ISO 4217 code; money is in its minor unit. */
-  currency: Scalars['String']['output'];
-  id: Scalars['ID']['output'];
+  readonly currency: Scalars['String']['output'];
+  readonly id: Scalars['ID']['output'];
   /** Allergens that never enter this kitchen. */
-  keepsOut: Array<Scalars['String']['output']>;
-  kitchen: Kitchen;
-  myRole: Role;
-  name: Scalars['String']['output'];
+  readonly keepsOut: ReadonlyArray<Scalars['String']['output']>;
+  readonly kitchen: Kitchen;
+  readonly myRole: Role;
+  readonly name: Scalars['String']['output'];
   /** Goes up with every change of kitchen, children or stock. */
-  revision: Scalars['Int']['output'];
+  readonly revision: Scalars['Int']['output'];
   /** IANA name: Europe/London. */
-  timeZone: Scalars['String']['output'];
-  unitSystem: UnitSystem;
+  readonly timeZone: Scalars['String']['output'];
+  readonly unitSystem: UnitSystem;
   /** The week that holds this day; null when nothing has been planned for it. */
-  week?: Maybe<Week>;
-  weekStart: Weekday;
+  readonly week?: Maybe<Week>;
+  readonly weekStart: Weekday;
 };
 
 
@@ -519,160 +534,188 @@ export type HouseholdWeekArgs = {
 
 /** No such household, or not one of yours. */
 export type HouseholdNotFound = UserError & {
-  __typename?: 'HouseholdNotFound';
-  message: Scalars['String']['output'];
+  readonly __typename?: 'HouseholdNotFound';
+  readonly message: Scalars['String']['output'];
 };
 
 export type InputIssue = {
-  __typename?: 'InputIssue';
+  readonly __typename?: 'InputIssue';
   /** Path inside the input: children.0.dateOfBirth. */
-  field: Scalars['String']['output'];
+  readonly field: Scalars['String']['output'];
   /** What to send instead. */
-  fix: Scalars['String']['output'];
+  readonly fix: Scalars['String']['output'];
   /** What is wrong with it. */
-  problem: Scalars['String']['output'];
+  readonly problem: Scalars['String']['output'];
 };
 
 /** Something in the input cannot be used. All complaints come at once; nothing was saved. */
 export type InvalidInput = UserError & {
-  __typename?: 'InvalidInput';
-  issues: Array<InputIssue>;
-  message: Scalars['String']['output'];
+  readonly __typename?: 'InvalidInput';
+  readonly issues: ReadonlyArray<InputIssue>;
+  readonly message: Scalars['String']['output'];
 };
 
 /** The same idempotency key came before with another input. Nothing was changed. */
 export type KeyReused = UserError & {
-  __typename?: 'KeyReused';
-  message: Scalars['String']['output'];
+  readonly __typename?: 'KeyReused';
+  readonly message: Scalars['String']['output'];
   /** The mutation that used the key. */
-  usedFor: Scalars['String']['output'];
+  readonly usedFor: Scalars['String']['output'];
 };
 
 export type Kitchen = {
-  __typename?: 'Kitchen';
-  equipment: Array<Equipment>;
-  freezerMl: Scalars['Int']['output'];
-  freezerStock: Array<FreezerStock>;
-  labelChecks: Array<LabelCheck>;
-  leftovers: Array<Leftover>;
-  prepTimes: Array<PrepTime>;
+  readonly __typename?: 'Kitchen';
+  readonly equipment: ReadonlyArray<Equipment>;
+  readonly freezerMl: Scalars['Int']['output'];
+  readonly freezerStock: ReadonlyArray<FreezerStock>;
+  readonly labelChecks: ReadonlyArray<LabelCheck>;
+  readonly leftovers: ReadonlyArray<Leftover>;
+  readonly prepTimes: ReadonlyArray<PrepTime>;
   /** Room for boxes and batches overnight, in ml. */
-  refrigeratorMl: Scalars['Int']['output'];
-  stock: Array<Stock>;
+  readonly refrigeratorMl: Scalars['Int']['output'];
+  readonly stock: ReadonlyArray<Stock>;
 };
 
 /** The household after a change of its kitchen. */
 export type KitchenPayload = {
-  __typename?: 'KitchenPayload';
-  household: Household;
+  readonly __typename?: 'KitchenPayload';
+  readonly household: Household;
 };
 
 /** What was read on the label of a bought product. */
 export type LabelCheck = {
-  __typename?: 'LabelCheck';
-  contains: Array<Scalars['String']['output']>;
-  food: Food;
-  mayContain: Array<Scalars['String']['output']>;
-  readOn: Scalars['LocalDate']['output'];
+  readonly __typename?: 'LabelCheck';
+  readonly contains: ReadonlyArray<Scalars['String']['output']>;
+  readonly food: Food;
+  /** Single foods that were looked for on it, for a child allergic to one food. */
+  readonly kinds: ReadonlyArray<LabelKind>;
+  readonly mayContain: ReadonlyArray<Scalars['String']['output']>;
+  readonly readOn: Scalars['LocalDate']['output'];
 };
+
+export type LabelKind = {
+  readonly __typename?: 'LabelKind';
+  readonly kind: Scalars['String']['output'];
+  readonly says: LabelSays;
+};
+
+export type LabelKindInput = {
+  readonly kind: Scalars['String']['input'];
+  readonly says: LabelSays;
+};
+
+export type LabelSays =
+  | 'CLEAR'
+  | 'CONTAINS'
+  | 'MAY_CONTAIN';
 
 /** Labels that must be read and clear first, because the child avoids traces. */
 export type LabelsUnread = UserError & {
-  __typename?: 'LabelsUnread';
-  foods: Array<Food>;
-  message: Scalars['String']['output'];
+  readonly __typename?: 'LabelsUnread';
+  readonly foods: ReadonlyArray<Food>;
+  readonly message: Scalars['String']['output'];
 };
 
 /** What the family meal leaves. */
 export type Leftover = Node & {
-  __typename?: 'Leftover';
-  base: Base;
-  cookedOn: Scalars['LocalDate']['output'];
-  grams: Scalars['Int']['output'];
-  id: Scalars['ID']['output'];
+  readonly __typename?: 'Leftover';
+  readonly base: Base;
+  readonly cookedOn: Scalars['LocalDate']['output'];
+  readonly grams: Scalars['Int']['output'];
+  readonly id: Scalars['ID']['output'];
   /** Set by how long the base keeps chilled; never later. */
-  lastSafeDay: Scalars['LocalDate']['output'];
+  readonly lastSafeDay: Scalars['LocalDate']['output'];
 };
 
 export type LeftoverInput = {
   /** Base key: rice-cooked. */
-  base: Scalars['String']['input'];
-  cookedOn: Scalars['LocalDate']['input'];
-  grams: Scalars['Int']['input'];
+  readonly base: Scalars['String']['input'];
+  readonly cookedOn: Scalars['LocalDate']['input'];
+  readonly grams: Scalars['Int']['input'];
 };
 
 export type LoadRuleSetInput = {
   /** The document as JSON text, format noonpail-rule-set/1, at most 200 kB. */
-  document: Scalars['String']['input'];
-  idempotencyKey: Scalars['String']['input'];
-  schoolClassId?: InputMaybe<Scalars['ID']['input']>;
+  readonly document: Scalars['String']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly schoolClassId?: InputMaybe<Scalars['ID']['input']>;
   /** The school it is for; for a class, give schoolClassId as well. */
-  schoolId: Scalars['ID']['input'];
+  readonly schoolId: Scalars['ID']['input'];
   /** The version of this rule set that the administrator saw; 0 for a new one. */
-  seenRevision: Scalars['Int']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
 };
 
 export type LoadRuleSetPayload = {
-  __typename?: 'LoadRuleSetPayload';
-  ruleSet: RuleSet;
+  readonly __typename?: 'LoadRuleSetPayload';
+  readonly ruleSet: RuleSet;
 };
 
 export type LoadRuleSetResult = InvalidInput | KeyReused | LoadRuleSetPayload | NotAppointed | RevisionPassed | SchoolNotFound;
 
 export type MarkPackedInput = {
-  boxId: Scalars['ID']['input'];
-  idempotencyKey: Scalars['String']['input'];
-  packedAt: Scalars['DateTime']['input'];
-  seenRevision: Scalars['Int']['input'];
+  readonly boxId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly packedAt: Scalars['DateTime']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
 };
 
 export type MarkPackedResult = BoxBlocked | BoxClosed | InvalidInput | KeyReused | LabelsUnread | NotPermitted | NothingThere | RevisionPassed | WeekPayload;
 
+/** The person behind the token and what is theirs. */
+export type Me = {
+  readonly __typename?: 'Me';
+  /** Schools they were appointed to administer. */
+  readonly administers: ReadonlyArray<School>;
+  /** Households they belong to, the oldest membership first. */
+  readonly households: ReadonlyArray<Household>;
+  readonly person: Person;
+};
+
 export type MissingFigure = {
-  __typename?: 'MissingFigure';
-  food: Scalars['String']['output'];
-  nutrient: Scalars['String']['output'];
+  readonly __typename?: 'MissingFigure';
+  readonly food: Scalars['String']['output'];
+  readonly nutrient: Scalars['String']['output'];
 };
 
 export type Mutation = {
-  __typename?: 'Mutation';
+  readonly __typename?: 'Mutation';
   /** Settle the week. It can still be changed by what happens: absence, a swap by hand. */
-  agreeWeek: AgreeWeekResult;
+  readonly agreeWeek: AgreeWeekResult;
   /** Add a child to a household. */
-  createChild: CreateChildResult;
+  readonly createChild: CreateChildResult;
   /** Start a household with a usual kitchen and usual prep times; the caller becomes its coordinator. */
-  createHousehold: CreateHouseholdResult;
+  readonly createHousehold: CreateHouseholdResult;
   /** Join a child to a class of a school from a day on. */
-  enrolChild: EnrolChildResult;
+  readonly enrolChild: EnrolChildResult;
   /** Say a task is done. */
-  finishTask: FinishTaskResult;
+  readonly finishTask: FinishTaskResult;
   /** Load a rule set document as a new version. Only for the school's or jurisdiction's administrator. A version in force is never edited. */
-  loadRuleSet: LoadRuleSetResult;
+  readonly loadRuleSet: LoadRuleSetResult;
   /** Record that a box was packed. */
-  markPacked: MarkPackedResult;
+  readonly markPacked: MarkPackedResult;
   /** Keep an item as it is through every replan. */
-  pinItem: PinItemResult;
+  readonly pinItem: PinItemResult;
   /** Plan the week that holds a day. Pinned, packed and cooked things stay. */
-  planWeek: PlanWeekResult;
+  readonly planWeek: PlanWeekResult;
   /** Record what a label says. Needed before a box may be marked packed for a child who avoids traces. */
-  recordLabel: RecordLabelResult;
+  readonly recordLabel: RecordLabelResult;
   /** Let a house rule rest for one day. Safety, school rules and the kitchen's limits cannot be relaxed. */
-  relaxHouseRule: RelaxHouseRuleResult;
+  readonly relaxHouseRule: RelaxHouseRuleResult;
   /** A child stays home: the day's box falls away and the rest is replanned with the fewest changes. */
-  reportAbsence: ReportAbsenceResult;
+  readonly reportAbsence: ReportAbsenceResult;
   /** Set how many of each piece of equipment the kitchen has; kinds not named stay. */
-  setEquipment: SetEquipmentResult;
+  readonly setEquipment: SetEquipmentResult;
   /** Say what the family meals leave; replaces the list. */
-  setLeftovers: SetLeftoversResult;
+  readonly setLeftovers: SetLeftoversResult;
   /** Set the minutes of prep sessions, by weekday or for one date. */
-  setPrepTimes: SetPrepTimesResult;
+  readonly setPrepTimes: SetPrepTimesResult;
   /** Say what is in the cupboard. Foods not named stay as they are; 0 grams takes one out. */
-  setStock: SetStockResult;
+  readonly setStock: SetStockResult;
   /** Put another dish in an item's place and lay the week out again. */
-  swapItem: SwapItemResult;
+  readonly swapItem: SwapItemResult;
   /** Take a task. Exactly one carer holds it. */
-  takeTask: TakeTaskResult;
-  unpinItem: UnpinItemResult;
+  readonly takeTask: TakeTaskResult;
+  readonly unpinItem: UnpinItemResult;
 };
 
 
@@ -772,98 +815,94 @@ export type MutationUnpinItemArgs = {
 
 /** A child who wakes here that week has no school. */
 export type NoSchool = UserError & {
-  __typename?: 'NoSchool';
-  children: Array<Child>;
-  message: Scalars['String']['output'];
+  readonly __typename?: 'NoSchool';
+  readonly children: ReadonlyArray<Child>;
+  readonly message: Scalars['String']['output'];
 };
 
 /** Anything that can be asked for again by its ID. */
 export type Node = {
   /** Opaque. Not to be taken apart: its form may change. */
-  id: Scalars['ID']['output'];
+  readonly id: Scalars['ID']['output'];
 };
 
 /** The person does not administer this school. */
 export type NotAppointed = UserError & {
-  __typename?: 'NotAppointed';
-  message: Scalars['String']['output'];
+  readonly __typename?: 'NotAppointed';
+  readonly message: Scalars['String']['output'];
 };
 
 /** The person's role in this household does not allow it. */
 export type NotPermitted = UserError & {
-  __typename?: 'NotPermitted';
-  message: Scalars['String']['output'];
+  readonly __typename?: 'NotPermitted';
+  readonly message: Scalars['String']['output'];
   /** The least role that may do it. */
-  neededRole: Role;
+  readonly neededRole: Role;
 };
 
 /** No such box, item or task, or not one of yours, or of a plan that was replaced. */
 export type NothingThere = UserError & {
-  __typename?: 'NothingThere';
-  message: Scalars['String']['output'];
+  readonly __typename?: 'NothingThere';
+  readonly message: Scalars['String']['output'];
   /** What was looked for. */
-  what: Scalars['String']['output'];
+  readonly what: Scalars['String']['output'];
 };
 
 /** INFOODS tag name, amount and unit. */
 export type NutrientAmount = {
-  __typename?: 'NutrientAmount';
-  amount: Scalars['Float']['output'];
-  tag: Scalars['String']['output'];
-  unit: Scalars['String']['output'];
+  readonly __typename?: 'NutrientAmount';
+  readonly amount: Scalars['Float']['output'];
+  readonly tag: Scalars['String']['output'];
+  readonly unit: Scalars['String']['output'];
 };
 
 /** No child of this household has a school day then. */
 export type OutsideTerm = UserError & {
-  __typename?: 'OutsideTerm';
-  message: Scalars['String']['output'];
+  readonly __typename?: 'OutsideTerm';
+  readonly message: Scalars['String']['output'];
   /** The next school day of any of the children; null when no term is known. */
-  nextSchoolDay?: Maybe<Scalars['LocalDate']['output']>;
-  weekStart: Scalars['LocalDate']['output'];
+  readonly nextSchoolDay?: Maybe<Scalars['LocalDate']['output']>;
+  readonly weekStart: Scalars['LocalDate']['output'];
 };
 
 export type PageInfo = {
-  __typename?: 'PageInfo';
-  endCursor?: Maybe<Scalars['String']['output']>;
-  hasNextPage: Scalars['Boolean']['output'];
+  readonly __typename?: 'PageInfo';
+  readonly endCursor?: Maybe<Scalars['String']['output']>;
+  readonly hasNextPage: Scalars['Boolean']['output'];
 };
 
 /** Who signs in. */
 export type Person = Node & {
-  __typename?: 'Person';
-  /** Schools this person was appointed to administer. */
-  administers: Array<School>;
-  displayName: Scalars['String']['output'];
-  /** Households this person belongs to. */
-  households: Array<Household>;
-  id: Scalars['ID']['output'];
+  readonly __typename?: 'Person';
+  readonly displayName: Scalars['String']['output'];
+  readonly id: Scalars['ID']['output'];
 };
 
 export type PinItemInput = {
-  idempotencyKey: Scalars['String']['input'];
-  itemId: Scalars['ID']['input'];
-  seenRevision: Scalars['Int']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly itemId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
 };
 
 export type PinItemResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | WeekPayload;
 
 export type PlanOrigin = {
-  __typename?: 'PlanOrigin';
-  catalogueVersion: Scalars['String']['output'];
-  problemHash: Scalars['String']['output'];
+  readonly __typename?: 'PlanOrigin';
+  readonly catalogueVersion: Scalars['String']['output'];
+  readonly problemHash: Scalars['String']['output'];
   /** key@version of every rule set that was obeyed. */
-  ruleSetVersions: Array<Scalars['String']['output']>;
+  readonly ruleSetVersions: ReadonlyArray<Scalars['String']['output']>;
   /** Unsigned 32-bit number as text. */
-  seed: Scalars['String']['output'];
-  steps: Scalars['Int']['output'];
+  readonly seed: Scalars['String']['output'];
+  readonly steps: Scalars['Int']['output'];
 };
 
 export type PlanProgress = {
-  __typename?: 'PlanProgress';
+  readonly __typename?: 'PlanProgress';
   /** Objective of the best week so far, in the planner's points; null before the first that passes every rule. */
-  bestPoints?: Maybe<Scalars['Int']['output']>;
-  percent: Scalars['Int']['output'];
-  weekStart: Scalars['LocalDate']['output'];
+  readonly bestPoints?: Maybe<Scalars['Int']['output']>;
+  readonly percent: Scalars['Int']['output'];
+  readonly weekStart: Scalars['LocalDate']['output'];
 };
 
 export type PlanState =
@@ -873,63 +912,70 @@ export type PlanState =
 
 export type PlanWeekInput = {
   /** Any day of the week. */
-  date: Scalars['LocalDate']['input'];
-  householdId: Scalars['ID']['input'];
-  idempotencyKey: Scalars['String']['input'];
+  readonly date: Scalars['LocalDate']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
   /** Needed to plan an agreed week afresh; changes as few boxes as it can. */
-  replanAgreed?: Scalars['Boolean']['input'];
+  readonly replanAgreed: Scalars['Boolean']['input'];
   /** The week's revision; 0 when nothing has been planned for it. */
-  seenRevision: Scalars['Int']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
 };
 
 export type PlanWeekResult = HouseholdNotFound | InvalidInput | KeyReused | NoSchool | NotPermitted | OutsideTerm | RevisionPassed | WeekAgreed | WeekInfeasible | WeekPayload;
 
 /** Time a household gives to one kind of prep session on one weekday. */
 export type PrepTime = {
-  __typename?: 'PrepTime';
-  carers: Scalars['Int']['output'];
+  readonly __typename?: 'PrepTime';
+  readonly carers: Scalars['Int']['output'];
   /** Points the planner counts per hands-on minute, 0 to 1000: higher where minutes are scarce. */
-  effort: Scalars['Int']['output'];
+  readonly effort: Scalars['Int']['output'];
   /** Minutes from start to end, 0 to 720. */
-  elapsedMinutes: Scalars['Int']['output'];
+  readonly elapsedMinutes: Scalars['Int']['output'];
   /** Minutes of hands-on work in all, 0 to 600. */
-  handsOnMinutes: Scalars['Int']['output'];
-  kind: WindowKind;
-  startsAt: Scalars['LocalTime']['output'];
+  readonly handsOnMinutes: Scalars['Int']['output'];
+  readonly kind: WindowKind;
+  readonly startsAt: Scalars['LocalTime']['output'];
   /** The day the session happens on. */
-  weekday: Weekday;
+  readonly weekday: Weekday;
 };
 
 export type PrepTimeInput = {
-  carers?: Scalars['Int']['input'];
+  readonly carers: Scalars['Int']['input'];
   /** Only on this day. */
-  date?: InputMaybe<Scalars['LocalDate']['input']>;
-  /** Left as it is when absent. */
-  effort?: InputMaybe<Scalars['Int']['input']>;
-  elapsedMinutes: Scalars['Int']['input'];
-  handsOnMinutes: Scalars['Int']['input'];
-  kind: WindowKind;
-  startsAt: Scalars['LocalTime']['input'];
+  readonly date?: InputMaybe<Scalars['LocalDate']['input']>;
+  /** A usual value for the kind of session when absent: weekend 4, evening 6, morning 10. */
+  readonly effort?: InputMaybe<Scalars['Int']['input']>;
+  readonly elapsedMinutes: Scalars['Int']['input'];
+  readonly handsOnMinutes: Scalars['Int']['input'];
+  readonly kind: WindowKind;
+  readonly startsAt: Scalars['LocalTime']['input'];
   /** Every week on this day. Give this or date. */
-  weekday?: InputMaybe<Weekday>;
+  readonly weekday?: InputMaybe<Weekday>;
 };
 
 export type Query = {
-  __typename?: 'Query';
-  dish?: Maybe<Dish>;
+  readonly __typename?: 'Query';
+  /** Dishes that could take an item's place with the whole week still passing every rule, best first; found by replanning each. At most five. */
+  readonly alternatives: ReadonlyArray<Alternative>;
+  readonly dish?: Maybe<Dish>;
   /** All dishes by key, those for one slot when given. */
-  dishes: DishConnection;
+  readonly dishes: DishConnection;
   /** Null when there is none or it is not yours. */
-  household?: Maybe<Household>;
+  readonly household?: Maybe<Household>;
   /** The person behind the token. */
-  me: Person;
+  readonly me: Me;
   /** Anything by its ID; null when there is none or it is not yours to see. */
-  node?: Maybe<Node>;
-  school?: Maybe<School>;
+  readonly node?: Maybe<Node>;
+  readonly school?: Maybe<School>;
   /** All schools by name. */
-  schools: SchoolConnection;
+  readonly schools: SchoolConnection;
   /** The week of a household that holds a day; null when nothing has been planned for it. */
-  week?: Maybe<Week>;
+  readonly week?: Maybe<Week>;
+};
+
+
+export type QueryAlternativesArgs = {
+  itemId: Scalars['ID']['input'];
 };
 
 
@@ -940,7 +986,7 @@ export type QueryDishArgs = {
 
 export type QueryDishesArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
-  first?: Scalars['Int']['input'];
+  first: Scalars['Int']['input'];
   slot?: InputMaybe<Slot>;
 };
 
@@ -962,7 +1008,7 @@ export type QuerySchoolArgs = {
 
 export type QuerySchoolsArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
-  first?: Scalars['Int']['input'];
+  first: Scalars['Int']['input'];
 };
 
 
@@ -972,45 +1018,46 @@ export type QueryWeekArgs = {
 };
 
 export type RecordLabelInput = {
-  contains: Array<Scalars['String']['input']>;
+  readonly contains: ReadonlyArray<Scalars['String']['input']>;
   /** Food key. */
-  food: Scalars['String']['input'];
-  householdId: Scalars['ID']['input'];
-  idempotencyKey: Scalars['String']['input'];
-  mayContain: Array<Scalars['String']['input']>;
-  readOn: Scalars['LocalDate']['input'];
-  seenRevision: Scalars['Int']['input'];
+  readonly food: Scalars['String']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly kinds: ReadonlyArray<LabelKindInput>;
+  readonly mayContain: ReadonlyArray<Scalars['String']['input']>;
+  readonly readOn: Scalars['LocalDate']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
 };
 
 export type RecordLabelResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
 
 export type RelaxHouseRuleInput = {
-  date: Scalars['LocalDate']['input'];
-  householdId: Scalars['ID']['input'];
-  idempotencyKey: Scalars['String']['input'];
-  rule: HouseRule;
-  seenRevision: Scalars['Int']['input'];
+  readonly date: Scalars['LocalDate']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly rule: HouseRule;
+  readonly seenRevision: Scalars['Int']['input'];
 };
 
 export type RelaxHouseRuleResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
 
 export type ReportAbsenceInput = {
-  childId: Scalars['ID']['input'];
-  date: Scalars['LocalDate']['input'];
-  householdId: Scalars['ID']['input'];
-  idempotencyKey: Scalars['String']['input'];
-  reason?: Scalars['String']['input'];
-  seenRevision: Scalars['Int']['input'];
+  readonly childId: Scalars['ID']['input'];
+  readonly date: Scalars['LocalDate']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly reason: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
 };
 
 export type ReportAbsenceResult = BoxClosed | ChildNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | OutsideTerm | RevisionPassed | WeekInfeasible | WeekPayload;
 
 /** Someone changed it meanwhile. Read it again, then decide. */
 export type RevisionPassed = UserError & {
-  __typename?: 'RevisionPassed';
-  currentRevision: Scalars['Int']['output'];
-  message: Scalars['String']['output'];
-  seenRevision: Scalars['Int']['output'];
+  readonly __typename?: 'RevisionPassed';
+  readonly currentRevision: Scalars['Int']['output'];
+  readonly message: Scalars['String']['output'];
+  readonly seenRevision: Scalars['Int']['output'];
 };
 
 /** What a carer may do in a household; each role includes the ones after it. */
@@ -1025,15 +1072,15 @@ export type Role =
   | 'OBSERVER';
 
 export type Rule = {
-  __typename?: 'Rule';
+  readonly __typename?: 'Rule';
   /** The id inside its document. */
-  key: Scalars['String']['output'];
+  readonly key: Scalars['String']['output'];
   /** EXCLUDE, ONLY, FREQUENCY, AMOUNT, SHARE, NUTRIENT, TOGETHER or SERVING. */
-  kind: Scalars['String']['output'];
-  level: RuleLevel;
+  readonly kind: Scalars['String']['output'];
+  readonly level: RuleLevel;
   /** The sentence a family reads. */
-  says: Scalars['String']['output'];
-  source: Scalars['String']['output'];
+  readonly says: Scalars['String']['output'];
+  readonly source: Scalars['String']['output'];
 };
 
 export type RuleLayer =
@@ -1049,54 +1096,54 @@ export type RuleLevel =
   | 'FORBID';
 
 export type RuleSet = Node & {
-  __typename?: 'RuleSet';
+  readonly __typename?: 'RuleSet';
   /** False: a family's own copy that the school has not confirmed. */
-  confirmed: Scalars['Boolean']['output'];
-  id: Scalars['ID']['output'];
-  inForceFrom: Scalars['LocalDate']['output'];
-  inForceUntil?: Maybe<Scalars['LocalDate']['output']>;
-  key: Scalars['String']['output'];
-  layer: RuleLayer;
-  rules: Array<Rule>;
-  title: Scalars['String']['output'];
-  version: Scalars['Int']['output'];
+  readonly confirmed: Scalars['Boolean']['output'];
+  readonly id: Scalars['ID']['output'];
+  readonly inForceFrom: Scalars['LocalDate']['output'];
+  readonly inForceUntil?: Maybe<Scalars['LocalDate']['output']>;
+  readonly key: Scalars['String']['output'];
+  readonly layer: RuleLayer;
+  readonly rules: ReadonlyArray<Rule>;
+  readonly title: Scalars['String']['output'];
+  readonly version: Scalars['Int']['output'];
 };
 
 export type School = Node & {
-  __typename?: 'School';
-  classes: Array<SchoolClass>;
+  readonly __typename?: 'School';
+  readonly classes: ReadonlyArray<SchoolClass>;
   /** Holidays, early finishes and trip days. */
-  days: Array<SchoolDay>;
-  id: Scalars['ID']['output'];
-  jurisdiction?: Maybe<Scalars['String']['output']>;
-  name: Scalars['String']['output'];
+  readonly days: ReadonlyArray<SchoolDay>;
+  readonly id: Scalars['ID']['output'];
+  readonly jurisdiction?: Maybe<Scalars['String']['output']>;
+  readonly name: Scalars['String']['output'];
   /** Rule sets that hold here, the newest version of each. */
-  ruleSets: Array<RuleSet>;
-  terms: Array<SchoolTerm>;
-  timeZone: Scalars['String']['output'];
+  readonly ruleSets: ReadonlyArray<RuleSet>;
+  readonly terms: ReadonlyArray<SchoolTerm>;
+  readonly timeZone: Scalars['String']['output'];
 };
 
 export type SchoolClass = Node & {
-  __typename?: 'SchoolClass';
-  breaks: Array<ClassBreak>;
-  facility: Facility;
-  id: Scalars['ID']['output'];
-  name: Scalars['String']['output'];
+  readonly __typename?: 'SchoolClass';
+  readonly breaks: ReadonlyArray<ClassBreak>;
+  readonly facility: Facility;
+  readonly id: Scalars['ID']['output'];
+  readonly name: Scalars['String']['output'];
 };
 
 export type SchoolConnection = {
-  __typename?: 'SchoolConnection';
-  nodes: Array<School>;
-  pageInfo: PageInfo;
+  readonly __typename?: 'SchoolConnection';
+  readonly nodes: ReadonlyArray<School>;
+  readonly pageInfo: PageInfo;
 };
 
 export type SchoolDay = {
-  __typename?: 'SchoolDay';
-  date: Scalars['LocalDate']['output'];
+  readonly __typename?: 'SchoolDay';
+  readonly date: Scalars['LocalDate']['output'];
   /** For an early finish: breaks that start at or after it fall away. */
-  endsAt?: Maybe<Scalars['LocalTime']['output']>;
-  kind: SchoolDayKind;
-  title: Scalars['String']['output'];
+  readonly endsAt?: Maybe<Scalars['LocalTime']['output']>;
+  readonly kind: SchoolDayKind;
+  readonly title: Scalars['String']['output'];
 };
 
 export type SchoolDayKind =
@@ -1106,15 +1153,15 @@ export type SchoolDayKind =
 
 /** No such school. */
 export type SchoolNotFound = UserError & {
-  __typename?: 'SchoolNotFound';
-  message: Scalars['String']['output'];
+  readonly __typename?: 'SchoolNotFound';
+  readonly message: Scalars['String']['output'];
 };
 
 export type SchoolTerm = {
-  __typename?: 'SchoolTerm';
-  firstDay: Scalars['LocalDate']['output'];
-  lastDay: Scalars['LocalDate']['output'];
-  name: Scalars['String']['output'];
+  readonly __typename?: 'SchoolTerm';
+  readonly firstDay: Scalars['LocalDate']['output'];
+  readonly lastDay: Scalars['LocalDate']['output'];
+  readonly name: Scalars['String']['output'];
 };
 
 export type ServedWarmth =
@@ -1123,63 +1170,63 @@ export type ServedWarmth =
   | 'WARM';
 
 export type SetEquipmentInput = {
-  equipment: Array<EquipmentInput>;
-  householdId: Scalars['ID']['input'];
-  idempotencyKey: Scalars['String']['input'];
-  seenRevision: Scalars['Int']['input'];
+  readonly equipment: ReadonlyArray<EquipmentInput>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
 };
 
 export type SetEquipmentResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
 
 export type SetLeftoversInput = {
-  householdId: Scalars['ID']['input'];
-  idempotencyKey: Scalars['String']['input'];
-  leftovers: Array<LeftoverInput>;
-  seenRevision: Scalars['Int']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly leftovers: ReadonlyArray<LeftoverInput>;
+  readonly seenRevision: Scalars['Int']['input'];
 };
 
 export type SetLeftoversResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
 
 export type SetPrepTimesInput = {
-  householdId: Scalars['ID']['input'];
-  idempotencyKey: Scalars['String']['input'];
-  prepTimes: Array<PrepTimeInput>;
-  seenRevision: Scalars['Int']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly prepTimes: ReadonlyArray<PrepTimeInput>;
+  readonly seenRevision: Scalars['Int']['input'];
 };
 
 export type SetPrepTimesResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
 
 export type SetStockInput = {
-  entries: Array<StockEntryInput>;
-  householdId: Scalars['ID']['input'];
-  idempotencyKey: Scalars['String']['input'];
-  seenRevision: Scalars['Int']['input'];
+  readonly entries: ReadonlyArray<StockEntryInput>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
 };
 
 export type SetStockResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
 
 /** The best plan found with sharing switched off under the same limits, beside this one. */
 export type SharingGain = {
-  __typename?: 'SharingGain';
+  readonly __typename?: 'SharingGain';
   /** Null when the kitchen has no time for a week without sharing. */
-  handsOnMinutesAlone?: Maybe<Scalars['Float']['output']>;
-  handsOnMinutesShared: Scalars['Float']['output'];
-  savedMinutes?: Maybe<Scalars['Float']['output']>;
+  readonly handsOnMinutesAlone?: Maybe<Scalars['Float']['output']>;
+  readonly handsOnMinutesShared: Scalars['Float']['output'];
+  readonly savedMinutes?: Maybe<Scalars['Float']['output']>;
 };
 
 export type ShoppingLine = Node & {
-  __typename?: 'ShoppingLine';
-  costMinor: Scalars['Int']['output'];
-  food: Food;
-  fromStockGrams: Scalars['Int']['output'];
-  id: Scalars['ID']['output'];
-  neededGrams: Scalars['Int']['output'];
-  packGrams: Scalars['Int']['output'];
-  packs: Scalars['Int']['output'];
+  readonly __typename?: 'ShoppingLine';
+  readonly costMinor: Scalars['Int']['output'];
+  readonly food: Food;
+  readonly fromStockGrams: Scalars['Int']['output'];
+  readonly id: Scalars['ID']['output'];
+  readonly neededGrams: Scalars['Int']['output'];
+  readonly packGrams: Scalars['Int']['output'];
+  readonly packs: Scalars['Int']['output'];
   /** Read the label before first use. */
-  readLabel: Scalars['Boolean']['output'];
-  section: Scalars['String']['output'];
-  spareGrams: Scalars['Int']['output'];
+  readonly readLabel: Scalars['Boolean']['output'];
+  readonly section: Scalars['String']['output'];
+  readonly spareGrams: Scalars['Int']['output'];
 };
 
 export type Slot =
@@ -1189,23 +1236,23 @@ export type Slot =
   | 'VEGETABLE';
 
 export type Stock = {
-  __typename?: 'Stock';
-  food: Food;
-  grams: Scalars['Int']['output'];
+  readonly __typename?: 'Stock';
+  readonly food: Food;
+  readonly grams: Scalars['Int']['output'];
 };
 
 export type StockEntryInput = {
   /** Food key: rice-white-long-raw. */
-  food: Scalars['String']['input'];
-  grams: Scalars['Int']['input'];
+  readonly food: Scalars['String']['input'];
+  readonly grams: Scalars['Int']['input'];
 };
 
 export type Subscription = {
-  __typename?: 'Subscription';
+  readonly __typename?: 'Subscription';
   /** How far a plan of this household has come. */
-  planProgress: PlanProgress;
+  readonly planProgress: PlanProgress;
   /** The week each time it changes. */
-  weekChanged: Week;
+  readonly weekChanged: Week;
 };
 
 
@@ -1220,64 +1267,64 @@ export type SubscriptionWeekChangedArgs = {
 
 export type SwapItemInput = {
   /** Key of the dish to put there. */
-  dish: Scalars['String']['input'];
-  idempotencyKey: Scalars['String']['input'];
-  itemId: Scalars['ID']['input'];
-  seenRevision: Scalars['Int']['input'];
+  readonly dish: Scalars['String']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly itemId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
 };
 
 export type SwapItemResult = BoxClosed | DishUnknown | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | SwapRefused | WeekPayload;
 
 /** The dish may not stand there. Each conflict names the rule and its source. */
 export type SwapRefused = UserError & {
-  __typename?: 'SwapRefused';
-  conflicts: Array<Conflict>;
-  message: Scalars['String']['output'];
+  readonly __typename?: 'SwapRefused';
+  readonly conflicts: ReadonlyArray<Conflict>;
+  readonly message: Scalars['String']['output'];
 };
 
 export type TakeTaskInput = {
-  idempotencyKey: Scalars['String']['input'];
-  seenRevision: Scalars['Int']['input'];
-  taskId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly taskId: Scalars['ID']['input'];
 };
 
 export type TakeTaskResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | TaskHeld | TaskPayload;
 
 export type Task = Node & {
-  __typename?: 'Task';
+  readonly __typename?: 'Task';
   /** Which pair of hands, from 1. */
-  carer: Scalars['Int']['output'];
-  children: Array<Child>;
-  endsAt: Scalars['LocalTime']['output'];
-  equipment: Array<Scalars['String']['output']>;
-  forDates: Array<Scalars['LocalDate']['output']>;
+  readonly carer: Scalars['Int']['output'];
+  readonly children: ReadonlyArray<Child>;
+  readonly endsAt: Scalars['LocalTime']['output'];
+  readonly equipment: ReadonlyArray<Scalars['String']['output']>;
+  readonly forDates: ReadonlyArray<Scalars['LocalDate']['output']>;
   /** Allergens it handles that a child here avoids: safe things first, then clean boards. */
-  handles: Array<Scalars['String']['output']>;
-  handsFreeAt: Scalars['LocalTime']['output'];
-  handsOnMinutes: Scalars['Float']['output'];
-  id: Scalars['ID']['output'];
+  readonly handles: ReadonlyArray<Scalars['String']['output']>;
+  readonly handsFreeAt: Scalars['LocalTime']['output'];
+  readonly handsOnMinutes: Scalars['Float']['output'];
+  readonly id: Scalars['ID']['output'];
   /** BASE, FINISH, COOL, PACK or DEFROST. */
-  kind: Scalars['String']['output'];
-  passiveMinutes: Scalars['Float']['output'];
+  readonly kind: Scalars['String']['output'];
+  readonly passiveMinutes: Scalars['Float']['output'];
   /** weekend-, evening- or morning- and the date it happens. */
-  session: Scalars['String']['output'];
-  startsAt: Scalars['LocalTime']['output'];
-  state: WorkState;
-  takenBy?: Maybe<Person>;
-  text: Scalars['String']['output'];
+  readonly session: Scalars['String']['output'];
+  readonly startsAt: Scalars['LocalTime']['output'];
+  readonly state: WorkState;
+  readonly takenBy?: Maybe<Person>;
+  readonly text: Scalars['String']['output'];
 };
 
 /** Another carer has it, or it is done. */
 export type TaskHeld = UserError & {
-  __typename?: 'TaskHeld';
-  holder?: Maybe<Person>;
-  message: Scalars['String']['output'];
-  state: WorkState;
+  readonly __typename?: 'TaskHeld';
+  readonly holder?: Maybe<Person>;
+  readonly message: Scalars['String']['output'];
+  readonly state: WorkState;
 };
 
 export type TaskPayload = {
-  __typename?: 'TaskPayload';
-  task: Task;
+  readonly __typename?: 'TaskPayload';
+  readonly task: Task;
 };
 
 export type UnitSystem =
@@ -1285,9 +1332,9 @@ export type UnitSystem =
   | 'US_CUSTOMARY';
 
 export type UnpinItemInput = {
-  idempotencyKey: Scalars['String']['input'];
-  itemId: Scalars['ID']['input'];
-  seenRevision: Scalars['Int']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly itemId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
 };
 
 export type UnpinItemResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | WeekPayload;
@@ -1295,60 +1342,60 @@ export type UnpinItemResult = InvalidInput | KeyReused | NotPermitted | NothingT
 /** An expected refusal. Select `... on UserError { message }` in every result: members may be added. */
 export type UserError = {
   /** One sentence for the person: what is wrong and the way out. */
-  message: Scalars['String']['output'];
+  readonly message: Scalars['String']['output'];
 };
 
 /** One household's week. Plans come and go inside it; the revision counts every change. */
 export type Week = Node & {
-  __typename?: 'Week';
-  id: Scalars['ID']['output'];
+  readonly __typename?: 'Week';
+  readonly id: Scalars['ID']['output'];
   /** The newest plan. */
-  plan: WeekPlan;
+  readonly plan: WeekPlan;
   /** Send it back with every mutation about this week. */
-  revision: Scalars['Int']['output'];
-  weekStart: Scalars['LocalDate']['output'];
+  readonly revision: Scalars['Int']['output'];
+  readonly weekStart: Scalars['LocalDate']['output'];
 };
 
 /** The week is agreed. Swap an item, report an absence, or plan with replanAgreed: true. */
 export type WeekAgreed = UserError & {
-  __typename?: 'WeekAgreed';
-  agreedAt: Scalars['DateTime']['output'];
-  message: Scalars['String']['output'];
+  readonly __typename?: 'WeekAgreed';
+  readonly agreedAt: Scalars['DateTime']['output'];
+  readonly message: Scalars['String']['output'];
 };
 
 /** No week passes every rule. Each clash says what would make it possible. */
 export type WeekInfeasible = UserError & {
-  __typename?: 'WeekInfeasible';
-  conflicts: Array<Conflict>;
-  message: Scalars['String']['output'];
+  readonly __typename?: 'WeekInfeasible';
+  readonly conflicts: ReadonlyArray<Conflict>;
+  readonly message: Scalars['String']['output'];
 };
 
 /** The week after a change. */
 export type WeekPayload = {
-  __typename?: 'WeekPayload';
+  readonly __typename?: 'WeekPayload';
   /** Boxes that differ from the plan before. */
-  changedBoxes: Array<Box>;
-  week: Week;
+  readonly changedBoxes: ReadonlyArray<Box>;
+  readonly week: Week;
 };
 
 /** An immutable revision of the week's plan. */
 export type WeekPlan = Node & {
-  __typename?: 'WeekPlan';
-  agreedAt?: Maybe<Scalars['DateTime']['output']>;
-  batches: Array<Batch>;
-  boxes: Array<Box>;
-  cautions: Array<Caution>;
-  createdAt: Scalars['DateTime']['output'];
-  id: Scalars['ID']['output'];
-  number: Scalars['Int']['output'];
+  readonly __typename?: 'WeekPlan';
+  readonly agreedAt?: Maybe<Scalars['DateTime']['output']>;
+  readonly batches: ReadonlyArray<Batch>;
+  readonly boxes: ReadonlyArray<Box>;
+  readonly cautions: ReadonlyArray<Caution>;
+  readonly createdAt: Scalars['DateTime']['output'];
+  readonly id: Scalars['ID']['output'];
+  readonly number: Scalars['Int']['output'];
   /** Seed and steps repeat the search; the hash names the problem it solved. */
-  origin: PlanOrigin;
+  readonly origin: PlanOrigin;
   /** What cooking together saves; null when it was not compared. */
-  sharing?: Maybe<SharingGain>;
-  shopping: Array<ShoppingLine>;
-  state: PlanState;
-  tasks: Array<Task>;
-  wishes: WishTotals;
+  readonly sharing?: Maybe<SharingGain>;
+  readonly shopping: ReadonlyArray<ShoppingLine>;
+  readonly state: PlanState;
+  readonly tasks: ReadonlyArray<Task>;
+  readonly wishes: WishTotals;
 };
 
 export type Weekday =
@@ -1370,14 +1417,14 @@ export type WindowKind =
 
 /** The planner's wishes, each in its own unit. */
 export type WishTotals = {
-  __typename?: 'WishTotals';
-  costMinor: Scalars['Int']['output'];
-  handsOnMinutes: Scalars['Float']['output'];
-  monotonyPoints: Scalars['Int']['output'];
-  nutrientShortfallPercent: Scalars['Int']['output'];
-  objectivePoints: Scalars['Int']['output'];
-  refusalPoints: Scalars['Int']['output'];
-  spareBaseGrams: Scalars['Int']['output'];
+  readonly __typename?: 'WishTotals';
+  readonly costMinor: Scalars['Int']['output'];
+  readonly handsOnMinutes: Scalars['Float']['output'];
+  readonly monotonyPoints: Scalars['Int']['output'];
+  readonly nutrientShortfallPercent: Scalars['Int']['output'];
+  readonly objectivePoints: Scalars['Int']['output'];
+  readonly refusalPoints: Scalars['Int']['output'];
+  readonly spareBaseGrams: Scalars['Int']['output'];
 };
 
 export type WorkState =
@@ -1463,10 +1510,10 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( WeekAgreed & { __typename: 'WeekAgreed' } )
-    | ( WeekPayload & { __typename: 'WeekPayload' } )
+    | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
   CreateChildResult:
-    | ( CreateChildPayload & { __typename: 'CreateChildPayload' } )
+    | ( Omit<CreateChildPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'CreateChildPayload' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -1474,13 +1521,13 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
   CreateHouseholdResult:
-    | ( CreateHouseholdPayload & { __typename: 'CreateHouseholdPayload' } )
+    | ( Omit<CreateHouseholdPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'CreateHouseholdPayload' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
   ;
   EnrolChildResult:
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
-    | ( EnrolChildPayload & { __typename: 'EnrolChildPayload' } )
+    | ( Omit<EnrolChildPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'EnrolChildPayload' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -1494,13 +1541,13 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
-    | ( TaskHeld & { __typename: 'TaskHeld' } )
-    | ( TaskPayload & { __typename: 'TaskPayload' } )
+    | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
+    | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
   ;
   LoadRuleSetResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
-    | ( LoadRuleSetPayload & { __typename: 'LoadRuleSetPayload' } )
+    | ( Omit<LoadRuleSetPayload, 'ruleSet'> & { ruleSet: _RefType['RuleSet'] } & { __typename: 'LoadRuleSetPayload' } )
     | ( NotAppointed & { __typename: 'NotAppointed' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
@@ -1510,11 +1557,11 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( BoxClosed & { __typename: 'BoxClosed' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
-    | ( LabelsUnread & { __typename: 'LabelsUnread' } )
+    | ( LabelsUnreadRow & { __typename: 'LabelsUnread' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
-    | ( WeekPayload & { __typename: 'WeekPayload' } )
+    | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
   PinItemResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -1522,25 +1569,25 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
-    | ( WeekPayload & { __typename: 'WeekPayload' } )
+    | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
   PlanWeekResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
-    | ( NoSchool & { __typename: 'NoSchool' } )
+    | ( NoSchoolRow & { __typename: 'NoSchool' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( OutsideTerm & { __typename: 'OutsideTerm' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( WeekAgreed & { __typename: 'WeekAgreed' } )
-    | ( WeekInfeasible & { __typename: 'WeekInfeasible' } )
-    | ( WeekPayload & { __typename: 'WeekPayload' } )
+    | ( Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'WeekInfeasible' } )
+    | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
   RecordLabelResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
-    | ( KitchenPayload & { __typename: 'KitchenPayload' } )
+    | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
@@ -1548,7 +1595,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
-    | ( KitchenPayload & { __typename: 'KitchenPayload' } )
+    | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
@@ -1561,14 +1608,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( OutsideTerm & { __typename: 'OutsideTerm' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
-    | ( WeekInfeasible & { __typename: 'WeekInfeasible' } )
-    | ( WeekPayload & { __typename: 'WeekPayload' } )
+    | ( Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'WeekInfeasible' } )
+    | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
   SetEquipmentResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
-    | ( KitchenPayload & { __typename: 'KitchenPayload' } )
+    | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
@@ -1576,7 +1623,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
-    | ( KitchenPayload & { __typename: 'KitchenPayload' } )
+    | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
@@ -1584,7 +1631,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
-    | ( KitchenPayload & { __typename: 'KitchenPayload' } )
+    | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
@@ -1592,7 +1639,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
-    | ( KitchenPayload & { __typename: 'KitchenPayload' } )
+    | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
@@ -1604,8 +1651,8 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
-    | ( SwapRefused & { __typename: 'SwapRefused' } )
-    | ( WeekPayload & { __typename: 'WeekPayload' } )
+    | ( Omit<SwapRefused, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'SwapRefused' } )
+    | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
   TakeTaskResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -1613,8 +1660,8 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
-    | ( TaskHeld & { __typename: 'TaskHeld' } )
-    | ( TaskPayload & { __typename: 'TaskPayload' } )
+    | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
+    | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
   ;
   UnpinItemResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -1622,50 +1669,50 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
-    | ( WeekPayload & { __typename: 'WeekPayload' } )
+    | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
 };
 
 /** Mapping of interface types */
 export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = {
   Node:
-    | ( Batch )
-    | ( Box )
-    | ( BoxItem )
-    | ( Child )
-    | ( Dish )
-    | ( FreezerStock )
-    | ( Household )
-    | ( Leftover )
-    | ( Person )
-    | ( RuleSet )
-    | ( School )
-    | ( SchoolClass )
-    | ( ShoppingLine )
-    | ( Task )
-    | ( Week )
-    | ( WeekPlan )
+    | ( BatchRow & { __typename: 'Batch' } )
+    | ( BoxRow & { __typename: 'Box' } )
+    | ( BoxItemRow & { __typename: 'BoxItem' } )
+    | ( ChildRow & { __typename: 'Child' } )
+    | ( DishRow & { __typename: 'Dish' } )
+    | ( FreezerStockRow & { __typename: 'FreezerStock' } )
+    | ( HouseholdRow & { __typename: 'Household' } )
+    | ( LeftoverRow & { __typename: 'Leftover' } )
+    | ( PersonRow & { __typename: 'Person' } )
+    | ( RuleSetRow & { __typename: 'RuleSet' } )
+    | ( SchoolRow & { __typename: 'School' } )
+    | ( SchoolClassRow & { __typename: 'SchoolClass' } )
+    | ( ShoppingLineRow & { __typename: 'ShoppingLine' } )
+    | ( TaskRow & { __typename: 'Task' } )
+    | ( WeekRow & { __typename: 'Week' } )
+    | ( WeekPlanRow & { __typename: 'WeekPlan' } )
   ;
   UserError:
-    | ( BoxBlocked )
-    | ( BoxClosed )
-    | ( ChildNotFound )
-    | ( DishUnknown )
-    | ( HouseholdNotFound )
-    | ( InvalidInput )
-    | ( KeyReused )
-    | ( LabelsUnread )
-    | ( NoSchool )
-    | ( NotAppointed )
-    | ( NotPermitted )
-    | ( NothingThere )
-    | ( OutsideTerm )
-    | ( RevisionPassed )
-    | ( SchoolNotFound )
-    | ( SwapRefused )
-    | ( TaskHeld )
-    | ( WeekAgreed )
-    | ( WeekInfeasible )
+    | ( BoxBlocked & { __typename: 'BoxBlocked' } )
+    | ( BoxClosed & { __typename: 'BoxClosed' } )
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( DishUnknown & { __typename: 'DishUnknown' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LabelsUnreadRow & { __typename: 'LabelsUnread' } )
+    | ( NoSchoolRow & { __typename: 'NoSchool' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( OutsideTerm & { __typename: 'OutsideTerm' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+    | ( Omit<SwapRefused, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'SwapRefused' } )
+    | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
+    | ( WeekAgreed & { __typename: 'WeekAgreed' } )
+    | ( Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'WeekInfeasible' } )
   ;
 };
 
@@ -1675,78 +1722,82 @@ export type ResolversTypes = {
   AgreeWeekResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AgreeWeekResult']>;
   Allergy: ResolverTypeWrapper<Allergy>;
   AllergyInput: AllergyInput;
-  Alternative: ResolverTypeWrapper<Alternative>;
+  Alternative: ResolverTypeWrapper<AlternativeRow>;
   Avoid: Avoid;
-  Base: ResolverTypeWrapper<Base>;
-  Batch: ResolverTypeWrapper<Batch>;
-  BatchFeed: ResolverTypeWrapper<BatchFeed>;
+  Base: ResolverTypeWrapper<BaseRow>;
+  Batch: ResolverTypeWrapper<BatchRow>;
+  BatchFeed: ResolverTypeWrapper<BatchFeedRow>;
   Boolean: ResolverTypeWrapper<Scalars['Boolean']['output']>;
-  Box: ResolverTypeWrapper<Box>;
+  Box: ResolverTypeWrapper<BoxRow>;
   BoxBlocked: ResolverTypeWrapper<BoxBlocked>;
   BoxClosed: ResolverTypeWrapper<BoxClosed>;
-  BoxItem: ResolverTypeWrapper<BoxItem>;
-  BoxItemNote: ResolverTypeWrapper<BoxItemNote>;
+  BoxItem: ResolverTypeWrapper<BoxItemRow>;
+  BoxItemNote: ResolverTypeWrapper<BoxItemNoteRow>;
   BoxPacking: ResolverTypeWrapper<BoxPacking>;
   BoxState: BoxState;
-  Carer: ResolverTypeWrapper<Carer>;
-  Caution: ResolverTypeWrapper<Caution>;
-  Child: ResolverTypeWrapper<Child>;
+  Carer: ResolverTypeWrapper<Omit<Carer, 'person'> & { person: ResolversTypes['Person'] }>;
+  Caution: ResolverTypeWrapper<CautionRow>;
+  Child: ResolverTypeWrapper<ChildRow>;
   ChildNotFound: ResolverTypeWrapper<ChildNotFound>;
   ChokingHazard: ResolverTypeWrapper<ChokingHazard>;
   ClassBreak: ResolverTypeWrapper<ClassBreak>;
   CompartmentInput: CompartmentInput;
-  Conflict: ResolverTypeWrapper<Conflict>;
+  Conflict: ResolverTypeWrapper<ConflictRow>;
   CreateChildInput: CreateChildInput;
-  CreateChildPayload: ResolverTypeWrapper<CreateChildPayload>;
+  CreateChildPayload: ResolverTypeWrapper<Omit<CreateChildPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
   CreateChildResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['CreateChildResult']>;
   CreateHouseholdInput: CreateHouseholdInput;
-  CreateHouseholdPayload: ResolverTypeWrapper<CreateHouseholdPayload>;
+  CreateHouseholdPayload: ResolverTypeWrapper<Omit<CreateHouseholdPayload, 'household'> & { household: ResolversTypes['Household'] }>;
   CreateHouseholdResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['CreateHouseholdResult']>;
   Cut: ResolverTypeWrapper<Cut>;
   DailyNeeds: ResolverTypeWrapper<DailyNeeds>;
   DateTime: ResolverTypeWrapper<Scalars['DateTime']['output']>;
-  Dish: ResolverTypeWrapper<Dish>;
-  DishBase: ResolverTypeWrapper<DishBase>;
-  DishConnection: ResolverTypeWrapper<DishConnection>;
-  DishIngredient: ResolverTypeWrapper<DishIngredient>;
+  Dish: ResolverTypeWrapper<DishRow>;
+  DishBase: ResolverTypeWrapper<Omit<DishBase, 'base'> & { base: ResolversTypes['Base'] }>;
+  DishConnection: ResolverTypeWrapper<Omit<DishConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversTypes['Dish']> }>;
+  DishIngredient: ResolverTypeWrapper<Omit<DishIngredient, 'food'> & { food: ResolversTypes['Food'] }>;
   DishStep: ResolverTypeWrapper<DishStep>;
   DishUnknown: ResolverTypeWrapper<DishUnknown>;
   EnrolChildInput: EnrolChildInput;
-  EnrolChildPayload: ResolverTypeWrapper<EnrolChildPayload>;
+  EnrolChildPayload: ResolverTypeWrapper<Omit<EnrolChildPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
   EnrolChildResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EnrolChildResult']>;
-  Enrolment: ResolverTypeWrapper<Enrolment>;
+  Enrolment: ResolverTypeWrapper<EnrolmentRow>;
   Equipment: ResolverTypeWrapper<Equipment>;
   EquipmentInput: EquipmentInput;
   Facility: Facility;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['FinishTaskResult']>;
   Float: ResolverTypeWrapper<Scalars['Float']['output']>;
-  Food: ResolverTypeWrapper<Food>;
-  FreezerStock: ResolverTypeWrapper<FreezerStock>;
+  Food: ResolverTypeWrapper<FoodRow>;
+  FreezerStock: ResolverTypeWrapper<FreezerStockRow>;
   HouseRule: HouseRule;
-  Household: ResolverTypeWrapper<Household>;
+  Household: ResolverTypeWrapper<HouseholdRow>;
   HouseholdNotFound: ResolverTypeWrapper<HouseholdNotFound>;
   ID: ResolverTypeWrapper<Scalars['ID']['output']>;
   InputIssue: ResolverTypeWrapper<InputIssue>;
   Int: ResolverTypeWrapper<Scalars['Int']['output']>;
   InvalidInput: ResolverTypeWrapper<InvalidInput>;
   KeyReused: ResolverTypeWrapper<KeyReused>;
-  Kitchen: ResolverTypeWrapper<Kitchen>;
-  KitchenPayload: ResolverTypeWrapper<KitchenPayload>;
-  LabelCheck: ResolverTypeWrapper<LabelCheck>;
-  LabelsUnread: ResolverTypeWrapper<LabelsUnread>;
-  Leftover: ResolverTypeWrapper<Leftover>;
+  Kitchen: ResolverTypeWrapper<KitchenRow>;
+  KitchenPayload: ResolverTypeWrapper<Omit<KitchenPayload, 'household'> & { household: ResolversTypes['Household'] }>;
+  LabelCheck: ResolverTypeWrapper<LabelCheckRow>;
+  LabelKind: ResolverTypeWrapper<LabelKind>;
+  LabelKindInput: LabelKindInput;
+  LabelSays: LabelSays;
+  LabelsUnread: ResolverTypeWrapper<LabelsUnreadRow>;
+  Leftover: ResolverTypeWrapper<LeftoverRow>;
   LeftoverInput: LeftoverInput;
   LoadRuleSetInput: LoadRuleSetInput;
-  LoadRuleSetPayload: ResolverTypeWrapper<LoadRuleSetPayload>;
+  LoadRuleSetPayload: ResolverTypeWrapper<Omit<LoadRuleSetPayload, 'ruleSet'> & { ruleSet: ResolversTypes['RuleSet'] }>;
   LoadRuleSetResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['LoadRuleSetResult']>;
   LocalDate: ResolverTypeWrapper<Scalars['LocalDate']['output']>;
   LocalTime: ResolverTypeWrapper<Scalars['LocalTime']['output']>;
   MarkPackedInput: MarkPackedInput;
   MarkPackedResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['MarkPackedResult']>;
+  Me: ResolverTypeWrapper<MeRow>;
   MissingFigure: ResolverTypeWrapper<MissingFigure>;
   Mutation: ResolverTypeWrapper<Record<PropertyKey, never>>;
-  NoSchool: ResolverTypeWrapper<NoSchool>;
+  NoSchool: ResolverTypeWrapper<NoSchoolRow>;
   Node: ResolverTypeWrapper<ResolversInterfaceTypes<ResolversTypes>['Node']>;
   NotAppointed: ResolverTypeWrapper<NotAppointed>;
   NotPermitted: ResolverTypeWrapper<NotPermitted>;
@@ -1754,7 +1805,7 @@ export type ResolversTypes = {
   NutrientAmount: ResolverTypeWrapper<NutrientAmount>;
   OutsideTerm: ResolverTypeWrapper<OutsideTerm>;
   PageInfo: ResolverTypeWrapper<PageInfo>;
-  Person: ResolverTypeWrapper<Person>;
+  Person: ResolverTypeWrapper<PersonRow>;
   PinItemInput: PinItemInput;
   PinItemResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PinItemResult']>;
   PlanOrigin: ResolverTypeWrapper<PlanOrigin>;
@@ -1773,13 +1824,13 @@ export type ResolversTypes = {
   ReportAbsenceResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReportAbsenceResult']>;
   RevisionPassed: ResolverTypeWrapper<RevisionPassed>;
   Role: Role;
-  Rule: ResolverTypeWrapper<Rule>;
+  Rule: ResolverTypeWrapper<RuleRow>;
   RuleLayer: RuleLayer;
   RuleLevel: RuleLevel;
-  RuleSet: ResolverTypeWrapper<RuleSet>;
-  School: ResolverTypeWrapper<School>;
-  SchoolClass: ResolverTypeWrapper<SchoolClass>;
-  SchoolConnection: ResolverTypeWrapper<SchoolConnection>;
+  RuleSet: ResolverTypeWrapper<RuleSetRow>;
+  School: ResolverTypeWrapper<SchoolRow>;
+  SchoolClass: ResolverTypeWrapper<SchoolClassRow>;
+  SchoolConnection: ResolverTypeWrapper<Omit<SchoolConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversTypes['School']> }>;
   SchoolDay: ResolverTypeWrapper<SchoolDay>;
   SchoolDayKind: SchoolDayKind;
   SchoolNotFound: ResolverTypeWrapper<SchoolNotFound>;
@@ -1794,29 +1845,29 @@ export type ResolversTypes = {
   SetStockInput: SetStockInput;
   SetStockResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetStockResult']>;
   SharingGain: ResolverTypeWrapper<SharingGain>;
-  ShoppingLine: ResolverTypeWrapper<ShoppingLine>;
+  ShoppingLine: ResolverTypeWrapper<ShoppingLineRow>;
   Slot: Slot;
-  Stock: ResolverTypeWrapper<Stock>;
+  Stock: ResolverTypeWrapper<StockRow>;
   StockEntryInput: StockEntryInput;
   String: ResolverTypeWrapper<Scalars['String']['output']>;
   Subscription: ResolverTypeWrapper<Record<PropertyKey, never>>;
   SwapItemInput: SwapItemInput;
   SwapItemResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SwapItemResult']>;
-  SwapRefused: ResolverTypeWrapper<SwapRefused>;
+  SwapRefused: ResolverTypeWrapper<Omit<SwapRefused, 'conflicts'> & { conflicts: ReadonlyArray<ResolversTypes['Conflict']> }>;
   TakeTaskInput: TakeTaskInput;
   TakeTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['TakeTaskResult']>;
-  Task: ResolverTypeWrapper<Task>;
-  TaskHeld: ResolverTypeWrapper<TaskHeld>;
-  TaskPayload: ResolverTypeWrapper<TaskPayload>;
+  Task: ResolverTypeWrapper<TaskRow>;
+  TaskHeld: ResolverTypeWrapper<Omit<TaskHeld, 'holder'> & { holder?: Maybe<ResolversTypes['Person']> }>;
+  TaskPayload: ResolverTypeWrapper<Omit<TaskPayload, 'task'> & { task: ResolversTypes['Task'] }>;
   UnitSystem: UnitSystem;
   UnpinItemInput: UnpinItemInput;
   UnpinItemResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['UnpinItemResult']>;
   UserError: ResolverTypeWrapper<ResolversInterfaceTypes<ResolversTypes>['UserError']>;
-  Week: ResolverTypeWrapper<Week>;
+  Week: ResolverTypeWrapper<WeekRow>;
   WeekAgreed: ResolverTypeWrapper<WeekAgreed>;
-  WeekInfeasible: ResolverTypeWrapper<WeekInfeasible>;
-  WeekPayload: ResolverTypeWrapper<WeekPayload>;
-  WeekPlan: ResolverTypeWrapper<WeekPlan>;
+  WeekInfeasible: ResolverTypeWrapper<Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<ResolversTypes['Conflict']> }>;
+  WeekPayload: ResolverTypeWrapper<WeekPayloadRow>;
+  WeekPlan: ResolverTypeWrapper<WeekPlanRow>;
   Weekday: Weekday;
   WindowKind: WindowKind;
   WishTotals: ResolverTypeWrapper<WishTotals>;
@@ -1829,74 +1880,77 @@ export type ResolversParentTypes = {
   AgreeWeekResult: ResolversUnionTypes<ResolversParentTypes>['AgreeWeekResult'];
   Allergy: Allergy;
   AllergyInput: AllergyInput;
-  Alternative: Alternative;
-  Base: Base;
-  Batch: Batch;
-  BatchFeed: BatchFeed;
+  Alternative: AlternativeRow;
+  Base: BaseRow;
+  Batch: BatchRow;
+  BatchFeed: BatchFeedRow;
   Boolean: Scalars['Boolean']['output'];
-  Box: Box;
+  Box: BoxRow;
   BoxBlocked: BoxBlocked;
   BoxClosed: BoxClosed;
-  BoxItem: BoxItem;
-  BoxItemNote: BoxItemNote;
+  BoxItem: BoxItemRow;
+  BoxItemNote: BoxItemNoteRow;
   BoxPacking: BoxPacking;
-  Carer: Carer;
-  Caution: Caution;
-  Child: Child;
+  Carer: Omit<Carer, 'person'> & { person: ResolversParentTypes['Person'] };
+  Caution: CautionRow;
+  Child: ChildRow;
   ChildNotFound: ChildNotFound;
   ChokingHazard: ChokingHazard;
   ClassBreak: ClassBreak;
   CompartmentInput: CompartmentInput;
-  Conflict: Conflict;
+  Conflict: ConflictRow;
   CreateChildInput: CreateChildInput;
-  CreateChildPayload: CreateChildPayload;
+  CreateChildPayload: Omit<CreateChildPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
   CreateChildResult: ResolversUnionTypes<ResolversParentTypes>['CreateChildResult'];
   CreateHouseholdInput: CreateHouseholdInput;
-  CreateHouseholdPayload: CreateHouseholdPayload;
+  CreateHouseholdPayload: Omit<CreateHouseholdPayload, 'household'> & { household: ResolversParentTypes['Household'] };
   CreateHouseholdResult: ResolversUnionTypes<ResolversParentTypes>['CreateHouseholdResult'];
   Cut: Cut;
   DailyNeeds: DailyNeeds;
   DateTime: Scalars['DateTime']['output'];
-  Dish: Dish;
-  DishBase: DishBase;
-  DishConnection: DishConnection;
-  DishIngredient: DishIngredient;
+  Dish: DishRow;
+  DishBase: Omit<DishBase, 'base'> & { base: ResolversParentTypes['Base'] };
+  DishConnection: Omit<DishConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversParentTypes['Dish']> };
+  DishIngredient: Omit<DishIngredient, 'food'> & { food: ResolversParentTypes['Food'] };
   DishStep: DishStep;
   DishUnknown: DishUnknown;
   EnrolChildInput: EnrolChildInput;
-  EnrolChildPayload: EnrolChildPayload;
+  EnrolChildPayload: Omit<EnrolChildPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
   EnrolChildResult: ResolversUnionTypes<ResolversParentTypes>['EnrolChildResult'];
-  Enrolment: Enrolment;
+  Enrolment: EnrolmentRow;
   Equipment: Equipment;
   EquipmentInput: EquipmentInput;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolversUnionTypes<ResolversParentTypes>['FinishTaskResult'];
   Float: Scalars['Float']['output'];
-  Food: Food;
-  FreezerStock: FreezerStock;
-  Household: Household;
+  Food: FoodRow;
+  FreezerStock: FreezerStockRow;
+  Household: HouseholdRow;
   HouseholdNotFound: HouseholdNotFound;
   ID: Scalars['ID']['output'];
   InputIssue: InputIssue;
   Int: Scalars['Int']['output'];
   InvalidInput: InvalidInput;
   KeyReused: KeyReused;
-  Kitchen: Kitchen;
-  KitchenPayload: KitchenPayload;
-  LabelCheck: LabelCheck;
-  LabelsUnread: LabelsUnread;
-  Leftover: Leftover;
+  Kitchen: KitchenRow;
+  KitchenPayload: Omit<KitchenPayload, 'household'> & { household: ResolversParentTypes['Household'] };
+  LabelCheck: LabelCheckRow;
+  LabelKind: LabelKind;
+  LabelKindInput: LabelKindInput;
+  LabelsUnread: LabelsUnreadRow;
+  Leftover: LeftoverRow;
   LeftoverInput: LeftoverInput;
   LoadRuleSetInput: LoadRuleSetInput;
-  LoadRuleSetPayload: LoadRuleSetPayload;
+  LoadRuleSetPayload: Omit<LoadRuleSetPayload, 'ruleSet'> & { ruleSet: ResolversParentTypes['RuleSet'] };
   LoadRuleSetResult: ResolversUnionTypes<ResolversParentTypes>['LoadRuleSetResult'];
   LocalDate: Scalars['LocalDate']['output'];
   LocalTime: Scalars['LocalTime']['output'];
   MarkPackedInput: MarkPackedInput;
   MarkPackedResult: ResolversUnionTypes<ResolversParentTypes>['MarkPackedResult'];
+  Me: MeRow;
   MissingFigure: MissingFigure;
   Mutation: Record<PropertyKey, never>;
-  NoSchool: NoSchool;
+  NoSchool: NoSchoolRow;
   Node: ResolversInterfaceTypes<ResolversParentTypes>['Node'];
   NotAppointed: NotAppointed;
   NotPermitted: NotPermitted;
@@ -1904,7 +1958,7 @@ export type ResolversParentTypes = {
   NutrientAmount: NutrientAmount;
   OutsideTerm: OutsideTerm;
   PageInfo: PageInfo;
-  Person: Person;
+  Person: PersonRow;
   PinItemInput: PinItemInput;
   PinItemResult: ResolversUnionTypes<ResolversParentTypes>['PinItemResult'];
   PlanOrigin: PlanOrigin;
@@ -1921,11 +1975,11 @@ export type ResolversParentTypes = {
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolversUnionTypes<ResolversParentTypes>['ReportAbsenceResult'];
   RevisionPassed: RevisionPassed;
-  Rule: Rule;
-  RuleSet: RuleSet;
-  School: School;
-  SchoolClass: SchoolClass;
-  SchoolConnection: SchoolConnection;
+  Rule: RuleRow;
+  RuleSet: RuleSetRow;
+  School: SchoolRow;
+  SchoolClass: SchoolClassRow;
+  SchoolConnection: Omit<SchoolConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversParentTypes['School']> };
   SchoolDay: SchoolDay;
   SchoolNotFound: SchoolNotFound;
   SchoolTerm: SchoolTerm;
@@ -1938,27 +1992,27 @@ export type ResolversParentTypes = {
   SetStockInput: SetStockInput;
   SetStockResult: ResolversUnionTypes<ResolversParentTypes>['SetStockResult'];
   SharingGain: SharingGain;
-  ShoppingLine: ShoppingLine;
-  Stock: Stock;
+  ShoppingLine: ShoppingLineRow;
+  Stock: StockRow;
   StockEntryInput: StockEntryInput;
   String: Scalars['String']['output'];
   Subscription: Record<PropertyKey, never>;
   SwapItemInput: SwapItemInput;
   SwapItemResult: ResolversUnionTypes<ResolversParentTypes>['SwapItemResult'];
-  SwapRefused: SwapRefused;
+  SwapRefused: Omit<SwapRefused, 'conflicts'> & { conflicts: ReadonlyArray<ResolversParentTypes['Conflict']> };
   TakeTaskInput: TakeTaskInput;
   TakeTaskResult: ResolversUnionTypes<ResolversParentTypes>['TakeTaskResult'];
-  Task: Task;
-  TaskHeld: TaskHeld;
-  TaskPayload: TaskPayload;
+  Task: TaskRow;
+  TaskHeld: Omit<TaskHeld, 'holder'> & { holder?: Maybe<ResolversParentTypes['Person']> };
+  TaskPayload: Omit<TaskPayload, 'task'> & { task: ResolversParentTypes['Task'] };
   UnpinItemInput: UnpinItemInput;
   UnpinItemResult: ResolversUnionTypes<ResolversParentTypes>['UnpinItemResult'];
   UserError: ResolversInterfaceTypes<ResolversParentTypes>['UserError'];
-  Week: Week;
+  Week: WeekRow;
   WeekAgreed: WeekAgreed;
-  WeekInfeasible: WeekInfeasible;
-  WeekPayload: WeekPayload;
-  WeekPlan: WeekPlan;
+  WeekInfeasible: Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<ResolversParentTypes['Conflict']> };
+  WeekPayload: WeekPayloadRow;
+  WeekPlan: WeekPlanRow;
   WishTotals: WishTotals;
 };
 
@@ -1989,14 +2043,14 @@ export type BaseResolvers<ContextType = GraphqlContext, ParentType extends Resol
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   passiveMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   perBatchHandsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
-  steps?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
-  windows?: Resolver<Array<ResolversTypes['WindowKind']>, ParentType, ContextType>;
+  steps?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  windows?: Resolver<ReadonlyArray<ResolversTypes['WindowKind']>, ParentType, ContextType>;
 };
 
 export type BatchResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Batch'] = ResolversParentTypes['Batch']> = {
   base?: Resolver<ResolversTypes['Base'], ParentType, ContextType>;
   batches?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
-  feeds?: Resolver<Array<ResolversTypes['BatchFeed']>, ParentType, ContextType>;
+  feeds?: Resolver<ReadonlyArray<ResolversTypes['BatchFeed']>, ParentType, ContextType>;
   grams?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   session?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -2006,7 +2060,7 @@ export type BatchResolvers<ContextType = GraphqlContext, ParentType extends Reso
 };
 
 export type BatchFeedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BatchFeed'] = ResolversParentTypes['BatchFeed']> = {
-  children?: Resolver<Array<ResolversTypes['Child']>, ParentType, ContextType>;
+  children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
   date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
@@ -2015,7 +2069,7 @@ export type BoxResolvers<ContextType = GraphqlContext, ParentType extends Resolv
   child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
   date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
-  items?: Resolver<Array<ResolversTypes['BoxItem']>, ParentType, ContextType>;
+  items?: Resolver<ReadonlyArray<ResolversTypes['BoxItem']>, ParentType, ContextType>;
   packedAt?: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   packing?: Resolver<Maybe<ResolversTypes['BoxPacking']>, ParentType, ContextType>;
   state?: Resolver<ResolversTypes['BoxState'], ParentType, ContextType>;
@@ -2034,17 +2088,16 @@ export type BoxClosedResolvers<ContextType = GraphqlContext, ParentType extends 
 };
 
 export type BoxItemResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxItem'] = ResolversParentTypes['BoxItem']> = {
-  allergens?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
-  alternatives?: Resolver<Array<ResolversTypes['Alternative']>, ParentType, ContextType>;
+  allergens?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   breakKey?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   carbohydrateGrams?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
-  cuts?: Resolver<Array<ResolversTypes['Cut']>, ParentType, ContextType>;
+  cuts?: Resolver<ReadonlyArray<ResolversTypes['Cut']>, ParentType, ContextType>;
   dish?: Resolver<ResolversTypes['Dish'], ParentType, ContextType>;
   energyKcal?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   holdingCase?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
-  labelsToRead?: Resolver<Array<ResolversTypes['Food']>, ParentType, ContextType>;
+  labelsToRead?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
   note?: Resolver<Maybe<ResolversTypes['BoxItemNote']>, ParentType, ContextType>;
   pieces?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   pinned?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
@@ -2058,12 +2111,12 @@ export type BoxItemNoteResolvers<ContextType = GraphqlContext, ParentType extend
   compartment?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   holdingLimitMinutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   holdingMinutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
-  why?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
+  why?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
 };
 
 export type BoxPackingResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxPacking'] = ResolversParentTypes['BoxPacking']> = {
   coldSources?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
-  cutlery?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
+  cutlery?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   flask?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   leaveAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
 };
@@ -2083,13 +2136,14 @@ export type CautionResolvers<ContextType = GraphqlContext, ParentType extends Re
 
 export type ChildResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Child'] = ResolversParentTypes['Child']> = {
   ageYears?: Resolver<ResolversTypes['Int'], ParentType, ContextType, RequireFields<ChildAgeYearsArgs, 'on'>>;
-  allergies?: Resolver<Array<ResolversTypes['Allergy']>, ParentType, ContextType>;
+  allergies?: Resolver<ReadonlyArray<ResolversTypes['Allergy']>, ParentType, ContextType>;
   appetite?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  boxes?: Resolver<ReadonlyArray<ResolversTypes['Box']>, ParentType, ContextType, RequireFields<ChildBoxesArgs, 'from' | 'to'>>;
   dailyNeeds?: Resolver<ResolversTypes['DailyNeeds'], ParentType, ContextType, RequireFields<ChildDailyNeedsArgs, 'on'>>;
   dateOfBirth?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
-  diets?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
-  dislikes?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
-  enrolments?: Resolver<Array<ResolversTypes['Enrolment']>, ParentType, ContextType>;
+  diets?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  dislikes?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  enrolments?: Resolver<ReadonlyArray<ResolversTypes['Enrolment']>, ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   minutesToEat?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -2115,7 +2169,7 @@ export type ClassBreakResolvers<ContextType = GraphqlContext, ParentType extends
   key?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   minutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
-  slots?: Resolver<Array<ResolversTypes['Slot']>, ParentType, ContextType>;
+  slots?: Resolver<ReadonlyArray<ResolversTypes['Slot']>, ParentType, ContextType>;
   startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
 };
 
@@ -2173,26 +2227,26 @@ export interface DateTimeScalarConfig extends GraphQLScalarTypeConfig<ResolversT
 }
 
 export type DishResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Dish'] = ResolversParentTypes['Dish']> = {
-  allergens?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
-  bases?: Resolver<Array<ResolversTypes['DishBase']>, ParentType, ContextType>;
+  allergens?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  bases?: Resolver<ReadonlyArray<ResolversTypes['DishBase']>, ParentType, ContextType>;
   costMinor?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   cuisine?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   freeSugarGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   goodForHours?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
-  hazards?: Resolver<Array<ResolversTypes['ChokingHazard']>, ParentType, ContextType>;
+  hazards?: Resolver<ReadonlyArray<ResolversTypes['ChokingHazard']>, ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
-  ingredients?: Resolver<Array<ResolversTypes['DishIngredient']>, ParentType, ContextType>;
+  ingredients?: Resolver<ReadonlyArray<ResolversTypes['DishIngredient']>, ParentType, ContextType>;
   key?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
-  labelsToRead?: Resolver<Array<ResolversTypes['Food']>, ParentType, ContextType>;
-  missing?: Resolver<Array<ResolversTypes['MissingFigure']>, ParentType, ContextType>;
+  labelsToRead?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  missing?: Resolver<ReadonlyArray<ResolversTypes['MissingFigure']>, ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
-  nutrients?: Resolver<Array<ResolversTypes['NutrientAmount']>, ParentType, ContextType>;
+  nutrients?: Resolver<ReadonlyArray<ResolversTypes['NutrientAmount']>, ParentType, ContextType>;
   pieceName?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   portionGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   portionPieces?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   served?: Resolver<ResolversTypes['ServedWarmth'], ParentType, ContextType>;
-  slots?: Resolver<Array<ResolversTypes['Slot']>, ParentType, ContextType>;
-  steps?: Resolver<Array<ResolversTypes['DishStep']>, ParentType, ContextType>;
+  slots?: Resolver<ReadonlyArray<ResolversTypes['Slot']>, ParentType, ContextType>;
+  steps?: Resolver<ReadonlyArray<ResolversTypes['DishStep']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -2202,7 +2256,7 @@ export type DishBaseResolvers<ContextType = GraphqlContext, ParentType extends R
 };
 
 export type DishConnectionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DishConnection'] = ResolversParentTypes['DishConnection']> = {
-  nodes?: Resolver<Array<ResolversTypes['Dish']>, ParentType, ContextType>;
+  nodes?: Resolver<ReadonlyArray<ResolversTypes['Dish']>, ParentType, ContextType>;
   pageInfo?: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
 };
 
@@ -2223,7 +2277,7 @@ export type DishStepResolvers<ContextType = GraphqlContext, ParentType extends R
 export type DishUnknownResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DishUnknown'] = ResolversParentTypes['DishUnknown']> = {
   dish?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
-  nearest?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
+  nearest?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -2254,13 +2308,13 @@ export type FinishTaskResultResolvers<ContextType = GraphqlContext, ParentType e
 };
 
 export type FoodResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Food'] = ResolversParentTypes['Food']> = {
-  allergens?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
+  allergens?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   group?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   key?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   ndb?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
-  nutrients?: Resolver<Array<ResolversTypes['NutrientAmount']>, ParentType, ContextType>;
+  nutrients?: Resolver<ReadonlyArray<ResolversTypes['NutrientAmount']>, ParentType, ContextType>;
   packaged?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   refusePercent?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
@@ -2275,11 +2329,11 @@ export type FreezerStockResolvers<ContextType = GraphqlContext, ParentType exten
 };
 
 export type HouseholdResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Household'] = ResolversParentTypes['Household']> = {
-  carers?: Resolver<Array<ResolversTypes['Carer']>, ParentType, ContextType>;
-  children?: Resolver<Array<ResolversTypes['Child']>, ParentType, ContextType>;
+  carers?: Resolver<ReadonlyArray<ResolversTypes['Carer']>, ParentType, ContextType>;
+  children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
   currency?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
-  keepsOut?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
+  keepsOut?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   kitchen?: Resolver<ResolversTypes['Kitchen'], ParentType, ContextType>;
   myRole?: Resolver<ResolversTypes['Role'], ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -2303,7 +2357,7 @@ export type InputIssueResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type InvalidInputResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InvalidInput'] = ResolversParentTypes['InvalidInput']> = {
-  issues?: Resolver<Array<ResolversTypes['InputIssue']>, ParentType, ContextType>;
+  issues?: Resolver<ReadonlyArray<ResolversTypes['InputIssue']>, ParentType, ContextType>;
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
@@ -2315,14 +2369,14 @@ export type KeyReusedResolvers<ContextType = GraphqlContext, ParentType extends 
 };
 
 export type KitchenResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Kitchen'] = ResolversParentTypes['Kitchen']> = {
-  equipment?: Resolver<Array<ResolversTypes['Equipment']>, ParentType, ContextType>;
+  equipment?: Resolver<ReadonlyArray<ResolversTypes['Equipment']>, ParentType, ContextType>;
   freezerMl?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
-  freezerStock?: Resolver<Array<ResolversTypes['FreezerStock']>, ParentType, ContextType>;
-  labelChecks?: Resolver<Array<ResolversTypes['LabelCheck']>, ParentType, ContextType>;
-  leftovers?: Resolver<Array<ResolversTypes['Leftover']>, ParentType, ContextType>;
-  prepTimes?: Resolver<Array<ResolversTypes['PrepTime']>, ParentType, ContextType>;
+  freezerStock?: Resolver<ReadonlyArray<ResolversTypes['FreezerStock']>, ParentType, ContextType>;
+  labelChecks?: Resolver<ReadonlyArray<ResolversTypes['LabelCheck']>, ParentType, ContextType>;
+  leftovers?: Resolver<ReadonlyArray<ResolversTypes['Leftover']>, ParentType, ContextType>;
+  prepTimes?: Resolver<ReadonlyArray<ResolversTypes['PrepTime']>, ParentType, ContextType>;
   refrigeratorMl?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
-  stock?: Resolver<Array<ResolversTypes['Stock']>, ParentType, ContextType>;
+  stock?: Resolver<ReadonlyArray<ResolversTypes['Stock']>, ParentType, ContextType>;
 };
 
 export type KitchenPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['KitchenPayload'] = ResolversParentTypes['KitchenPayload']> = {
@@ -2331,14 +2385,20 @@ export type KitchenPayloadResolvers<ContextType = GraphqlContext, ParentType ext
 };
 
 export type LabelCheckResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LabelCheck'] = ResolversParentTypes['LabelCheck']> = {
-  contains?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
+  contains?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   food?: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
-  mayContain?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
+  kinds?: Resolver<ReadonlyArray<ResolversTypes['LabelKind']>, ParentType, ContextType>;
+  mayContain?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   readOn?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
 };
 
+export type LabelKindResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LabelKind'] = ResolversParentTypes['LabelKind']> = {
+  kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  says?: Resolver<ResolversTypes['LabelSays'], ParentType, ContextType>;
+};
+
 export type LabelsUnreadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LabelsUnread'] = ResolversParentTypes['LabelsUnread']> = {
-  foods?: Resolver<Array<ResolversTypes['Food']>, ParentType, ContextType>;
+  foods?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
@@ -2373,6 +2433,12 @@ export type MarkPackedResultResolvers<ContextType = GraphqlContext, ParentType e
   __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'WeekPayload', ParentType, ContextType>;
 };
 
+export type MeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Me'] = ResolversParentTypes['Me']> = {
+  administers?: Resolver<ReadonlyArray<ResolversTypes['School']>, ParentType, ContextType>;
+  households?: Resolver<ReadonlyArray<ResolversTypes['Household']>, ParentType, ContextType>;
+  person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
+};
+
 export type MissingFigureResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['MissingFigure'] = ResolversParentTypes['MissingFigure']> = {
   food?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   nutrient?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -2401,7 +2467,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
 };
 
 export type NoSchoolResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['NoSchool'] = ResolversParentTypes['NoSchool']> = {
-  children?: Resolver<Array<ResolversTypes['Child']>, ParentType, ContextType>;
+  children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
@@ -2446,9 +2512,7 @@ export type PageInfoResolvers<ContextType = GraphqlContext, ParentType extends R
 };
 
 export type PersonResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Person'] = ResolversParentTypes['Person']> = {
-  administers?: Resolver<Array<ResolversTypes['School']>, ParentType, ContextType>;
   displayName?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
-  households?: Resolver<Array<ResolversTypes['Household']>, ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
@@ -2460,7 +2524,7 @@ export type PinItemResultResolvers<ContextType = GraphqlContext, ParentType exte
 export type PlanOriginResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PlanOrigin'] = ResolversParentTypes['PlanOrigin']> = {
   catalogueVersion?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   problemHash?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
-  ruleSetVersions?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
+  ruleSetVersions?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   seed?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   steps?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
@@ -2486,10 +2550,11 @@ export type PrepTimeResolvers<ContextType = GraphqlContext, ParentType extends R
 };
 
 export type QueryResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
+  alternatives?: Resolver<ReadonlyArray<ResolversTypes['Alternative']>, ParentType, ContextType, RequireFields<QueryAlternativesArgs, 'itemId'>>;
   dish?: Resolver<Maybe<ResolversTypes['Dish']>, ParentType, ContextType, RequireFields<QueryDishArgs, 'key'>>;
   dishes?: Resolver<ResolversTypes['DishConnection'], ParentType, ContextType, RequireFields<QueryDishesArgs, 'first'>>;
   household?: Resolver<Maybe<ResolversTypes['Household']>, ParentType, ContextType, RequireFields<QueryHouseholdArgs, 'id'>>;
-  me?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
+  me?: Resolver<ResolversTypes['Me'], ParentType, ContextType>;
   node?: Resolver<Maybe<ResolversTypes['Node']>, ParentType, ContextType, RequireFields<QueryNodeArgs, 'id'>>;
   school?: Resolver<Maybe<ResolversTypes['School']>, ParentType, ContextType, RequireFields<QuerySchoolArgs, 'id'>>;
   schools?: Resolver<ResolversTypes['SchoolConnection'], ParentType, ContextType, RequireFields<QuerySchoolsArgs, 'first'>>;
@@ -2530,26 +2595,26 @@ export type RuleSetResolvers<ContextType = GraphqlContext, ParentType extends Re
   inForceUntil?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
   key?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   layer?: Resolver<ResolversTypes['RuleLayer'], ParentType, ContextType>;
-  rules?: Resolver<Array<ResolversTypes['Rule']>, ParentType, ContextType>;
+  rules?: Resolver<ReadonlyArray<ResolversTypes['Rule']>, ParentType, ContextType>;
   title?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   version?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type SchoolResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['School'] = ResolversParentTypes['School']> = {
-  classes?: Resolver<Array<ResolversTypes['SchoolClass']>, ParentType, ContextType>;
-  days?: Resolver<Array<ResolversTypes['SchoolDay']>, ParentType, ContextType>;
+  classes?: Resolver<ReadonlyArray<ResolversTypes['SchoolClass']>, ParentType, ContextType>;
+  days?: Resolver<ReadonlyArray<ResolversTypes['SchoolDay']>, ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   jurisdiction?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
-  ruleSets?: Resolver<Array<ResolversTypes['RuleSet']>, ParentType, ContextType>;
-  terms?: Resolver<Array<ResolversTypes['SchoolTerm']>, ParentType, ContextType>;
+  ruleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
+  terms?: Resolver<ReadonlyArray<ResolversTypes['SchoolTerm']>, ParentType, ContextType>;
   timeZone?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type SchoolClassResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SchoolClass'] = ResolversParentTypes['SchoolClass']> = {
-  breaks?: Resolver<Array<ResolversTypes['ClassBreak']>, ParentType, ContextType>;
+  breaks?: Resolver<ReadonlyArray<ResolversTypes['ClassBreak']>, ParentType, ContextType>;
   facility?: Resolver<ResolversTypes['Facility'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -2557,7 +2622,7 @@ export type SchoolClassResolvers<ContextType = GraphqlContext, ParentType extend
 };
 
 export type SchoolConnectionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SchoolConnection'] = ResolversParentTypes['SchoolConnection']> = {
-  nodes?: Resolver<Array<ResolversTypes['School']>, ParentType, ContextType>;
+  nodes?: Resolver<ReadonlyArray<ResolversTypes['School']>, ParentType, ContextType>;
   pageInfo?: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
 };
 
@@ -2630,7 +2695,7 @@ export type SwapItemResultResolvers<ContextType = GraphqlContext, ParentType ext
 };
 
 export type SwapRefusedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SwapRefused'] = ResolversParentTypes['SwapRefused']> = {
-  conflicts?: Resolver<Array<ResolversTypes['Conflict']>, ParentType, ContextType>;
+  conflicts?: Resolver<ReadonlyArray<ResolversTypes['Conflict']>, ParentType, ContextType>;
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
@@ -2641,11 +2706,11 @@ export type TakeTaskResultResolvers<ContextType = GraphqlContext, ParentType ext
 
 export type TaskResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Task'] = ResolversParentTypes['Task']> = {
   carer?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
-  children?: Resolver<Array<ResolversTypes['Child']>, ParentType, ContextType>;
+  children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
   endsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
-  equipment?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
-  forDates?: Resolver<Array<ResolversTypes['LocalDate']>, ParentType, ContextType>;
-  handles?: Resolver<Array<ResolversTypes['String']>, ParentType, ContextType>;
+  equipment?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  forDates?: Resolver<ReadonlyArray<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  handles?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   handsFreeAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
   handsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
@@ -2694,30 +2759,30 @@ export type WeekAgreedResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type WeekInfeasibleResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WeekInfeasible'] = ResolversParentTypes['WeekInfeasible']> = {
-  conflicts?: Resolver<Array<ResolversTypes['Conflict']>, ParentType, ContextType>;
+  conflicts?: Resolver<ReadonlyArray<ResolversTypes['Conflict']>, ParentType, ContextType>;
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type WeekPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WeekPayload'] = ResolversParentTypes['WeekPayload']> = {
-  changedBoxes?: Resolver<Array<ResolversTypes['Box']>, ParentType, ContextType>;
+  changedBoxes?: Resolver<ReadonlyArray<ResolversTypes['Box']>, ParentType, ContextType>;
   week?: Resolver<ResolversTypes['Week'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type WeekPlanResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WeekPlan'] = ResolversParentTypes['WeekPlan']> = {
   agreedAt?: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
-  batches?: Resolver<Array<ResolversTypes['Batch']>, ParentType, ContextType>;
-  boxes?: Resolver<Array<ResolversTypes['Box']>, ParentType, ContextType>;
-  cautions?: Resolver<Array<ResolversTypes['Caution']>, ParentType, ContextType>;
+  batches?: Resolver<ReadonlyArray<ResolversTypes['Batch']>, ParentType, ContextType>;
+  boxes?: Resolver<ReadonlyArray<ResolversTypes['Box']>, ParentType, ContextType>;
+  cautions?: Resolver<ReadonlyArray<ResolversTypes['Caution']>, ParentType, ContextType>;
   createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   number?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   origin?: Resolver<ResolversTypes['PlanOrigin'], ParentType, ContextType>;
   sharing?: Resolver<Maybe<ResolversTypes['SharingGain']>, ParentType, ContextType>;
-  shopping?: Resolver<Array<ResolversTypes['ShoppingLine']>, ParentType, ContextType>;
+  shopping?: Resolver<ReadonlyArray<ResolversTypes['ShoppingLine']>, ParentType, ContextType>;
   state?: Resolver<ResolversTypes['PlanState'], ParentType, ContextType>;
-  tasks?: Resolver<Array<ResolversTypes['Task']>, ParentType, ContextType>;
+  tasks?: Resolver<ReadonlyArray<ResolversTypes['Task']>, ParentType, ContextType>;
   wishes?: Resolver<ResolversTypes['WishTotals'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
@@ -2780,6 +2845,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Kitchen?: KitchenResolvers<ContextType>;
   KitchenPayload?: KitchenPayloadResolvers<ContextType>;
   LabelCheck?: LabelCheckResolvers<ContextType>;
+  LabelKind?: LabelKindResolvers<ContextType>;
   LabelsUnread?: LabelsUnreadResolvers<ContextType>;
   Leftover?: LeftoverResolvers<ContextType>;
   LoadRuleSetPayload?: LoadRuleSetPayloadResolvers<ContextType>;
@@ -2787,6 +2853,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   LocalDate?: GraphQLScalarType;
   LocalTime?: GraphQLScalarType;
   MarkPackedResult?: MarkPackedResultResolvers<ContextType>;
+  Me?: MeResolvers<ContextType>;
   MissingFigure?: MissingFigureResolvers<ContextType>;
   Mutation?: MutationResolvers<ContextType>;
   NoSchool?: NoSchoolResolvers<ContextType>;

@@ -41,6 +41,8 @@ export async function readGraphQLRequest(req: IncomingMessage, url: URL): Promis
 
 function readSearch(url: URL): Result<Record<string, unknown>, RequestRefusal> {
   const parameters: Record<string, unknown> = {};
+  // "GET": an empty operationName is the same as none.
+  if (url.searchParams.get("operationName") === "") url.searchParams.delete("operationName");
   for (const name of ["query", "operationName", "variables", "extensions"]) {
     const [text, ...more] = url.searchParams.getAll(name);
     if (more.length > 0) return refuse(400, `Give ${name} once in the address.`);

@@ -17,9 +17,12 @@ const DIRECTIVES = 20;
 
 /**
  * Cost of one operation: 1 per field and 2 per object, times 1.5 per level, times the size asked for in `first` or `last`.
- * A week with everything in it stays below a tenth of this.
+ * It bounds the shape of a question, not the rows behind it: every list that grows is paged.
  */
 const COST = 20_000;
+
+/** The code of a refusal by one of the rules below. */
+export const QUERY_LIMIT = "QUERY_LIMIT";
 
 /** Subscriptions one socket may hold. */
 export const SUBSCRIPTIONS_PER_SOCKET = 20;
@@ -32,7 +35,7 @@ const refuseWith =
   (context, error) =>
     context?.reportError(
       new GraphQLError(`${error.message.replace(/^Syntax Error: /, "")} ${advice}`, {
-        extensions: { code: "QUERY_LIMIT" },
+        extensions: { code: QUERY_LIMIT },
       }),
     );
 

@@ -1,5 +1,6 @@
 import { GraphQLError, type GraphQLFormattedError } from "graphql";
 import type { Log } from "../log.js";
+import { QUERY_LIMIT } from "./limits.js";
 
 /** What one operation leaves behind for the log and for whoever closes its context. */
 export type OperationRecord = {
@@ -12,7 +13,6 @@ export type OperationRecord = {
 /** Errors raised on purpose. Anything else is a bug or an outage, and its words stay in the log. */
 const FORESEEN = new Set([
   "UNAUTHENTICATED",
-  "QUERY_LIMIT",
   "GRAPHQL_PARSE_FAILED",
   "GRAPHQL_VALIDATION_FAILED",
   "OPERATION_RESOLUTION_FAILURE",
@@ -26,9 +26,11 @@ export type Mask = (formatted: GraphQLFormattedError, error: unknown, record: Op
 /** Makes the one gate through which every GraphQL error leaves, over HTTP and WebSocket. */
 export function createMask(log: Log, production: boolean): Mask {
   return (formatted, error, record) => {
+    const cause = rootOf(error);
+    if (cause instanceof GraphQLError && cause.extensions["code"] === QUERY_LIMIT)
+      return { ...formatted, extensions: { ...formatted.extensions, code: QUERY_LIMIT } }; // Apollo says just "invalid"
     if (FORESEEN.has(String(formatted.extensions?.["code"])))
       return production ? withoutSuggestions(formatted) : formatted;
-    const cause = rootOf(error);
     record.unexpected ??= cause;
     log.error(
       { requestId: record.requestId, operationName: record.operationName, path: formatted.path, err: cause },

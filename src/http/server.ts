@@ -44,6 +44,7 @@ type Answer = (req: IncomingMessage, res: ServerResponse, url: URL, record: Oper
 export function createHttpServer<TContext extends BaseContext>(options: HttpServerOptions<TContext>): HttpServer {
   const { config, log, issuer } = options;
   let stopping = false;
+  const underWay = new Set<ServerResponse>();
   const gate = { ...options, rules: limitRules(), mask: createMask(log, config.production) };
   const graphql = createGraphQLEndpoint(gate);
   const subscriptions = createSubscriptions(gate);
@@ -83,7 +84,9 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
     const known = routes.get(path);
     res.setHeader("x-request-id", requestId);
     if (stopping) res.shouldKeepAlive = false;
+    underWay.add(res);
     res.on("close", () => {
+      underWay.delete(res);
       const ms = Math.round((performance.now() - started) * 10) / 10;
       const status = res.writableFinished ? res.statusCode : 499; // the caller left before the answer
       // An address we do not serve may hold anything, so it is not repeated.
@@ -118,6 +121,7 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
 
   async function finishAndClose(): Promise<void> {
     stopping = true;
+    for (const res of underWay) res.shouldKeepAlive = false; // or their connections would linger after the answer
     const closed = new Promise<void>((resolve) => server.close(() => resolve()));
     const impatience = setTimeout(() => server.closeAllConnections(), FINISHING);
     await Promise.all([closed, subscriptions.dispose()]);

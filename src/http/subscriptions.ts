@@ -53,7 +53,7 @@ type Running = { readonly record: OperationRecord; close(error?: unknown): Promi
 
 const HEARTBEAT = 12_000; // milliseconds between pings; a socket that misses one answer is cut
 const PARTING = 2_000; // milliseconds a client gets to answer a close at shutdown
-const LONGEST_TIMER = 2 ** 31 - 1; // setTimeout fires at once beyond this
+const LONGEST_TIMER = 2 ** 31 - 1; // setTimeout fires at once beyond this; 24 days, when the client may come again
 
 /**
  * Subscriptions by the graphql-transport-ws subprotocol. `connectionParams.authorization` carries `Bearer <token>`.
@@ -111,11 +111,10 @@ export function createSubscriptions<TContext extends BaseContext>(
     if (!("kind" in document)) return document;
     const operationName = getOperationAST(document, payload.operationName)?.name?.value.slice(0, 64) ?? null;
     const record: OperationRecord = { requestId: randomUUID(), operationName, unexpected: undefined };
-    const opened = await openContext({
-      subject: connection.subject,
-      requestId: record.requestId,
-      kind: "subscription",
-    });
+    // The place is taken before anything is awaited, or many requests at once would all find room.
+    subscriptions.set(id, { record, close: () => Promise.resolve() });
+    const { subject } = connection;
+    const opened = await openContext({ subject, requestId: record.requestId, kind: "subscription" });
     subscriptions.set(id, { record, close: (error) => opened.close(error) });
     log.info({ requestId: record.requestId, connection: connection.id, operationName }, "subscription started");
     return {
@@ -123,7 +122,7 @@ export function createSubscriptions<TContext extends BaseContext>(
       document,
       operationName: payload.operationName ?? null,
       variableValues: payload.variables ?? null,
-      contextValue: { subject: connection.subject, record, context: opened.context } satisfies Begun<TContext>,
+      contextValue: { subject, record, context: opened.context } satisfies Begun<TContext>,
     };
   }
 
@@ -131,7 +130,11 @@ export function createSubscriptions<TContext extends BaseContext>(
   async function follow(args: ExecutionArgs) {
     const { subject, record, context } = args.contextValue as Begun<TContext>;
     const source = await createSourceEventStream({ ...args, contextValue: context });
-    if (!(Symbol.asyncIterator in source)) return source;
+    if (!(Symbol.asyncIterator in source)) {
+      // An error without a path came before any resolver: the variables do not fit.
+      const errors = source.errors?.map((error) => (error.path ? error : coded(error, "BAD_USER_INPUT")));
+      return errors ? { ...source, errors } : source;
+    }
     return mapEvents(source, async (event): Promise<ExecutionResult> => {
       const opened = await openContext({ subject, requestId: record.requestId, kind: "event" });
       const once: OperationRecord = { ...record, unexpected: undefined };
@@ -205,7 +208,9 @@ export function createSubscriptions<TContext extends BaseContext>(
     try {
       return await begin(socket, id, payload);
     } catch (error) {
-      return [written(new GraphQLError("", { originalError: asError(error) }), recordOf(socket, id))];
+      const record = recordOf(socket, id);
+      running.get(socket)?.delete(id);
+      return [written(new GraphQLError("", { originalError: asError(error) }), record)];
     }
   }
 

@@ -1,17 +1,33 @@
 import { describe, expect, it } from "@jest/globals";
 import fc from "fast-check";
-import { allergenCode, allergenGroupCode, dietCode, originCode, type AllergenCode, type AllergenGroupCode } from "../../shared/codes.js";
+import {
+  allergenCode,
+  allergenGroupCode,
+  dietCode,
+  originCode,
+  type AllergenCode,
+  type AllergenGroupCode,
+} from "../../shared/codes.js";
 import type { AllergyBrief, LabelBrief } from "../../src/domain/brief.js";
-import { dietAllows, expandAllergen, judgeAllergies, type AllergyVerdict } from "../../src/domain/catalogue/allergens.js";
+import {
+  dietAllows,
+  expandAllergen,
+  judgeAllergies,
+  type AllergyVerdict,
+} from "../../src/domain/catalogue/allergens.js";
 import { readCatalogue } from "./reference-rows.js";
-import { dishOf, sampleFood } from "./sample-rows.js";
+import { deriveSample, dishOf, sampleDish, sampleFood } from "./sample-rows.js";
 
 const avoids = (allergen: AllergenCode | AllergenGroupCode, avoid: AllergyBrief["avoid"] = "TRACES"): AllergyBrief => ({
   allergen,
   foodKind: null,
   avoid,
 });
-const avoidsKind = (foodKind: string, avoid: AllergyBrief["avoid"] = "TRACES"): AllergyBrief => ({ allergen: null, foodKind, avoid });
+const avoidsKind = (foodKind: string, avoid: AllergyBrief["avoid"] = "TRACES"): AllergyBrief => ({
+  allergen: null,
+  foodKind,
+  avoid,
+});
 const label = (food: string, contains: AllergenCode[] = [], mayContain: AllergenCode[] = []): LabelBrief => ({
   food,
   contains,
@@ -19,8 +35,15 @@ const label = (food: string, contains: AllergenCode[] = [], mayContain: Allergen
   readOn: "2026-09-01",
 });
 
+const shipped = readCatalogue().foods;
+
 /** From harmless to worst, for "never allows more". */
-const severity: Record<AllergyVerdict["kind"], number> = { CLEAR: 0, CLEAR_IF_LABEL_READ: 1, MAY_CONTAIN: 2, CONTAINS: 3 };
+const severity: Record<AllergyVerdict["kind"], number> = {
+  CLEAR: 0,
+  CLEAR_IF_LABEL_READ: 1,
+  MAY_CONTAIN: 2,
+  CONTAINS: 3,
+};
 
 describe("families of allergens", () => {
   // Outside: Regulation (EU) No 1169/2011 Annex II item 8 names 8 nuts; Health Canada names 9, pine nut among them (AL-6, AL-2).
@@ -33,7 +56,8 @@ describe("families of allergens", () => {
   it("stand for their members and a single name for itself", () => {
     expect(expandAllergen("MILK")).toEqual(["MILK"]);
     expect(expandAllergen("SHELLFISH")).toEqual(["CRUSTACEAN", "MOLLUSC"]);
-    for (const group of allergenGroupCode.options) for (const name of expandAllergen(group)) expect(allergenCode.options).toContain(name);
+    for (const group of allergenGroupCode.options)
+      for (const name of expandAllergen(group)) expect(allergenCode.options).toContain(name);
   });
 });
 
@@ -42,7 +66,11 @@ describe("a child's allergies", () => {
   it("keep coconut from the child who names coconut, not from the child who avoids tree nuts", () => {
     const yoghurt = dishOf([sampleFood("coconut-yoghurt", { allergens: ["COCONUT"] })]);
     expect(judgeAllergies([avoids("TREE_NUTS")], yoghurt, [])).toEqual({ kind: "CLEAR" });
-    expect(judgeAllergies([avoids("COCONUT")], yoghurt, [])).toEqual({ kind: "CONTAINS", allergen: "COCONUT", food: "coconut-yoghurt" });
+    expect(judgeAllergies([avoids("COCONUT")], yoghurt, [])).toEqual({
+      kind: "CONTAINS",
+      allergen: "COCONUT",
+      food: "coconut-yoghurt",
+    });
   });
 
   // Outside: US and Canada count pine nut as a tree nut, the EU does not; a family is read at its widest (AL-2).
@@ -53,14 +81,18 @@ describe("a child's allergies", () => {
 
   // Outside: FDA guidance of January 2025: milk means goat and sheep too (AL-5); shipped row of soft goat cheese.
   it("keep goat cheese from the child who avoids milk", () => {
-    const goat = readCatalogue().foods.find(({ key }) => key === "goat-cheese-soft");
+    const goat = shipped.find(({ key }) => key === "goat-cheese-soft");
     if (goat === undefined) throw new Error("no goat cheese in the catalogue");
-    expect(judgeAllergies([avoids("MILK")], dishOf([goat]), [])).toEqual({ kind: "CONTAINS", allergen: "MILK", food: "goat-cheese-soft" });
+    expect(judgeAllergies([avoids("MILK")], dishOf([goat]), [])).toEqual({
+      kind: "CONTAINS",
+      allergen: "MILK",
+      food: "goat-cheese-soft",
+    });
   });
 
   // Outside: Regulation (EU) No 1169/2011 Annex II item 12: sulphites above 10 mg/kg are declared (AL-4); shipped row of dried apricots.
   it("keep dried apricots from the child who avoids sulphites", () => {
-    const apricots = readCatalogue().foods.find(({ key }) => key === "apricots-dried");
+    const apricots = shipped.find(({ key }) => key === "apricots-dried");
     if (apricots === undefined) throw new Error("no dried apricots in the catalogue");
     expect(judgeAllergies([avoids("SULPHITES", "INGREDIENTS")], dishOf([apricots]), []).kind).toBe("CONTAINS");
   });
@@ -89,9 +121,18 @@ describe("a child's allergies", () => {
     expect(judgeAllergies([avoidsKind("soya-oil")], refined, []).kind).toBe("CONTAINS");
   });
 
+  it("are never taken to allow everything when one of them names nothing", () => {
+    const empty: AllergyBrief = { allergen: null, foodKind: null, avoid: "TRACES" };
+    expect(() => judgeAllergies([empty], dishOf([sampleFood("apple")]), [])).toThrow(RangeError);
+  });
+
   it("name a single food no list knows", () => {
     const salad = dishOf([sampleFood("kiwi-raw", { kind: "kiwi" }), sampleFood("apple-raw", { kind: "apple" })]);
-    expect(judgeAllergies([avoidsKind("kiwi")], salad, [])).toEqual({ kind: "CONTAINS", allergen: "kiwi", food: "kiwi-raw" });
+    expect(judgeAllergies([avoidsKind("kiwi")], salad, [])).toEqual({
+      kind: "CONTAINS",
+      allergen: "kiwi",
+      food: "kiwi-raw",
+    });
     expect(judgeAllergies([avoidsKind("pear")], salad, [])).toEqual({ kind: "CLEAR" });
   });
 });
@@ -102,7 +143,10 @@ describe("labels", () => {
 
   it("that are not on record have to be read before packing", () => {
     expect(judgeAllergies([avoids("SESAME")], dish, [])).toEqual({ kind: "CLEAR_IF_LABEL_READ", foods: ["bread"] });
-    expect(judgeAllergies([avoids("SESAME", "INGREDIENTS")], dish, [])).toEqual({ kind: "CLEAR_IF_LABEL_READ", foods: ["bread"] });
+    expect(judgeAllergies([avoids("SESAME", "INGREDIENTS")], dish, [])).toEqual({
+      kind: "CLEAR_IF_LABEL_READ",
+      foods: ["bread"],
+    });
     expect(judgeAllergies([avoids("SESAME")], dish, [label("cheese")]).kind).toBe("CLEAR_IF_LABEL_READ");
   });
   it("on record and clear settle it", () => {
@@ -119,11 +163,17 @@ describe("labels", () => {
   });
   it("that say may contain shut the food out only for the child who avoids traces", () => {
     const labels = [label("bread", ["WHEAT"], ["SESAME", "HAZELNUT"])];
-    expect(judgeAllergies([avoids("TREE_NUTS")], dish, labels)).toEqual({ kind: "MAY_CONTAIN", allergen: "TREE_NUTS", food: "bread" });
+    expect(judgeAllergies([avoids("TREE_NUTS")], dish, labels)).toEqual({
+      kind: "MAY_CONTAIN",
+      allergen: "TREE_NUTS",
+      food: "bread",
+    });
     expect(judgeAllergies([avoids("TREE_NUTS", "INGREDIENTS")], dish, labels)).toEqual({ kind: "CLEAR" });
   });
   it("of two products of one food: the worse one stands", () => {
-    expect(judgeAllergies([avoids("SESAME")], dish, [label("bread"), label("bread", [], ["SESAME"])]).kind).toBe("MAY_CONTAIN");
+    expect(judgeAllergies([avoids("SESAME")], dish, [label("bread"), label("bread", [], ["SESAME"])]).kind).toBe(
+      "MAY_CONTAIN",
+    );
   });
   it("that do not speak of a single food have to be read for it", () => {
     const read = { ...label("bread", ["WHEAT"]), kinds: [{ kind: "kiwi", says: "CLEAR" as const }] };
@@ -131,6 +181,25 @@ describe("labels", () => {
     expect(judgeAllergies([avoidsKind("kiwi")], dish, [read]).kind).toBe("CLEAR");
     const found = { ...read, kinds: [{ kind: "kiwi", says: "CONTAINS" as const }] };
     expect(judgeAllergies([avoidsKind("kiwi")], dish, [found]).kind).toBe("CONTAINS");
+  });
+  it("of dry pulses speak for the cooked ones made of them", () => {
+    const dry = sampleFood("lentils-dry", { kind: "lentil", packaged: true, allergens: ["LUPIN"] });
+    const cooked = sampleFood("lentils-cooked", {
+      kind: "lentil-cooked",
+      boughtAs: { food: "lentils-dry", gramsPerGram: 0.4 },
+    });
+    const made = sampleDish("lentils", { ingredients: [{ food: "lentils-cooked", grams: 100, form: "MIXED_IN" }] });
+    const lentils = deriveSample(made, [cooked, dry]);
+    expect(lentils.allergens).toEqual(["LUPIN"]);
+    expect(lentils.packagedFoods).toEqual(["lentils-dry"]);
+    expect(judgeAllergies([avoids("LUPIN")], lentils, []).kind).toBe("CONTAINS");
+    expect(judgeAllergies([avoidsKind("lentil")], lentils, []).kind).toBe("CONTAINS");
+    expect(judgeAllergies([avoids("WHEAT")], lentils, [])).toEqual({
+      kind: "CLEAR_IF_LABEL_READ",
+      foods: ["lentils-dry"],
+    });
+    expect(judgeAllergies([avoids("WHEAT")], lentils, [label("lentils-dry")])).toEqual({ kind: "CLEAR" });
+    expect(judgeAllergies([avoids("WHEAT")], lentils, [label("lentils-dry", [], ["WHEAT"])]).kind).toBe("MAY_CONTAIN");
   });
   it("do not matter to a child without allergies", () => {
     expect(judgeAllergies([], dish, [label("bread", ["SESAME"])])).toEqual({ kind: "CLEAR" });
@@ -141,9 +210,18 @@ describe("a stricter list", () => {
   const code = fc.constantFrom(...allergenCode.options);
   const codes = fc.uniqueArray(code, { maxLength: 3 });
   const foods = fc.array(fc.record({ allergens: codes, packaged: fc.boolean() }), { minLength: 1, maxLength: 4 });
-  const someLabels = fc.array(fc.record({ food: fc.integer({ min: 0, max: 3 }), contains: codes, mayContain: codes }), { maxLength: 3 });
-  const names = fc.uniqueArray(fc.constantFrom(...allergenCode.options, ...allergenGroupCode.options), { minLength: 1, maxLength: 3 });
-  const judge = (allergies: AllergyBrief[], rows: { allergens: AllergenCode[]; packaged: boolean }[], labels: LabelBrief[]): number =>
+  const someLabels = fc.array(fc.record({ food: fc.integer({ min: 0, max: 3 }), contains: codes, mayContain: codes }), {
+    maxLength: 3,
+  });
+  const names = fc.uniqueArray(fc.constantFrom(...allergenCode.options, ...allergenGroupCode.options), {
+    minLength: 1,
+    maxLength: 3,
+  });
+  const judge = (
+    allergies: AllergyBrief[],
+    rows: { allergens: AllergenCode[]; packaged: boolean }[],
+    labels: LabelBrief[],
+  ): number =>
     severity[judgeAllergies(allergies, dishOf(rows.map((row, i) => sampleFood(`food-${i}`, row))), labels).kind];
 
   it("never allows more: traces instead of ingredients, one more allergy, one more ingredient, one more label", () => {
@@ -154,10 +232,14 @@ describe("a stricter list", () => {
         const strict = list.map((name) => avoids(name, "TRACES"));
         expect(judge(strict, rows, labels)).toBeGreaterThanOrEqual(judge(loose, rows, labels));
         expect(judge([...strict, avoids(extra)], rows, labels)).toBeGreaterThanOrEqual(judge(strict, rows, labels));
-        expect(judge(strict, [...rows, { allergens: [extra], packaged: false }], labels)).toBeGreaterThanOrEqual(judge(strict, rows, labels));
+        expect(judge(strict, [...rows, { allergens: [extra], packaged: false }], labels)).toBeGreaterThanOrEqual(
+          judge(strict, rows, labels),
+        );
         const labelledFood = labels[0];
         if (labelledFood !== undefined) {
-          expect(judge(strict, rows, [...labels, label(labelledFood.food, [extra])])).toBeGreaterThanOrEqual(judge(strict, rows, labels));
+          expect(judge(strict, rows, [...labels, label(labelledFood.food, [extra])])).toBeGreaterThanOrEqual(
+            judge(strict, rows, labels),
+          );
         }
       }),
     );
@@ -167,7 +249,8 @@ describe("a stricter list", () => {
     fc.assert(
       fc.property(foods, fc.constantFrom(...allergenGroupCode.options), (rows, group) => {
         const byFamily = judge([avoids(group)], rows, []);
-        for (const member of expandAllergen(group)) expect(byFamily).toBeGreaterThanOrEqual(judge([avoids(member)], rows, []));
+        for (const member of expandAllergen(group))
+          expect(byFamily).toBeGreaterThanOrEqual(judge([avoids(member)], rows, []));
       }),
     );
   });

@@ -8,41 +8,60 @@ import { readChokingRules } from "./reference-rows.js";
 import { dishOf, sampleFood } from "./sample-rows.js";
 
 const rules = readChokingRules();
-const served = (key: string, choking: ChokingClass, form: ServedForm): DerivedDish => dishOf([sampleFood(key, { chokingClasses: [choking] })], form);
+const served = (key: string, choking: ChokingClass, form: ServedForm): DerivedDish =>
+  dishOf([sampleFood(key, { chokingClasses: [choking] })], form);
 
 describe("choking form", () => {
   // Outside: England, Help for early years providers, food safety (DfE 2023) (CH-1).
   it("never lets whole grapes into the box of a child of four: they are quartered lengthways when packed", () => {
     const grapes = served("grapes", "GRAPE_LIKE", "WHOLE");
     const verdict = judgeChoking(4, grapes, rules);
-    expect(verdict).toMatchObject({ allowed: true, cuts: [{ food: "grapes", cut: expect.stringMatching(/lengthways into quarters/i) }] });
-    expect(judgeChoking(4, served("grapes", "GRAPE_LIKE", "QUARTERED_LENGTHWAYS"), rules)).toEqual({ allowed: true, cuts: [] });
-    expect(judgeChoking(4, served("grapes", "GRAPE_LIKE", "HALVED"), rules)).toMatchObject({ cuts: [{ food: "grapes" }] });
+    expect(verdict).toMatchObject({
+      allowed: true,
+      cuts: [{ food: "grapes", cut: expect.stringMatching(/lengthways into quarters/i) }],
+    });
+    expect(judgeChoking(4, served("grapes", "GRAPE_LIKE", "QUARTERED_LENGTHWAYS"), rules)).toEqual({
+      allowed: true,
+      cuts: [],
+    });
+    expect(judgeChoking(4, served("grapes", "GRAPE_LIKE", "HALVED"), rules)).toMatchObject({
+      cuts: [{ food: "grapes" }],
+    });
   });
 
   // Outside: the same guidance, whole nuts under 5, by the date of the meal (CH-2).
   it("keeps whole almonds out the day before the fifth birthday and lets them in on it", () => {
     const almonds = served("almonds", "WHOLE_NUT", "WHOLE");
-    expect(judgeChoking(ageOn("2021-09-08", "2026-09-07"), almonds, rules)).toMatchObject({ allowed: false, food: "almonds", rule: { class: "WHOLE_NUT" } });
+    expect(judgeChoking(ageOn("2021-09-08", "2026-09-07"), almonds, rules)).toMatchObject({
+      allowed: false,
+      food: "almonds",
+      rule: { class: "WHOLE_NUT" },
+    });
     expect(judgeChoking(ageOn("2021-09-08", "2026-09-08"), almonds, rules)).toEqual({ allowed: true, cuts: [] });
   });
 
   // Outside: Caring for Our Children and AAP list (CH-3).
   it("keeps popcorn out at three in every form", () => {
-    for (const form of servedForm.options) expect(judgeChoking(3, served("popcorn", "POPCORN", form), rules).allowed).toBe(false);
+    for (const form of servedForm.options)
+      expect(judgeChoking(3, served("popcorn", "POPCORN", form), rules).allowed).toBe(false);
   });
 
   // Outside: USDA FNS choking guidance: slices, not chunks, half an inch at most (CH-4).
   it("does not pass apple in chunks or cubes as it is at three", () => {
     for (const form of ["CHUNKS", "CUBED"] as const) {
-      expect(judgeChoking(3, served("apple", "HARD_RAW", form), rules)).toMatchObject({ allowed: true, cuts: [{ food: "apple" }] });
+      expect(judgeChoking(3, served("apple", "HARD_RAW", form), rules)).toMatchObject({
+        allowed: true,
+        cuts: [{ food: "apple" }],
+      });
     }
     expect(judgeChoking(3, served("apple", "HARD_RAW", "SLICED_THIN"), rules)).toEqual({ allowed: true, cuts: [] });
   });
 
   // Outside: England, food safety guidance: cheese in strips or grated, not cubes (CH-5).
   it("does not pass cheddar in cubes as it is at three, but grated or in strips", () => {
-    expect(judgeChoking(3, served("cheddar", "FIRM_CHEESE", "CUBED"), rules)).toMatchObject({ cuts: [{ food: "cheddar" }] });
+    expect(judgeChoking(3, served("cheddar", "FIRM_CHEESE", "CUBED"), rules)).toMatchObject({
+      cuts: [{ food: "cheddar" }],
+    });
     for (const form of ["GRATED", "STRIPS"] as const) {
       expect(judgeChoking(3, served("cheddar", "FIRM_CHEESE", form), rules)).toEqual({ allowed: true, cuts: [] });
     }
@@ -50,7 +69,9 @@ describe("choking form", () => {
 
   // Outside: USDA MyPlate for preschoolers; Caring for Our Children (CH-6).
   it("does not pass a frankfurter in rounds as it is at four, but in strips", () => {
-    expect(judgeChoking(4, served("frankfurter", "SAUSAGE", "ROUNDS"), rules)).toMatchObject({ cuts: [{ food: "frankfurter" }] });
+    expect(judgeChoking(4, served("frankfurter", "SAUSAGE", "ROUNDS"), rules)).toMatchObject({
+      cuts: [{ food: "frankfurter" }],
+    });
     expect(judgeChoking(4, served("frankfurter", "SAUSAGE", "STRIPS"), rules)).toEqual({ allowed: true, cuts: [] });
   });
 
@@ -88,13 +109,18 @@ describe("choking form", () => {
 
   it("never lets a rule more make a dish safer", () => {
     fc.assert(
-      fc.property(fc.subarray(rules), fc.constantFrom(...chokingClass.options), fc.constantFrom(...servedForm.options), (some, of, form) => {
-        const dish = served("food", of, form);
-        const bySome = judgeChoking(4, dish, some);
-        const byAll = judgeChoking(4, dish, rules);
-        if (!bySome.allowed) expect(byAll.allowed).toBe(false);
-        else if (byAll.allowed) expect(byAll.cuts.length).toBeGreaterThanOrEqual(bySome.cuts.length);
-      }),
+      fc.property(
+        fc.subarray(rules),
+        fc.constantFrom(...chokingClass.options),
+        fc.constantFrom(...servedForm.options),
+        (some, of, form) => {
+          const dish = served("food", of, form);
+          const bySome = judgeChoking(4, dish, some);
+          const byAll = judgeChoking(4, dish, rules);
+          if (!bySome.allowed) expect(byAll.allowed).toBe(false);
+          else if (byAll.allowed) expect(byAll.cuts.length).toBeGreaterThanOrEqual(bySome.cuts.length);
+        },
+      ),
     );
   });
 });

@@ -1,6 +1,15 @@
 import { describe, expect, it } from "@jest/globals";
 import fc from "fast-check";
-import { addDays, ageOn, daysBetween, decimalAge, isCalendarDate, minutesOf, timeOf, weekdayOf } from "../../src/domain/calendar/dates.js";
+import {
+  addDays,
+  ageOn,
+  daysBetween,
+  decimalAge,
+  isCalendarDate,
+  minutesOf,
+  timeOf,
+  weekdayOf,
+} from "../../src/domain/calendar/dates.js";
 
 const anyDate = fc.integer({ min: -40_000, max: 60_000 }).map((days) => addDays("1970-01-01", days));
 
@@ -33,7 +42,9 @@ describe("local dates", () => {
   });
 
   it("sorts by time when sorted as text", () => {
-    fc.assert(fc.property(anyDate, anyDate, (a, b) => Math.sign(daysBetween(a, b)) === Math.sign(a < b ? 1 : a > b ? -1 : 0)));
+    fc.assert(
+      fc.property(anyDate, anyDate, (a, b) => Math.sign(daysBetween(a, b)) === Math.sign(a < b ? 1 : a > b ? -1 : 0)),
+    );
   });
 
   it("refuses a day that is not on the calendar", () => {

@@ -11,7 +11,10 @@ describe("a dish's figures", () => {
   it("are the composition table's, added up by hand", () => {
     const egg = sampleFood("egg", { nutrients: { ENERC_KCAL: 155, PROCNT: 12.58, CA: 50, FE: 1.19 } });
     const rice = sampleFood("rice", { nutrients: { ENERC_KCAL: 130, PROCNT: 2.69, CA: 10, FE: 1.2 } });
-    const base = sampleBase("cooked-rice", { ingredients: [{ food: "rice", grams: 600, form: "MIXED_IN" }], batchGrams: 600 });
+    const base = sampleBase("cooked-rice", {
+      ingredients: [{ food: "rice", grams: 600, form: "MIXED_IN" }],
+      batchGrams: 600,
+    });
     const dish = sampleDish("rice-with-egg", {
       bases: [{ base: "cooked-rice", grams: 150 }],
       ingredients: [{ food: "egg", grams: 50, form: "SLICED_THIN" }],
@@ -30,7 +33,10 @@ describe("a dish's figures", () => {
 
   it("take from a base what its ready mass says, not its raw mass", () => {
     const vegetable = sampleFood("courgette", { nutrients: { ENERC_KCAL: 20 } });
-    const roasted = sampleBase("roasted", { ingredients: [{ food: "courgette", grams: 1000, form: "MIXED_IN" }], batchGrams: 700 });
+    const roasted = sampleBase("roasted", {
+      ingredients: [{ food: "courgette", grams: 1000, form: "MIXED_IN" }],
+      batchGrams: 700,
+    });
     const dish = sampleDish("side", { bases: [{ base: "roasted", grams: 70 }], ingredients: [] });
     const derived = deriveSample(dish, [vegetable], [roasted]);
     expect(derived.ingredients[0]?.grams).toBeCloseTo(100, 10);
@@ -45,7 +51,10 @@ describe("a dish's figures", () => {
     expect(derived.missing).toContainEqual({ food: "blank", nutrient: "ZN" });
     expect(derived.missing).not.toContainEqual({ food: "known", nutrient: "ZN" });
     expect("CA" in derived.nutrients).toBe(false);
-    expect(derived.missing.filter(({ nutrient }) => nutrient === "CA").map(({ food }) => food)).toEqual(["known", "blank"]);
+    expect(derived.missing.filter(({ nutrient }) => nutrient === "CA").map(({ food }) => food)).toEqual([
+      "known",
+      "blank",
+    ]);
   });
 
   it("know a true zero from a missing figure", () => {
@@ -58,7 +67,10 @@ describe("a dish's figures", () => {
     const flour = sampleFood("flour", { allergens: ["WHEAT"], packaged: true });
     const cheese = sampleFood("cheese", { allergens: ["MILK"], origins: ["DAIRY"], packaged: true });
     const dough = sampleBase("dough", { ingredients: [{ food: "flour", grams: 100, form: "MIXED_IN" }] });
-    const dish = sampleDish("pasty", { bases: [{ base: "dough", grams: 60 }], ingredients: [{ food: "cheese", grams: 40, form: "GRATED" }] });
+    const dish = sampleDish("pasty", {
+      bases: [{ base: "dough", grams: 60 }],
+      ingredients: [{ food: "cheese", grams: 40, form: "GRATED" }],
+    });
     const derived = deriveSample(dish, [flour, cheese], [dough]);
     expect(derived.allergens).toEqual(["MILK", "WHEAT"]);
     expect(derived.packagedFoods).toEqual(["cheese", "flour"]);
@@ -66,11 +78,22 @@ describe("a dish's figures", () => {
   });
 
   it("lose no allergen, no energy and no cost when an ingredient is added", () => {
-    const allergen = fc.constantFrom("MILK" as const, "EGG" as const, "SESAME" as const, "PEANUT" as const, "WHEAT" as const);
-    const food = fc.record({ allergens: fc.uniqueArray(allergen, { maxLength: 3 }), kcal: fc.integer({ min: 0, max: 900 }) });
+    const allergen = fc.constantFrom(
+      "MILK" as const,
+      "EGG" as const,
+      "SESAME" as const,
+      "PEANUT" as const,
+      "WHEAT" as const,
+    );
+    const food = fc.record({
+      allergens: fc.uniqueArray(allergen, { maxLength: 3 }),
+      kcal: fc.integer({ min: 0, max: 900 }),
+    });
     fc.assert(
       fc.property(fc.array(food, { minLength: 1, maxLength: 6 }), (rows) => {
-        const foods = rows.map((row, i) => sampleFood(`food-${i}`, { allergens: row.allergens, nutrients: { ENERC_KCAL: row.kcal } }));
+        const foods = rows.map((row, i) =>
+          sampleFood(`food-${i}`, { allergens: row.allergens, nutrients: { ENERC_KCAL: row.kcal } }),
+        );
         const whole = dishOf(foods);
         const part = foods.length > 1 ? dishOf(foods.slice(0, -1)) : null;
         if (part === null) return;
@@ -91,13 +114,24 @@ describe("a dish's figures", () => {
 
 describe("an unknown row", () => {
   it("is a fault and never reads as free of allergens", () => {
-    const dish = sampleDish("mystery", { bases: [{ base: "no-base", grams: 50 }], ingredients: [{ food: "no-food", grams: 50, form: "MIXED_IN" }] });
+    const dish = sampleDish("mystery", {
+      bases: [{ base: "no-base", grams: 50 }],
+      ingredients: [{ food: "no-food", grams: 50, form: "MIXED_IN" }],
+    });
     expect(deriveDish(dish, { food: () => undefined, base: () => undefined })).toEqual({
       ok: false,
       error: [
         { kind: "UnknownBase", dish: "mystery", base: "no-base" },
         { kind: "UnknownFood", of: "DISH", key: "mystery", food: "no-food" },
       ],
+    });
+    const cooked = sampleFood("cooked", { boughtAs: { food: "no-raw", gramsPerGram: 0.4 } });
+    const rows = { food: (key: string) => (key === "cooked" ? cooked : undefined), base: () => undefined };
+    expect(
+      deriveDish(sampleDish("made", { ingredients: [{ food: "cooked", grams: 9, form: "MASHED" }] }), rows),
+    ).toEqual({
+      ok: false,
+      error: [{ kind: "UnknownFood", of: "FOOD", key: "cooked", food: "no-raw" }],
     });
     const index = indexCatalogue({ version: "1", foods: [], bases: [], dishes: [dish] });
     expect(() => index.derived("mystery")).toThrow(/no-food/);
@@ -130,7 +164,8 @@ describe("what is bought", () => {
 
   // Outside: USDA Standard Reference household measures: 1/2 cup boiled chickpeas 82 g; 1 cup whole milk 244 g, 1.031 g/ml (YP-4).
   it("has the table's household measures and density", () => {
-    const cup = (key: string): number => foods.get(key)?.measures.find(({ measure }) => measure === "1 cup")?.grams ?? Number.NaN;
+    const cup = (key: string): number =>
+      foods.get(key)?.measures.find(({ measure }) => measure === "1 cup")?.grams ?? Number.NaN;
     expect(cup("chickpeas-boiled") / 2).toBeCloseTo(82, 6);
     expect(cup("milk-whole")).toBe(244);
     expect(Math.abs((foods.get("milk-whole")?.densityGramsPerMl ?? 0) - 1.031)).toBeLessThanOrEqual(0.002);
@@ -161,19 +196,22 @@ describe("the catalogue check", () => {
   });
 
   it("finds foods and bases that are not there", () => {
-    expect(faultsOf({ bases: [sampleBase("base", { ingredients: [{ food: "gone", grams: 100, form: "MIXED_IN" }] })] })).toEqual([
-      { kind: "UnknownFood", of: "BASE", key: "base", food: "gone" },
-    ]);
-    expect(faultsOf({ dishes: [sampleDish("dish", { bases: [{ base: "gone", grams: 100 }], ingredients: [] })] })).toEqual([
-      { kind: "UnknownBase", dish: "dish", base: "gone" },
-    ]);
-    expect(faultsOf({ foods: [...foods, sampleFood("cooked", { boughtAs: { food: "gone", gramsPerGram: 0.4 } })] })).toEqual([
-      { kind: "UnknownFood", of: "FOOD", key: "cooked", food: "gone" },
-    ]);
+    expect(
+      faultsOf({ bases: [sampleBase("base", { ingredients: [{ food: "gone", grams: 100, form: "MIXED_IN" }] })] }),
+    ).toEqual([{ kind: "UnknownFood", of: "BASE", key: "base", food: "gone" }]);
+    expect(
+      faultsOf({ dishes: [sampleDish("dish", { bases: [{ base: "gone", grams: 100 }], ingredients: [] })] }),
+    ).toEqual([{ kind: "UnknownBase", dish: "dish", base: "gone" }]);
+    expect(
+      faultsOf({ foods: [...foods, sampleFood("cooked", { boughtAs: { food: "gone", gramsPerGram: 0.4 } })] }),
+    ).toEqual([{ kind: "UnknownFood", of: "FOOD", key: "cooked", food: "gone" }]);
   });
 
   it("finds a food that is bought as one that is itself bought as another", () => {
-    const loop = [sampleFood("a", { boughtAs: { food: "b", gramsPerGram: 1 } }), sampleFood("b", { boughtAs: { food: "a", gramsPerGram: 1 } })];
+    const loop = [
+      sampleFood("a", { boughtAs: { food: "b", gramsPerGram: 1 } }),
+      sampleFood("b", { boughtAs: { food: "a", gramsPerGram: 1 } }),
+    ];
     expect(faultsOf({ foods: loop })).toEqual([
       { kind: "BoughtAsChain", food: "a", boughtAs: "b" },
       { kind: "BoughtAsChain", food: "b", boughtAs: "a" },
@@ -184,15 +222,19 @@ describe("the catalogue check", () => {
     expect(faultsOf({ bases: [sampleBase("base", { batchGrams: 150 })] })).toEqual([
       { kind: "MassBalance", of: "BASE", key: "base", inGrams: 100, outGrams: 150 },
     ]);
-    expect(faultsOf({ dishes: [sampleDish("dish", { portion: { kind: "CONTINUOUS", grams: 10, stepGrams: 1 } })] })).toEqual([
-      { kind: "MassBalance", of: "DISH", key: "dish", inGrams: 100, outGrams: 10 },
+    expect(
+      faultsOf({ dishes: [sampleDish("dish", { portion: { kind: "CONTINUOUS", grams: 10, stepGrams: 1 } })] }),
+    ).toEqual([{ kind: "MassBalance", of: "DISH", key: "dish", inGrams: 100, outGrams: 10 }]);
+    expect(faultsOf({ dishes: [sampleDish("air", { ingredients: [] })] })).toEqual([
+      { kind: "EmptyDish", dish: "air" },
     ]);
-    expect(faultsOf({ dishes: [sampleDish("air", { ingredients: [] })] })).toEqual([{ kind: "EmptyDish", dish: "air" }]);
   });
 
   it("finds pieces that the step cannot make", () => {
     const portion = { kind: "PIECES", gramsPerPiece: 40, pieces: 2.5, stepPieces: 1, pieceName: "roll" } as const;
-    expect(faultsOf({ dishes: [sampleDish("dish", { portion })] })).toEqual([{ kind: "PiecesOffStep", dish: "dish", pieces: 2.5, stepPieces: 1 }]);
+    expect(faultsOf({ dishes: [sampleDish("dish", { portion })] })).toEqual([
+      { kind: "PiecesOffStep", dish: "dish", pieces: 2.5, stepPieces: 1 },
+    ]);
   });
 
   it("sums every nutrient tag there is", () => {

@@ -1,7 +1,12 @@
 import { describe, expect, it } from "@jest/globals";
 import fc from "fast-check";
 import type { Dish } from "../../shared/catalogue.js";
-import { isControlled, judgeHolding, type HoldingInput, type HoldingVerdict } from "../../src/domain/food-safety/holding.js";
+import {
+  isControlled,
+  judgeHolding,
+  type HoldingInput,
+  type HoldingVerdict,
+} from "../../src/domain/food-safety/holding.js";
 import { timeOf } from "../../src/domain/calendar/dates.js";
 import { readHoldingLimits } from "./reference-rows.js";
 import { dishOf, sampleChild, sampleFood } from "./sample-rows.js";
@@ -33,13 +38,26 @@ describe("time and temperature control by water activity and pH", () => {
   const free = false;
   const controlled = true;
   it.each([
-    [0.92, 6.5, free], [0.93, 5.6, free], [0.95, 4.6, free], [0.95, 5.61, controlled], [0.96, 4.6, free], [0.96, 4.61, controlled], [0.99, 6.0, controlled],
+    [0.92, 6.5, free],
+    [0.93, 5.6, free],
+    [0.95, 4.6, free],
+    [0.95, 5.61, controlled],
+    [0.96, 4.6, free],
+    [0.96, 4.61, controlled],
+    [0.99, 6.0, controlled],
   ])("heat-treated and packaged: aw %p, pH %p (Table A)", (aw, ph, expected) => {
     expect(isControlled(aw, ph, true)).toBe(expected);
   });
   it.each([
-    [0.87, 7.0, free], [0.88, 5.0, free], [0.9, 5.01, controlled], [0.91, 4.6, free], [0.92, 4.61, controlled], [0.93, 4.19, free],
-    [0.93, 4.2, controlled], [0.99, 4.5, controlled], [0.99, 7.0, controlled],
+    [0.87, 7.0, free],
+    [0.88, 5.0, free],
+    [0.9, 5.01, controlled],
+    [0.91, 4.6, free],
+    [0.92, 4.61, controlled],
+    [0.93, 4.19, free],
+    [0.93, 4.2, controlled],
+    [0.99, 4.5, controlled],
+    [0.99, 7.0, controlled],
   ])("not packaged after heating: aw %p, pH %p (Table B)", (aw, ph, expected) => {
     expect(isControlled(aw, ph, false)).toBe(expected);
   });
@@ -62,7 +80,8 @@ describe("time and temperature control by water activity and pH", () => {
     const ph = fc.double({ min: 2, max: 9, noNaN: true });
     fc.assert(
       fc.property(aw, aw, ph, ph, fc.boolean(), (a, b, p, q, packaged) => {
-        if (isControlled(Math.min(a, b), Math.min(p, q), packaged)) expect(isControlled(Math.max(a, b), Math.max(p, q), packaged)).toBe(true);
+        if (isControlled(Math.min(a, b), Math.min(p, q), packaged))
+          expect(isControlled(Math.max(a, b), Math.max(p, q), packaged)).toBe(true);
       }),
     );
   });
@@ -81,7 +100,10 @@ describe("cold food", () => {
 
   // Outside: USDA, insulated bag with at least two cold sources; Food Code 3-501.19(B), 4 hours.
   it("with two cold sources in an insulated bag lasts four hours to the minute", () => {
-    expect(judge({ breakStartsAt: "12:00" })).toEqual({ ok: true, value: { case: "CHILLED", minutes: 240, limitMinutes: 240, served: "COLD" } });
+    expect(judge({ breakStartsAt: "12:00" })).toEqual({
+      ok: true,
+      value: { case: "CHILLED", minutes: 240, limitMinutes: 240, served: "COLD" },
+    });
     expect(judge({ breakStartsAt: "12:01" })).toMatchObject({ ok: false, error: { minutes: 241 } });
   });
 
@@ -90,17 +112,31 @@ describe("cold food", () => {
     const one = { ...box, coldSources: 1 };
     const soft = { ...box, insulated: false };
     for (const poor of [bare, one, soft]) {
-      expect(judge({ box: poor, breakStartsAt: "10:15", breakMinutes: 15 })).toMatchObject({ ok: true, value: { case: "AMBIENT", minutes: 120, limitMinutes: 120 } });
+      expect(judge({ box: poor, breakStartsAt: "10:15", breakMinutes: 15 })).toMatchObject({
+        ok: true,
+        value: { case: "AMBIENT", minutes: 120, limitMinutes: 120 },
+      });
       expect(judge({ box: poor })).toEqual({
         ok: false,
-        error: { kind: "TooLongWithoutCold", minutes: 240, limitMinutes: 120, mend: ["COLD_SOURCES", "OTHER_DISH", "LESS_TIME"] },
+        error: {
+          kind: "TooLongWithoutCold",
+          minutes: 240,
+          limitMinutes: 120,
+          mend: ["COLD_SOURCES", "OTHER_DISH", "LESS_TIME"],
+        },
       });
     }
   });
 
   it("that is dry enough needs no cold, but still has to be good to eat", () => {
-    const dry = (hours: number) => dishOf([sampleFood("crispbread", { waterActivity: { value: 0.3, source: "sample" } })], "WHOLE", { goodForHours: hours });
-    expect(judge({ derived: dry(10), box: bare, leaveAt: "07:00", breakStartsAt: "14:00" })).toMatchObject({ ok: true, value: { case: "NOT_CONTROLLED", minutes: 450 } });
+    const dry = (hours: number) =>
+      dishOf([sampleFood("crispbread", { waterActivity: { value: 0.3, source: "sample" } })], "WHOLE", {
+        goodForHours: hours,
+      });
+    expect(judge({ derived: dry(10), box: bare, leaveAt: "07:00", breakStartsAt: "14:00" })).toMatchObject({
+      ok: true,
+      value: { case: "NOT_CONTROLLED", minutes: 450 },
+    });
     expect(judge({ derived: dry(4), box: bare, leaveAt: "07:00", breakStartsAt: "14:00" })).toEqual({
       ok: false,
       error: { kind: "GoodForTooShort", minutes: 450, limitMinutes: 240, mend: ["OTHER_DISH", "LESS_TIME"] },
@@ -108,9 +144,16 @@ describe("cold food", () => {
   });
 
   it("mixed of a dry and an acid part is judged at the worse of both figures", () => {
-    const dry = sampleFood("cracker", { waterActivity: { value: 0.3, source: "sample" }, ph: { value: 6.5, source: "sample" } });
-    const acid = sampleFood("pickle", { waterActivity: { value: 0.98, source: "sample" }, ph: { value: 3.5, source: "sample" } });
-    for (const alone of [dry, acid]) expect(judge({ derived: dishOf([alone]) })).toMatchObject({ value: { case: "NOT_CONTROLLED" } });
+    const dry = sampleFood("cracker", {
+      waterActivity: { value: 0.3, source: "sample" },
+      ph: { value: 6.5, source: "sample" },
+    });
+    const acid = sampleFood("pickle", {
+      waterActivity: { value: 0.98, source: "sample" },
+      ph: { value: 3.5, source: "sample" },
+    });
+    for (const alone of [dry, acid])
+      expect(judge({ derived: dishOf([alone]) })).toMatchObject({ value: { case: "NOT_CONTROLLED" } });
     expect(judge({ derived: dishOf([dry, acid]) })).toMatchObject({ value: { case: "CHILLED" } });
   });
 
@@ -122,26 +165,51 @@ describe("cold food", () => {
 
 describe("warm food", () => {
   it("goes in the flask within its hours", () => {
-    expect(judge({ served: "WARM", box: flask })).toEqual({ ok: true, value: { case: "FLASK", minutes: 240, limitMinutes: 240, served: "WARM" } });
+    expect(judge({ served: "WARM", box: flask })).toEqual({
+      ok: true,
+      value: { case: "FLASK", minutes: 240, limitMinutes: 240, served: "WARM" },
+    });
     expect(judge({ served: "WARM", box: flask, breakStartsAt: "12:30" })).toEqual({
       ok: false,
       error: { kind: "NeedsReheating", minutes: 270, limitMinutes: 240, mend: ["OTHER_DISH", "LESS_TIME"] },
     });
   });
   it("without a flask and a place that reheats is out, and a flask would mend it", () => {
-    expect(judge({ served: "WARM" })).toEqual({ ok: false, error: { kind: "NeedsFlask", minutes: 240, limitMinutes: 240, mend: ["FLASK", "OTHER_DISH"] } });
+    expect(judge({ served: "WARM" })).toEqual({
+      ok: false,
+      error: { kind: "NeedsFlask", minutes: 240, limitMinutes: 240, mend: ["FLASK", "OTHER_DISH"] },
+    });
   });
   it("is reheated at school only where that is there, allowed, and the way there was cold", () => {
     const way = { served: "WARM", facility: "REHEATING" } as const;
-    expect(judge(way)).toMatchObject({ ok: true, value: { case: "REHEATED_AT_SCHOOL", served: "WARM", limitMinutes: 240 } });
+    expect(judge(way)).toMatchObject({
+      ok: true,
+      value: { case: "REHEATED_AT_SCHOOL", served: "WARM", limitMinutes: 240 },
+    });
     expect(judge({ ...way, reheatingAllowed: false })).toMatchObject({ ok: false, error: { kind: "NeedsFlask" } });
-    expect(judge({ ...way, box: bare })).toMatchObject({ ok: false, error: { kind: "TooLongWithoutCold", mend: ["COLD_SOURCES", "OTHER_DISH", "LESS_TIME"] } });
-    expect(judge({ ...way, breakStartsAt: "13:00" })).toMatchObject({ ok: false, error: { kind: "TooLongWithoutCold", minutes: 300 } });
+    expect(judge({ ...way, box: bare })).toEqual({
+      ok: false,
+      error: {
+        kind: "TooLongWithoutCold",
+        minutes: 240,
+        limitMinutes: 0,
+        mend: ["COLD_SOURCES", "FLASK", "OTHER_DISH"],
+      },
+    });
+    expect(judge({ ...way, box: bare, breakStartsAt: "09:00", breakMinutes: 10 }).ok).toBe(false);
+    expect(judge({ ...way, breakStartsAt: "13:00" })).toMatchObject({
+      ok: false,
+      error: { kind: "TooLongWithoutCold", minutes: 300 },
+    });
   });
   it("that is as good cold goes cold when it can and warm when it cannot", () => {
-    expect(judge({ served: "EITHER", box: { ...box, flask: true } })).toMatchObject({ value: { case: "CHILLED", served: "COLD" } });
+    expect(judge({ served: "EITHER", box: { ...box, flask: true } })).toMatchObject({
+      value: { case: "CHILLED", served: "COLD" },
+    });
     expect(judge({ served: "EITHER", box: flask })).toMatchObject({ value: { case: "FLASK", served: "WARM" } });
-    expect(judge({ served: "EITHER", box: bare })).toMatchObject({ error: { mend: ["COLD_SOURCES", "FLASK", "OTHER_DISH", "LESS_TIME"] } });
+    expect(judge({ served: "EITHER", box: bare })).toMatchObject({
+      error: { mend: ["COLD_SOURCES", "FLASK", "OTHER_DISH", "LESS_TIME"] },
+    });
   });
 });
 
@@ -156,7 +224,10 @@ describe("holding", () => {
     facility: fc.constantFrom("REFRIGERATOR" as const, "REHEATING" as const, "NEITHER" as const),
     reheatingAllowed: fc.boolean(),
   });
-  const run = (x: typeof input extends fc.Arbitrary<infer T> ? T : never, over: Partial<HoldingInput> = {}): HoldingVerdict =>
+  const run = (
+    x: typeof input extends fc.Arbitrary<infer T> ? T : never,
+    over: Partial<HoldingInput> = {},
+  ): HoldingVerdict =>
     judge({
       served: x.served,
       leaveAt: timeOf(x.leave),
@@ -186,13 +257,15 @@ describe("holding", () => {
           expect(run({ ...x, coldSources: x.coldSources + 1, insulated: true, hasFlask: true }).ok).toBe(true);
           return;
         }
-        if (verdict.error.mend.includes("COLD_SOURCES")) expect(run({ ...x, coldSources: 2, insulated: true }).ok).toBe(true);
+        if (verdict.error.mend.includes("COLD_SOURCES"))
+          expect(run({ ...x, coldSources: 2, insulated: true }).ok).toBe(true);
         if (verdict.error.mend.includes("FLASK")) expect(run({ ...x, hasFlask: true }).ok).toBe(true);
       }),
     );
   });
   it("refuses to judge a break that is over before the child leaves", () => {
     expect(() => judge({ leaveAt: "13:00", breakStartsAt: "10:00" })).toThrow(RangeError);
+    expect(() => judge({ leaveAt: "10:30", breakStartsAt: "10:00", breakMinutes: 30 })).toThrow(RangeError);
   });
   it("has limits with a published source, none longer than the Food Code's four hours", () => {
     expect(limits.source).toMatch(/3-501\.19/);

@@ -1,11 +1,10 @@
 /** Small invented rows for tests of the domain; figures in them stand for nothing unless a test says so. */
 import type { Base, Dish, Food } from "../../shared/catalogue.js";
-import { baseSchema, dishSchema, foodSchema } from "../../shared/catalogue.js";
 import type { ChildBrief, ChildDayBrief, WeekBrief } from "../../src/domain/brief.js";
 import { deriveDish, type DerivedDish } from "../../src/domain/catalogue/derive.js";
 
 export function sampleFood(key: string, over: Partial<Food> = {}): Food {
-  return foodSchema.parse({
+  return {
     key,
     name: `Sample ${key}`,
     ndb: null,
@@ -18,19 +17,25 @@ export function sampleFood(key: string, over: Partial<Food> = {}): Food {
     freeSugarGrams: 0,
     refusePercent: 0,
     densityGramsPerMl: null,
+    measures: [],
+    waterActivity: null,
+    ph: null,
+    chokingClasses: [],
     keepsChilledDays: 5,
+    boughtAs: null,
     pack: { grams: 500, priceMinor: 100 },
     shopSection: "PRODUCE",
+    wholeGrain: false,
     ...over,
-  });
+  };
 }
 
 export function sampleBase(key: string, over: Partial<Base> = {}): Base {
-  return baseSchema.parse({
+  return {
     key,
     name: `Sample ${key}`,
     kind: "GRAIN",
-    ingredients: [{ food: "sample", grams: 100 }],
+    ingredients: [{ food: "sample", grams: 100, form: "MIXED_IN" }],
     batchGrams: 100,
     fixedHandsOnMinutes: 1,
     perBatchHandsOnMinutes: 1,
@@ -44,18 +49,30 @@ export function sampleBase(key: string, over: Partial<Base> = {}): Base {
     storageMl: 200,
     steps: ["Cook it through."],
     ...over,
-  });
+  };
 }
 
 export function sampleDish(key: string, over: Partial<Dish> = {}): Dish {
-  return dishSchema.parse({
+  return {
     key,
     name: `Sample ${key}`,
     slots: ["MAIN"],
     bases: [],
-    ingredients: [{ food: "sample", grams: 100 }],
+    ingredients: [{ food: "sample", grams: 100, form: "MIXED_IN" }],
     portion: { kind: "CONTINUOUS", grams: 100, stepGrams: 10 },
-    steps: [{ text: "Put it in the box.", handsOnFixedMinutes: 1, handsOnPerPortionMinutes: 1, passiveMinutes: 0, eveningBefore: false }],
+    steps: [
+      {
+        text: "Put it in the box.",
+        handsOnFixedMinutes: 1,
+        handsOnPerPortionMinutes: 1,
+        passiveMinutes: 0,
+        equipment: [],
+        batchPortions: null,
+        eveningBefore: false,
+        coolMinutes: 0,
+        heldWhileCooling: false,
+      },
+    ],
     served: "COLD",
     goodForHours: 12,
     cutlery: "NONE",
@@ -67,8 +84,11 @@ export function sampleDish(key: string, over: Partial<Dish> = {}): Dish {
     textures: [],
     flavours: [],
     cuisine: "home",
+    processing: [],
+    cookedInFat: false,
+    treat: false,
     ...over,
-  });
+  };
 }
 
 /** A dish with its foods and bases, derived; the test fails when a row is unknown. */
@@ -82,7 +102,11 @@ export function deriveSample(dish: Dish, foods: readonly Food[], bases: readonly
 }
 
 /** One dish made of these foods, 100 g each, in the given form. */
-export function dishOf(foods: readonly Food[], form: Dish["ingredients"][number]["form"] = "MIXED_IN", over: Partial<Dish> = {}): DerivedDish {
+export function dishOf(
+  foods: readonly Food[],
+  form: Dish["ingredients"][number]["form"] = "MIXED_IN",
+  over: Partial<Dish> = {},
+): DerivedDish {
   const ingredients = foods.map((food) => ({ food: food.key, grams: 100, form }));
   const portion = { kind: "CONTINUOUS" as const, grams: 100 * foods.length, stepGrams: 10 };
   return deriveSample(sampleDish("made", { ingredients, portion, ...over }), foods);

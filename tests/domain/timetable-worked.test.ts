@@ -49,7 +49,7 @@ describe("a morning on the clock", () => {
   // Common practice: small steamed batter cakes take 10 minutes a go, four moulds at a time, and cool before they leave the mould.
   it("fills the one mould set again only when the first cakes have cooled in it", () => {
     const mould = { kind: "CAKE_MOULD_SET", units: 1, minutes: 18 } as const;
-    const steamer = { kind: "STEAMER", units: 1, minutes: 10 } as const;
+    const steamer = { kind: "STEAMER", units: 1, minutes: 13 } as const;
     const cakes = (go: number): Work[] => [
       task(`cakes.${go}`, 3, 10, { equipment: [steamer, mould] }),
       task(`cakes.${go}/cool`, 0, 5, { kind: "COOL", after: [`cakes.${go}`] }),
@@ -65,20 +65,20 @@ describe("a morning on the clock", () => {
     expect(clock(one, "cakes.2")).toEqual(["06:48", "06:51", "07:01"]);
     expect(clock(one, "pack")).toEqual(["07:06", "07:08", "07:08"]);
 
-    // With a second mould set only the steamer limits: the second cakes are filled meanwhile and steam from 06:43.
+    // With a second mould set only the steamer limits: it is free at 06:43.
     const two = timetable(work, morning, [
       { kind: "CAKE_MOULD_SET", units: 2 },
       { kind: "STEAMER", units: 1 },
     ]);
-    expect(clock(two, "cakes.2")).toEqual(["06:40", "06:43", "06:53"]);
-    expect(clock(two, "pack")).toEqual(["06:58", "07:00", "07:00"]);
+    expect(clock(two, "cakes.2")).toEqual(["06:43", "06:46", "06:56"]);
+    expect(clock(two, "pack")).toEqual(["07:01", "07:03", "07:03"]);
   });
 
   // Common practice: a microwave biscuit cooks for one minute and stands 15 to 20 minutes, while the main is made.
   it("makes the main while the microwave biscuit stands", () => {
     const work = [
       task("main", 14, 0),
-      task("biscuit", 4, 1, { equipment: [{ kind: "MICROWAVE", units: 1, minutes: 1 }] }),
+      task("biscuit", 4, 1, { equipment: [{ kind: "MICROWAVE", units: 1, minutes: 5 }] }),
       task("biscuit/cool", 0, 15, { kind: "COOL", after: ["biscuit"] }),
       task("pack", 3, 0, { kind: "PACK", after: ["main", "biscuit/cool"] }),
     ];
@@ -138,6 +138,23 @@ describe("a morning on the clock", () => {
     const rows = [...plans.values()];
     rows.slice(1).forEach((row, r) => expect(row.startsAt >= (rows[r]?.handsFreeAt ?? "")).toBe(true));
     expect(rows.at(-1)?.endsAt).toBe("06:35");
+  });
+
+  it("writes an appliance's minutes so that the next use starts on paper when it is free", () => {
+    const oven = (minutes: number) => [{ kind: "OVEN" as const, units: 1, minutes }];
+    const plans = timetable(
+      [task("a", 0.4, 0), task("b", 1, 9.4, { equipment: oven(10.4) }), task("c", 1, 9.4, { equipment: oven(10.4) })],
+      morning,
+      [{ kind: "OVEN", units: 1 }],
+    );
+    const [first, second] = [...plans.values()].filter((plan) => plan.equipment.length > 0);
+    const minute = (time = "") => Number(time.slice(3));
+    expect(minute(first?.startsAt) + (first?.equipment[0]?.minutes ?? 0)).toBeLessThanOrEqual(minute(second?.startsAt));
+  });
+
+  it("lets a late evening run past midnight", () => {
+    const late = timetable([task("dough", 10, 60)], { ...morning, startsAt: "23:30" });
+    expect(clock(late, "dough")).toEqual(["23:30", "23:40", "00:40"]);
   });
 
   it("starts with what an earlier session left, without waiting for it", () => {

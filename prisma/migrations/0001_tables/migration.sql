@@ -416,6 +416,7 @@ CREATE TABLE "label_check" (
     "food_id" UUID NOT NULL,
     "contains" TEXT[] DEFAULT ARRAY[]::TEXT[],
     "may_contain" TEXT[] DEFAULT ARRAY[]::TEXT[],
+    "kinds" JSONB NOT NULL DEFAULT '[]',
     "read_on" DATE NOT NULL,
     "read_by_id" UUID,
 

@@ -126,6 +126,8 @@ grant select on food, base, base_ingredient, dish, dish_base, dish_ingredient, d
 
 -- Kitchen: by household.
 alter table household enable row level security; alter table household force row level security;
+-- FORCE binds an owner that is not a superuser, and app_found_household runs as the owner.
+create policy household_found on household for insert to current_user with check (true);
 create policy household_read on household for select using (id in (select app_household_ids()));
 create policy household_change on household for update using (id in (select app_writable_household_ids())) with check (id in (select app_writable_household_ids()));
 grant select, update (name, time_zone, week_start, unit_system, currency, keeps_out, refrigerator_ml, freezer_ml, revision) on household to noonpail_app;
@@ -177,25 +179,25 @@ create policy label_check_read on label_check for select using (household_id in 
 create policy label_check_add on label_check for insert with check (household_id in (select app_writable_household_ids()));
 create policy label_check_change on label_check for update using (household_id in (select app_writable_household_ids())) with check (household_id in (select app_writable_household_ids()));
 create policy label_check_remove on label_check for delete using (household_id in (select app_writable_household_ids()));
-grant select, insert, update (contains, may_contain, read_on, read_by_id), delete on label_check to noonpail_app;
+grant select, insert, update (contains, may_contain, kinds, read_on, read_by_id), delete on label_check to noonpail_app;
 
 alter table child_body enable row level security; alter table child_body force row level security;
 create policy child_body_read on child_body for select using (household_id in (select app_household_ids()));
-create policy child_body_add on child_body for insert with check (household_id in (select app_writable_household_ids()));
+create policy child_body_add on child_body for insert with check (household_id in (select app_writable_household_ids()) and child_id in (select app_child_ids()));
 create policy child_body_change on child_body for update using (household_id in (select app_writable_household_ids())) with check (household_id in (select app_writable_household_ids()));
 create policy child_body_remove on child_body for delete using (household_id in (select app_writable_household_ids()));
 grant select, insert, update (sex, weight_kg, height_cm), delete on child_body to noonpail_app;
 
 alter table box_kit enable row level security; alter table box_kit force row level security;
 create policy box_kit_read on box_kit for select using (household_id in (select app_household_ids()));
-create policy box_kit_add on box_kit for insert with check (household_id in (select app_writable_household_ids()));
+create policy box_kit_add on box_kit for insert with check (household_id in (select app_writable_household_ids()) and child_id in (select app_child_ids()));
 create policy box_kit_change on box_kit for update using (household_id in (select app_writable_household_ids())) with check (household_id in (select app_writable_household_ids()));
 create policy box_kit_remove on box_kit for delete using (household_id in (select app_writable_household_ids()));
 grant select, insert, update (compartments, cold_sources, insulated, flask), delete on box_kit to noonpail_app;
 
 alter table leave_time enable row level security; alter table leave_time force row level security;
 create policy leave_time_read on leave_time for select using (household_id in (select app_household_ids()));
-create policy leave_time_add on leave_time for insert with check (household_id in (select app_writable_household_ids()));
+create policy leave_time_add on leave_time for insert with check (household_id in (select app_writable_household_ids()) and child_id in (select app_child_ids()));
 create policy leave_time_change on leave_time for update using (household_id in (select app_writable_household_ids())) with check (household_id in (select app_writable_household_ids()));
 create policy leave_time_remove on leave_time for delete using (household_id in (select app_writable_household_ids()));
 grant select, insert, update (leave_at), delete on leave_time to noonpail_app;
@@ -208,25 +210,29 @@ grant select, insert, update (revision) on week to noonpail_app;
 
 alter table week_plan enable row level security; alter table week_plan force row level security;
 create policy week_plan_read on week_plan for select using (household_id in (select app_household_ids()));
-create policy week_plan_add on week_plan for insert with check (household_id in (select app_writable_household_ids()));
+create policy week_plan_add on week_plan for insert with check (household_id in (select app_writable_household_ids())
+  and exists (select from week w where w.id = week_plan.week_id and w.household_id = week_plan.household_id));
 create policy week_plan_change on week_plan for update using (household_id in (select app_writable_household_ids())) with check (household_id in (select app_writable_household_ids()));
 grant select, insert, update (state, agreed_at, comparison) on week_plan to noonpail_app;
 
 alter table batch enable row level security; alter table batch force row level security;
 create policy batch_read on batch for select using (household_id in (select app_household_ids()));
-create policy batch_add on batch for insert with check (household_id in (select app_writable_household_ids()));
+create policy batch_add on batch for insert with check (household_id in (select app_writable_household_ids())
+  and exists (select from week_plan p where p.id = batch.week_plan_id and p.household_id = batch.household_id));
 create policy batch_change on batch for update using (household_id in (select app_writable_household_ids())) with check (household_id in (select app_writable_household_ids()));
 grant select, insert, update (state) on batch to noonpail_app;
 
 alter table task enable row level security; alter table task force row level security;
 create policy task_read on task for select using (household_id in (select app_household_ids()));
-create policy task_add on task for insert with check (household_id in (select app_writable_household_ids()));
+create policy task_add on task for insert with check (household_id in (select app_writable_household_ids())
+  and exists (select from week_plan p where p.id = task.week_plan_id and p.household_id = task.household_id));
 create policy task_change on task for update using (household_id in (select app_writable_household_ids())) with check (household_id in (select app_writable_household_ids()));
 grant select, insert, update (state, taken_by_id) on task to noonpail_app;
 
 alter table shopping_line enable row level security; alter table shopping_line force row level security;
 create policy shopping_line_read on shopping_line for select using (household_id in (select app_household_ids()));
-create policy shopping_line_add on shopping_line for insert with check (household_id in (select app_writable_household_ids()));
+create policy shopping_line_add on shopping_line for insert with check (household_id in (select app_writable_household_ids())
+  and exists (select from week_plan p where p.id = shopping_line.week_plan_id and p.household_id = shopping_line.household_id));
 create policy shopping_line_change on shopping_line for update using (household_id in (select app_writable_household_ids())) with check (household_id in (select app_writable_household_ids()));
 grant select, insert, update (ticked) on shopping_line to noonpail_app;
 
@@ -238,23 +244,28 @@ grant select, insert, delete on relaxation to noonpail_app;
 
 alter table pin enable row level security; alter table pin force row level security;
 create policy pin_read on pin for select using (household_id in (select app_household_ids()));
-create policy pin_add on pin for insert with check (household_id in (select app_writable_household_ids()));
+create policy pin_add on pin for insert with check (household_id in (select app_writable_household_ids()) and child_id in (select app_child_ids()));
 create policy pin_change on pin for update using (household_id in (select app_writable_household_ids())) with check (household_id in (select app_writable_household_ids()));
 create policy pin_remove on pin for delete using (household_id in (select app_writable_household_ids()));
 grant select, insert, update (dish_key), delete on pin to noonpail_app;
 
 alter table box_packing enable row level security; alter table box_packing force row level security;
 create policy box_packing_read on box_packing for select using (household_id in (select app_household_ids()));
-create policy box_packing_add on box_packing for insert with check (household_id in (select app_writable_household_ids()));
+create policy box_packing_add on box_packing for insert with check (household_id in (select app_writable_household_ids())
+  and exists (select from lunch_box l join week_plan p on p.id = l.week_plan_id where l.id = box_packing.lunch_box_id and p.household_id = box_packing.household_id));
 grant select, insert on box_packing to noonpail_app;
 
 alter table box_item_note enable row level security; alter table box_item_note force row level security;
 create policy box_item_note_read on box_item_note for select using (household_id in (select app_household_ids()));
-create policy box_item_note_add on box_item_note for insert with check (household_id in (select app_writable_household_ids()));
+create policy box_item_note_add on box_item_note for insert with check (household_id in (select app_writable_household_ids())
+  and exists (select from box_item i join lunch_box l on l.id = i.lunch_box_id join week_plan p on p.id = l.week_plan_id
+    where i.id = box_item_note.box_item_id and p.household_id = box_item_note.household_id));
 grant select, insert on box_item_note to noonpail_app;
 
 -- Child: both homes see; a box is changed by the home that packs it.
 alter table child enable row level security; alter table child force row level security;
+-- As for a household: app_found_child runs as the owner.
+create policy child_found on child for insert to current_user with check (true);
 create policy child_read on child for select using (id in (select app_child_ids()));
 create policy child_change on child for update using (id in (select app_writable_child_ids())) with check (id in (select app_writable_child_ids()));
 grant select, update (name, date_of_birth, diets, dislikes, appetite, activity, minutes_to_eat, revision) on child to noonpail_app;
@@ -268,8 +279,10 @@ grant select, insert, update (avoid), delete on allergy to noonpail_app;
 
 alter table residence_day enable row level security; alter table residence_day force row level security;
 create policy residence_day_read on residence_day for select using (child_id in (select app_child_ids()));
-create policy residence_day_add on residence_day for insert with check (child_id in (select app_writable_child_ids()));
-create policy residence_day_change on residence_day for update using (child_id in (select app_writable_child_ids())) with check (child_id in (select app_writable_child_ids()));
+create policy residence_day_add on residence_day for insert with check (child_id in (select app_writable_child_ids())
+  and exists (select from residence r where r.child_id = residence_day.child_id and r.household_id = residence_day.household_id));
+create policy residence_day_change on residence_day for update using (child_id in (select app_writable_child_ids())) with check (child_id in (select app_writable_child_ids())
+  and exists (select from residence r where r.child_id = residence_day.child_id and r.household_id = residence_day.household_id));
 create policy residence_day_remove on residence_day for delete using (child_id in (select app_writable_child_ids()));
 grant select, insert, update (household_id), delete on residence_day to noonpail_app;
 
@@ -294,13 +307,16 @@ grant select, insert, update (reason), delete on absence to noonpail_app;
 
 alter table lunch_box enable row level security; alter table lunch_box force row level security;
 create policy lunch_box_read on lunch_box for select using (child_id in (select app_child_ids()));
-create policy lunch_box_add on lunch_box for insert with check (week_plan_id in (select id from week_plan) and child_id in (select app_writable_child_ids()));
-create policy lunch_box_change on lunch_box for update using (week_plan_id in (select id from week_plan) and child_id in (select app_writable_child_ids())) with check (week_plan_id in (select id from week_plan) and child_id in (select app_writable_child_ids()));
+create policy lunch_box_add on lunch_box for insert with check (child_id in (select app_writable_child_ids())
+  and exists (select from week_plan p where p.id = lunch_box.week_plan_id and p.household_id in (select app_writable_household_ids())));
+create policy lunch_box_change on lunch_box for update using (exists (select from week_plan p where p.id = lunch_box.week_plan_id and p.household_id in (select app_writable_household_ids())))
+  with check (child_id in (select app_writable_child_ids()) and exists (select from week_plan p where p.id = lunch_box.week_plan_id and p.household_id in (select app_writable_household_ids())));
 grant select, insert, update (state, packed_at, current) on lunch_box to noonpail_app;
 
 alter table box_item enable row level security; alter table box_item force row level security;
 create policy box_item_read on box_item for select using (child_id in (select app_child_ids()));
-create policy box_item_add on box_item for insert with check (lunch_box_id in (select l.id from lunch_box l join week_plan p on p.id = l.week_plan_id) and child_id in (select app_writable_child_ids()));
+create policy box_item_add on box_item for insert with check (exists (select from lunch_box l join week_plan p on p.id = l.week_plan_id
+  where l.id = box_item.lunch_box_id and l.child_id = box_item.child_id and p.household_id in (select app_writable_household_ids())));
 grant select, insert on box_item to noonpail_app;
 
 -- Tables the functions above read.
@@ -455,3 +471,4 @@ begin
 end
 $$;
 create trigger week_announce after insert or update on week for each row execute function announce_week_plan();
+revoke execute on function announce_week_plan() from public;

@@ -7,7 +7,7 @@ import {
   type OriginCode,
 } from "../../../shared/codes.js";
 import type { AllergyBrief, LabelBrief } from "../brief.js";
-import type { DerivedDish } from "./derive.js";
+import { labelledAs, type DerivedDish, type FlatIngredient } from "./derive.js";
 
 export type AllergyVerdict =
   | { readonly kind: "CLEAR" }
@@ -17,35 +17,40 @@ export type AllergyVerdict =
 
 /** The allergens a name stands for: itself, or the members of a family. */
 export function expandAllergen(allergen: AllergenCode | AllergenGroupCode): readonly AllergenCode[] {
-  return allergen in allergenGroups ? allergenGroups[allergen as AllergenGroupCode] : [allergen as AllergenCode];
+  return Object.hasOwn(allergenGroups, allergen)
+    ? allergenGroups[allergen as AllergenGroupCode]
+    : [allergen as AllergenCode];
 }
 
-type LabelFinding = "CONTAINS" | "MAY_CONTAIN" | "CLEAR" | "UNREAD";
+type LabelFinding = "CONTAINS" | "MAY_CONTAIN" | "UNREAD" | "CLEAR";
+const worstFirst: readonly LabelFinding[] = ["CONTAINS", "MAY_CONTAIN", "UNREAD", "CLEAR"];
 
-/** Several labels on record for one food: the worst finding stands. A label that does not speak of a food kind is unread. */
+/**
+ * Labels of the food and of what it is bought as; the worst finding stands. A label that does not speak of a food kind is unread.
+ */
 function readLabels(
   allergy: AllergyBrief,
   avoided: readonly AllergenCode[],
-  food: string,
+  { food, bought }: FlatIngredient,
   labels: readonly LabelBrief[],
 ): LabelFinding {
-  const order: readonly LabelFinding[] = ["CONTAINS", "MAY_CONTAIN", "UNREAD", "CLEAR"];
   const findings = labels
-    .filter((label) => label.food === food)
+    .filter((label) => label.food === food.key || label.food === bought.key)
     .map((label): LabelFinding => {
       if (allergy.foodKind !== null)
         return label.kinds?.find((found) => found.kind === allergy.foodKind)?.says ?? "UNREAD";
       if (label.contains.some((allergen) => avoided.includes(allergen))) return "CONTAINS";
       return label.mayContain.some((allergen) => avoided.includes(allergen)) ? "MAY_CONTAIN" : "CLEAR";
     });
-  return order.find((finding) => findings.includes(finding)) ?? "UNREAD";
+  return worstFirst.find((finding) => findings.includes(finding)) ?? "UNREAD";
 }
 
 /**
- * Judges one dish for a child's whole list. An allergen is matched by name, a food kind by the kind of each ingredient.
- * A may-contain on a label shuts out only the child who avoids traces. A packaged food whose label is not on record is
- * plannable and must be read before packing, for every allergy: a brand may add as an ingredient what the generic food
- * does not have. The worst finding is returned: CONTAINS, then MAY_CONTAIN, then the labels to read, sorted by key.
+ * Judges one dish for a child's whole list. An allergen is matched by name, a food kind by the kind of each ingredient, both
+ * also on the raw row that a cooked one is bought as. A may-contain on a label shuts out only the child who avoids traces.
+ * A packaged food whose label is not on record is plannable and must be read before packing, for every allergy: a brand may
+ * add as an ingredient what the generic food does not have. The worst finding is returned: CONTAINS, then MAY_CONTAIN, then
+ * the labels to read, sorted by key. Throws RangeError on an allergy that names nothing: it would pass everything.
  */
 export function judgeAllergies(
   allergies: readonly AllergyBrief[],
@@ -55,20 +60,23 @@ export function judgeAllergies(
   const toRead = new Set<string>();
   let mayContain: AllergyVerdict | null = null;
   for (const allergy of allergies) {
+    if (allergy.allergen === null && allergy.foodKind === null) throw new RangeError("an allergy names nothing");
     const avoided = allergy.allergen === null ? [] : expandAllergen(allergy.allergen);
-    for (const { food } of d.ingredients) {
-      const always = food.allergens.find((allergen) => avoided.includes(allergen));
+    for (const ingredient of d.ingredients) {
+      const { food, bought } = ingredient;
+      const always = [...food.allergens, ...bought.allergens].find((allergen) => avoided.includes(allergen));
       if (always !== undefined) return { kind: "CONTAINS", allergen: always, food: food.key };
-      if (allergy.foodKind !== null && food.kind === allergy.foodKind) {
+      if (allergy.foodKind !== null && (food.kind === allergy.foodKind || bought.kind === allergy.foodKind)) {
         return { kind: "CONTAINS", allergen: allergy.foodKind, food: food.key };
       }
-      const finding = readLabels(allergy, avoided, food.key, labels);
+      const finding = readLabels(allergy, avoided, ingredient, labels);
       const named = allergy.allergen ?? allergy.foodKind ?? "";
       if (finding === "CONTAINS") return { kind: "CONTAINS", allergen: named, food: food.key };
       if (finding === "MAY_CONTAIN" && allergy.avoid === "TRACES") {
         mayContain ??= { kind: "MAY_CONTAIN", allergen: named, food: food.key };
       }
-      if (finding === "UNREAD" && food.packaged) toRead.add(food.key);
+      const labelled = labelledAs(ingredient);
+      if (finding === "UNREAD" && labelled !== null) toRead.add(labelled);
     }
   }
   if (mayContain !== null) return mayContain;

@@ -15,6 +15,8 @@ import { fail, ok, type Result } from "../result.js";
 
 export interface FlatIngredient {
   readonly food: Food;
+  /** The row it is bought as: the raw one of a cooked row, else the food itself. Its label and allergens count too. */
+  readonly bought: Food;
   /** Edible grams in one reference portion, as the composition row describes the food. */
   readonly grams: number;
   readonly form: ServedForm;
@@ -76,7 +78,7 @@ export type CatalogueFault =
 const massOutOverIn = { least: 0.55, most: 1.02 };
 
 /** Grams of one reference portion as served. */
-export function portionGrams(dish: Dish): number {
+function portionGrams(dish: Dish): number {
   return dish.portion.kind === "PIECES" ? dish.portion.gramsPerPiece * dish.portion.pieces : dish.portion.grams;
 }
 
@@ -114,9 +116,14 @@ function flatten(dish: Dish, rows: Rows): Result<FlatIngredient[], UnknownRow[]>
         key: base ?? dish.key,
         food: ingredient.food,
       });
-    } else {
-      flat.push({ food, grams: ingredient.grams * factor, form: ingredient.form, viaBase: base });
+      return;
     }
+    const bought = food.boughtAs === null ? food : rows.food(food.boughtAs.food);
+    if (bought === undefined) {
+      unknown.push({ kind: "UnknownFood", of: "FOOD", key: food.key, food: food.boughtAs?.food ?? "" });
+      return;
+    }
+    flat.push({ food, bought, grams: ingredient.grams * factor, form: ingredient.form, viaBase: base });
   };
   for (const use of dish.bases) {
     const base = rows.base(use.base);
@@ -132,6 +139,12 @@ function flatten(dish: Dish, rows: Rows): Result<FlatIngredient[], UnknownRow[]>
 
 function sortedUnique<T extends string>(values: readonly T[]): T[] {
   return [...new Set(values)].sort();
+}
+
+/** The key under which its label is read, null for what is sold without one: the food itself, else the row it is bought as. */
+export function labelledAs({ food, bought }: FlatIngredient): string | null {
+  if (food.packaged) return food.key;
+  return bought.packaged ? bought.key : null;
 }
 
 /** Derives one dish from the rows; fails with every unknown food and base it names. */
@@ -153,10 +166,9 @@ export function deriveDish(dish: Dish, rows: Rows): Result<DerivedDish, UnknownR
   }
   let freeSugarGrams = 0;
   let costMinor = 0;
-  for (const { food, grams } of ingredients) {
+  for (const { food, bought, grams } of ingredients) {
     freeSugarGrams += (grams * food.freeSugarGrams) / 100;
-    const bought = asBought(food, grams, (key) => rows.food(key));
-    costMinor += (bought.grams * bought.food.pack.priceMinor) / bought.food.pack.grams;
+    costMinor += (asBought(food, grams, () => bought).grams * bought.pack.priceMinor) / bought.pack.grams;
   }
   return ok({
     dish,
@@ -165,8 +177,8 @@ export function deriveDish(dish: Dish, rows: Rows): Result<DerivedDish, UnknownR
     nutrients,
     missing,
     freeSugarGrams,
-    allergens: sortedUnique(foods.flatMap((food) => food.allergens)),
-    packagedFoods: sortedUnique(foods.filter((food) => food.packaged).map((food) => food.key)),
+    allergens: sortedUnique(ingredients.flatMap(({ food, bought }) => [...food.allergens, ...bought.allergens])),
+    packagedFoods: sortedUnique(ingredients.flatMap((ingredient) => labelledAs(ingredient) ?? [])),
     origins: sortedUnique(foods.flatMap((food) => food.origins)),
     costMinor,
   });

@@ -18,7 +18,11 @@ function checkBatch(week: WeekRead, batch: BatchPlan): Fault[] {
   const at = { base: batch.base, session: batch.session };
   const faults: Fault[] = [];
   const fed = sum(batch.feeds.map((feed) => feed.grams));
-  if (!(Math.abs(fed + batch.spareGrams - batch.grams) <= batchTolerance) || batch.spareGrams < 0 || batch.feeds.some((feed) => !(feed.grams > 0))) {
+  if (
+    !(Math.abs(fed + batch.spareGrams - batch.grams) <= batchTolerance) ||
+    batch.spareGrams < 0 ||
+    batch.feeds.some((feed) => !(feed.grams > 0))
+  ) {
     faults.push({ kind: "FEEDS_DO_NOT_ADD_UP", ...at, found: fed + batch.spareGrams, limit: batch.grams });
   }
   if (!base) return faults;
@@ -30,9 +34,18 @@ function checkBatch(week: WeekRead, batch: BatchPlan): Fault[] {
   if (!base.windows.includes(session.kind)) faults.push({ kind: "WINDOW_NOT_ALLOWED", ...at });
   for (const { date, childIds } of batch.feeds) {
     const last = firstDay(session) + base.keepsChilledDays - 1;
-    if (dayNumber(date) > last) faults.push({ kind: "FED_OUT_OF_DATE", ...at, date, found: dayNumber(date) - firstDay(session) + 1, limit: base.keepsChilledDays });
+    if (dayNumber(date) > last)
+      faults.push({
+        kind: "FED_OUT_OF_DATE",
+        ...at,
+        date,
+        found: dayNumber(date) - firstDay(session) + 1,
+        limit: base.keepsChilledDays,
+      });
     const leaves = week.brief.children.flatMap((child) =>
-      child.days.filter((day) => day.date === date && childIds.includes(child.id)).map((day) => instant(date, day.leaveAt)),
+      child.days
+        .filter((day) => day.date === date && childIds.includes(child.id))
+        .map((day) => instant(date, day.leaveAt)),
     );
     const tooLate = leaves.some((leaveAt) => instant(session.date, session.startsAt) >= leaveAt);
     if (tooLate || dayNumber(date) < firstDay(session)) faults.push({ kind: "FED_BEFORE_MADE", ...at, date });
@@ -50,7 +63,9 @@ function checkBatchCounts(week: WeekRead): Fault[] {
     const [first] = batches;
     const limit = first && week.bases.get(first.base)?.maxBatches;
     const found = sum(batches.map((batch) => batch.batches));
-    return first && limit !== undefined && found > limit ? [{ kind: "TOO_MANY_BATCHES", base: first.base, session: first.session, found, limit }] : [];
+    return first && limit !== undefined && found > limit
+      ? [{ kind: "TOO_MANY_BATCHES", base: first.base, session: first.session, found, limit }]
+      : [];
   });
 }
 
@@ -58,9 +73,11 @@ function checkBatchCounts(week: WeekRead): Fault[] {
 function checkSupply(week: WeekRead): Fault[] {
   const rows: { base: string; date: string; need: number; supply: number; items: number }[] = [];
   for (const { dish, scale, box } of week.items) {
-    for (const { base, grams } of dish.bases) rows.push({ base, date: box.date, need: grams * scale, supply: 0, items: 1 });
+    for (const { base, grams } of dish.bases)
+      rows.push({ base, date: box.date, need: grams * scale, supply: 0, items: 1 });
   }
-  for (const { base, feeds } of week.draft.batches) for (const { date, grams } of feeds) rows.push({ base, date, need: 0, supply: grams, items: 0 });
+  for (const { base, feeds } of week.draft.batches)
+    for (const { date, grams } of feeds) rows.push({ base, date, need: 0, supply: grams, items: 0 });
   for (const { base, date, grams } of week.draft.readyUses) rows.push({ base, date, need: 0, supply: grams, items: 0 });
   return [...groupBy(rows, (row) => JSON.stringify([row.base, row.date])).values()].flatMap((group): Fault[] => {
     const [first] = group;
@@ -85,10 +102,12 @@ function checkReady(week: WeekRead): Fault[] {
       continue;
     }
     for (const { date } of uses) {
-      if (date < ready.firstDate || date > ready.lastDate) faults.push({ kind: "READY_OUT_OF_DATE", readyId, base: ready.base, date });
+      if (date < ready.firstDate || date > ready.lastDate)
+        faults.push({ kind: "READY_OUT_OF_DATE", readyId, base: ready.base, date });
     }
     const found = sum(uses.map((use) => use.grams));
-    if (!(found <= ready.grams + batchTolerance)) faults.push({ kind: "READY_OVERDRAWN", readyId, base: ready.base, found, limit: ready.grams });
+    if (!(found <= ready.grams + batchTolerance))
+      faults.push({ kind: "READY_OVERDRAWN", readyId, base: ready.base, found, limit: ready.grams });
   }
   return faults;
 }
@@ -97,11 +116,17 @@ function checkReady(week: WeekRead): Fault[] {
 function checkMade(week: WeekRead): Fault[] {
   const { made } = week.brief;
   const claimed = week.draft.batches.filter((batch) => batch.made);
-  const cooked = (rows: readonly { base: string; session: string; batches: number }[], at: { base: string; session: string }): number =>
-    sum(rows.filter((row) => row.base === at.base && row.session === at.session).map((row) => row.batches));
+  const cooked = (
+    rows: readonly { base: string; session: string; batches: number }[],
+    at: { base: string; session: string },
+  ): number => sum(rows.filter((row) => row.base === at.base && row.session === at.session).map((row) => row.batches));
   return [
-    ...made.filter((row) => cooked(claimed, row) < cooked(made, row)).map(({ base, session }): Fault => ({ kind: "MADE_BATCH_MISSING", base, session })),
-    ...claimed.filter((row) => cooked(claimed, row) > cooked(made, row)).map(({ base, session }): Fault => ({ kind: "BATCH_NOT_MADE", base, session })),
+    ...made
+      .filter((row) => cooked(claimed, row) < cooked(made, row))
+      .map(({ base, session }): Fault => ({ kind: "MADE_BATCH_MISSING", base, session })),
+    ...claimed
+      .filter((row) => cooked(claimed, row) > cooked(made, row))
+      .map(({ base, session }): Fault => ({ kind: "BATCH_NOT_MADE", base, session })),
   ];
 }
 
@@ -115,7 +140,9 @@ function checkRefrigerator(week: WeekRead): Fault[] {
     const session = week.sessions.get(batch.session);
     return base && session ? [{ batch, base, from: dayNumber(session.date) }] : [];
   });
-  const nights = new Set(kept.flatMap(({ batch, from }) => batch.feeds.flatMap(({ date }) => range(from, dayNumber(date)))));
+  const nights = new Set(
+    kept.flatMap(({ batch, from }) => batch.feeds.flatMap(({ date }) => range(from, dayNumber(date)))),
+  );
   return [...nights].flatMap((night): Fault[] => {
     const found = sum(
       kept
@@ -145,6 +172,10 @@ function nightDate(kept: readonly { batch: BatchPlan }[], night: number): { date
 export function checkBatches(week: WeekRead): Fault[] {
   return [
     ...week.draft.batches.flatMap((batch) => checkBatch(week, batch)),
-    ...checkBatchCounts(week), ...checkSupply(week), ...checkReady(week), ...checkMade(week), ...checkRefrigerator(week),
+    ...checkBatchCounts(week),
+    ...checkSupply(week),
+    ...checkReady(week),
+    ...checkMade(week),
+    ...checkRefrigerator(week),
   ];
 }

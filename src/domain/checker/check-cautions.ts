@@ -8,25 +8,52 @@ export function checkCautions(week: WeekRead): Fault[] {
   const { cautions } = week.draft;
   const faults: Fault[] = [];
   for (const about of ["LABELS", "CHOKING", "HOLDING", "NUTRITION"] as const) {
-    if (!cautions.some((row) => row.kind === "GENERAL" && row.about === about)) faults.push({ kind: "CAUTION_MISSING", caution: `GENERAL_${about}` });
+    if (!cautions.some((row) => row.kind === "GENERAL" && row.about === about))
+      faults.push({ kind: "CAUTION_MISSING", caution: `GENERAL_${about}` });
   }
   for (const read of week.items) {
     const at = place(read);
     const { childId, date, dish } = at;
     for (const food of labelsNeeded(week, read)) {
-      if (!cautions.some((row) => row.kind === "READ_LABEL" && row.childId === childId && row.food === food)) faults.push({ kind: "CAUTION_MISSING", caution: "READ_LABEL", ...at, food });
+      if (!cautions.some((row) => row.kind === "READ_LABEL" && row.childId === childId && row.food === food))
+        faults.push({ kind: "CAUTION_MISSING", caution: "READ_LABEL", ...at, food });
     }
     for (const { part, rule } of chokingRisks(week, read)) {
-      const told = cautions.some((row) => row.kind === "CUT_FOR_AGE" && row.childId === childId && row.date === date && row.dish === dish && row.cut === rule.cut);
-      if (!told && !rule.never) faults.push({ kind: "CAUTION_MISSING", caution: "CUT_FOR_AGE", ...at, food: part.food.key });
+      const told = cautions.some(
+        (row) =>
+          row.kind === "CUT_FOR_AGE" &&
+          row.childId === childId &&
+          row.date === date &&
+          row.dish === dish &&
+          row.cut === rule.cut,
+      );
+      if (!told && !rule.never)
+        faults.push({ kind: "CAUTION_MISSING", caution: "CUT_FOR_AGE", ...at, food: part.food.key });
     }
     const held = read.item.holding.case;
     if (held === "CHILLED" || held === "REHEATED_AT_SCHOOL") {
-      const told = cautions.some((row) => row.kind === "KEEP_COLD" && row.childId === childId && row.date === date && row.coldSources >= week.brief.holding.coldSources);
+      const told = cautions.some(
+        (row) =>
+          row.kind === "KEEP_COLD" &&
+          row.childId === childId &&
+          row.date === date &&
+          row.coldSources >= week.brief.holding.coldSources,
+      );
       if (!told) faults.push({ kind: "CAUTION_MISSING", caution: "KEEP_COLD", ...at });
     }
-    const warm = ({ FLASK: "PREHEAT_FLASK", REHEATED_AT_SCHOOL: "REHEAT_THROUGH", CHILLED: null, AMBIENT: null, NOT_CONTROLLED: null } as const)[held];
-    if (warm !== null && !cautions.some((row) => row.kind === warm && row.childId === childId && row.date === date && row.dish === dish)) {
+    const warm = (
+      {
+        FLASK: "PREHEAT_FLASK",
+        REHEATED_AT_SCHOOL: "REHEAT_THROUGH",
+        CHILLED: null,
+        AMBIENT: null,
+        NOT_CONTROLLED: null,
+      } as const
+    )[held];
+    if (
+      warm !== null &&
+      !cautions.some((row) => row.kind === warm && row.childId === childId && row.date === date && row.dish === dish)
+    ) {
       faults.push({ kind: "CAUTION_MISSING", caution: warm, ...at });
     }
   }

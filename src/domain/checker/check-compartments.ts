@@ -9,7 +9,8 @@ export function checkCompartments(week: WeekRead): Fault[] {
   const faults: Fault[] = [];
   for (const read of week.items) {
     const { compartment, holding } = read.item;
-    if ((compartment === inFlask) !== (holding.case === "FLASK")) faults.push({ kind: "FLASK_MISUSED", ...place(read) });
+    if ((compartment === inFlask) !== (holding.case === "FLASK"))
+      faults.push({ kind: "FLASK_MISUSED", ...place(read) });
     if (compartment === inFlask) continue;
     const row = read.child.box.compartments[compartment];
     if (!row) faults.push({ kind: "COMPARTMENT_UNKNOWN", ...place(read), found: compartment });
@@ -20,7 +21,15 @@ export function checkCompartments(week: WeekRead): Fault[] {
       const inside = week.items.filter((read) => read.box === box && read.item.compartment === index);
       const found = inside.reduce((sum, { dish, scale }) => sum + dish.volumeMl * scale, 0);
       // Volumes are summed, not packed; half a millilitre covers rounding of scaled portions.
-      if (!(found <= ml + 0.5)) faults.push({ kind: "COMPARTMENT_TOO_FULL", childId: box.childId, date: box.date, position: index, found, limit: ml });
+      if (!(found <= ml + 0.5))
+        faults.push({
+          kind: "COMPARTMENT_TOO_FULL",
+          childId: box.childId,
+          date: box.date,
+          position: index,
+          found,
+          limit: ml,
+        });
     });
   }
   return faults;

@@ -15,23 +15,28 @@ function checkKeys(week: WeekRead): Fault[] {
       continue;
     }
     for (const use of dish.bases) eatenBases.add(use.base);
-    for (const { food } of dish.ingredients) if (!foods.has(food)) faults.push({ kind: "FOOD_UNKNOWN", dish: key, food });
+    for (const { food } of dish.ingredients)
+      if (!foods.has(food)) faults.push({ kind: "FOOD_UNKNOWN", dish: key, food });
   }
   for (const use of draft.readyUses) cooked.add(use.base);
   for (const key of new Set([...eatenBases, ...cooked])) {
     const base = bases.get(key);
     if (!base) faults.push({ kind: "BASE_UNKNOWN", base: key });
-    else for (const { food } of base.ingredients) if (!foods.has(food)) faults.push({ kind: "FOOD_UNKNOWN", base: key, food });
+    else
+      for (const { food } of base.ingredients)
+        if (!foods.has(food)) faults.push({ kind: "FOOD_UNKNOWN", base: key, food });
   }
   for (const line of draft.shopping) if (!foods.has(line.food)) faults.push({ kind: "FOOD_UNKNOWN", food: line.food });
-  for (const box of draft.boxes) if (!children.has(box.childId)) faults.push({ kind: "CHILD_UNKNOWN", childId: box.childId, date: box.date });
+  for (const box of draft.boxes)
+    if (!children.has(box.childId)) faults.push({ kind: "CHILD_UNKNOWN", childId: box.childId, date: box.date });
   for (const key of new Set([...draft.batches, ...draft.tasks].map((row) => row.session))) {
     if (!sessions.has(key)) faults.push({ kind: "SESSION_UNKNOWN", session: key });
   }
   for (const child of brief.children) {
     for (const day of child.days) {
       for (const index of day.ruleSets) {
-        if (!brief.ruleSets[index]) faults.push({ kind: "RULE_SET_UNKNOWN", childId: child.id, date: day.date, found: index });
+        if (!brief.ruleSets[index])
+          faults.push({ kind: "RULE_SET_UNKNOWN", childId: child.id, date: day.date, found: index });
       }
     }
   }
@@ -50,7 +55,9 @@ function checkBoxes(week: WeekRead): Fault[] {
       const items = boxes.flatMap((box) => box.items);
       for (const { key: breakKey, slots } of day.breaks) {
         slots.forEach((slot, position) => {
-          const filled = items.filter((item) => item.breakKey === breakKey && item.position === position && item.slot === slot).length;
+          const filled = items.filter(
+            (item) => item.breakKey === breakKey && item.position === position && item.slot === slot,
+          ).length;
           if (boxes.length > 0 && filled === 0) faults.push({ kind: "PLACE_EMPTY", ...at, breakKey, slot, position });
           if (filled > 1) faults.push({ kind: "PLACE_FILLED_TWICE", ...at, breakKey, slot, position });
         });
@@ -58,13 +65,15 @@ function checkBoxes(week: WeekRead): Fault[] {
       for (const { breakKey, slot, position, dish } of items) {
         const atBreak = day.breaks.find((row) => row.key === breakKey);
         if (!atBreak) faults.push({ kind: "BREAK_UNKNOWN", ...at, breakKey, dish });
-        else if (atBreak.slots[position] !== slot) faults.push({ kind: "PLACE_UNKNOWN", ...at, breakKey, slot, position, dish });
+        else if (atBreak.slots[position] !== slot)
+          faults.push({ kind: "PLACE_UNKNOWN", ...at, breakKey, slot, position, dish });
       }
       for (const box of boxes) if (box.leaveAt !== day.leaveAt) faults.push({ kind: "LEAVE_TIME_WRONG", ...at });
     }
   }
   for (const { childId, date } of draft.boxes) {
-    if (children.has(childId) && !children.get(childId)?.days.some((day) => day.date === date)) faults.push({ kind: "BOX_WITHOUT_DAY", childId, date });
+    if (children.has(childId) && !children.get(childId)?.days.some((day) => day.date === date))
+      faults.push({ kind: "BOX_WITHOUT_DAY", childId, date });
   }
   return faults;
 }
@@ -76,7 +85,8 @@ function checkPortion(read: ItemRead): Fault[] {
   const at = place(read);
   const faults: Fault[] = [];
   if (!dish.slots.includes(item.slot)) faults.push({ kind: "SLOT_NOT_FILLED_BY_DISH", ...at });
-  if (!(item.grams > 0 && Number.isFinite(item.grams))) return [...faults, { kind: "GRAMS_WRONG", ...at, found: item.grams }];
+  if (!(item.grams > 0 && Number.isFinite(item.grams)))
+    return [...faults, { kind: "GRAMS_WRONG", ...at, found: item.grams }];
   const { portion } = dish;
   if (portion.kind === "CONTINUOUS") {
     if (item.pieces !== null) faults.push({ kind: "PIECES_WRONG", ...at, found: item.pieces });
@@ -93,15 +103,22 @@ function checkPortion(read: ItemRead): Fault[] {
   // A unit for rounding, a hundredth for sums taken in another order or scale.
   const near = (printed: number, exact: number): boolean => Math.abs(printed - exact) <= 1 + exact / 100;
   const energy = sum("ENERC_KCAL");
-  if (!near(item.energyKcal, energy)) faults.push({ kind: "ENERGY_WRONG", ...at, found: item.energyKcal, limit: energy });
+  if (!near(item.energyKcal, energy))
+    faults.push({ kind: "ENERGY_WRONG", ...at, found: item.energyKcal, limit: energy });
   if (item.carbohydrateGrams !== null) {
     // A carbohydrate figure is used for dosing: a sum with a missing addend must be printed as unknown.
     const known = parts.every(({ food }) => food.nutrients.CHOCDF !== undefined);
     if (!known || !near(item.carbohydrateGrams, sum("CHOCDF"))) {
-      faults.push({ kind: "CARBOHYDRATE_WRONG", ...at, found: item.carbohydrateGrams, ...(known ? { limit: sum("CHOCDF") } : {}) });
+      faults.push({
+        kind: "CARBOHYDRATE_WRONG",
+        ...at,
+        found: item.carbohydrateGrams,
+        ...(known ? { limit: sum("CHOCDF") } : {}),
+      });
     }
   }
-  if (dish.cutlery !== "NONE" && !read.box.cutlery.includes(dish.cutlery)) faults.push({ kind: "CUTLERY_MISSING", ...at });
+  if (dish.cutlery !== "NONE" && !read.box.cutlery.includes(dish.cutlery))
+    faults.push({ kind: "CUTLERY_MISSING", ...at });
   return faults;
 }
 
@@ -113,7 +130,9 @@ function checkPins(week: WeekRead): Fault[] {
     // A pin on a day or break that fell away (absent child, early finish) has nothing to hold.
     if (!day?.breaks.some((row) => row.key === breakKey && row.slots[position] === slot)) return [];
     const items = draft.boxes.filter((box) => box.childId === childId && box.date === date).flatMap((box) => box.items);
-    const holds = items.some((item) => item.breakKey === breakKey && item.slot === slot && item.position === position && item.dish === dish);
+    const holds = items.some(
+      (item) => item.breakKey === breakKey && item.slot === slot && item.position === position && item.dish === dish,
+    );
     return holds ? [] : [{ kind: "PIN_MOVED", childId, date, breakKey, slot, position, dish }];
   });
 }

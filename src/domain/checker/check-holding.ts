@@ -49,7 +49,12 @@ function checkCase(week: WeekRead, read: ItemRead, day: ChildDayBrief): Fault[] 
   if (needsCold(read)) {
     const { coldSources } = week.brief.holding;
     if (!(box.coldSources >= coldSources && child.box.coldSources >= box.coldSources)) {
-      faults.push({ kind: "COLD_SOURCES_MISSING", ...at, found: Math.min(box.coldSources, child.box.coldSources), limit: coldSources });
+      faults.push({
+        kind: "COLD_SOURCES_MISSING",
+        ...at,
+        found: Math.min(box.coldSources, child.box.coldSources),
+        limit: coldSources,
+      });
     }
     if (!child.box.insulated) faults.push({ kind: "NOT_INSULATED", ...at });
   }
@@ -70,11 +75,14 @@ function checkMinutes(week: WeekRead, read: ItemRead, day: ChildDayBrief, atBrea
     NOT_CONTROLLED: Number.POSITIVE_INFINITY,
   }[item.holding.case];
   const faults: Fault[] = [];
-  if (!(minutes > 0 && item.holding.minutes === minutes)) faults.push({ kind: "HOLDING_MINUTES_WRONG", ...at, found: item.holding.minutes, limit: minutes });
+  if (!(minutes > 0 && item.holding.minutes === minutes))
+    faults.push({ kind: "HOLDING_MINUTES_WRONG", ...at, found: item.holding.minutes, limit: minutes });
   // A printed limit may be tighter than the table (a heat model may tighten), never looser.
   const printed = item.holding.limitMinutes;
-  if (!(minutes <= limit && minutes <= printed && printed <= limit)) faults.push({ kind: "HOLDING_TOO_LONG", ...at, found: minutes, limit: Math.min(limit, printed) });
-  if (!(minutes <= dish.goodForHours * 60)) faults.push({ kind: "GOOD_FOR_TOO_SHORT", ...at, found: minutes, limit: dish.goodForHours * 60 });
+  if (!(minutes <= limit && minutes <= printed && printed <= limit))
+    faults.push({ kind: "HOLDING_TOO_LONG", ...at, found: minutes, limit: Math.min(limit, printed) });
+  if (!(minutes <= dish.goodForHours * 60))
+    faults.push({ kind: "GOOD_FOR_TOO_SHORT", ...at, found: minutes, limit: dish.goodForHours * 60 });
   return faults;
 }
 

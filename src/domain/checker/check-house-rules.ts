@@ -17,7 +17,13 @@ function compareSiblings(date: string, first: readonly ItemRead[], second: reado
   const at = { childId: start.read.child.id, otherChildId: start.other.child.id, date };
   const faults = pairs
     .filter(({ read, differ }) => read.item.slot === "MAIN" && !differ)
-    .map(({ read }): Fault => ({ kind: "SIBLINGS_ALIKE", ...at, breakKey: read.item.breakKey, slot: "MAIN", dish: read.dish.key }));
+    .map(({ read }): Fault => ({
+      kind: "SIBLINGS_ALIKE",
+      ...at,
+      breakKey: read.item.breakKey,
+      slot: "MAIN",
+      dish: read.dish.key,
+    }));
   // Two boxes that share a single place can differ in no more than that one.
   const wanted = Math.min(2, pairs.length);
   const found = pairs.filter(({ differ }) => differ).length;
@@ -28,7 +34,8 @@ function compareSiblings(date: string, first: readonly ItemRead[], second: reado
 /** Siblings differ, dishes do not repeat, starch changes from day to day; a rule relaxed for a date is silent there. */
 export function checkHouseRules(week: WeekRead): Fault[] {
   const faults: Fault[] = [];
-  const relaxed = (rule: HouseRule, date: string): boolean => week.brief.relaxations.some((row) => row.rule === rule && row.date === date);
+  const relaxed = (rule: HouseRule, date: string): boolean =>
+    week.brief.relaxations.some((row) => row.rule === rule && row.date === date);
 
   for (const [date, onDate] of groupBy(week.items, (read) => read.box.date)) {
     if (relaxed("SIBLINGS_DIFFER", date)) continue;
@@ -45,9 +52,13 @@ export function checkHouseRules(week: WeekRead): Fault[] {
       if (asMain > 1) faults.push({ kind: "DISH_REPEATED", childId, dish, slot: "MAIN", found: asMain, limit: 1 });
       else if (times.length > 2) faults.push({ kind: "DISH_REPEATED", childId, dish, found: times.length, limit: 2 });
     }
-    const mains = eaten.filter((read) => read.item.slot === "MAIN" && read.dish.starch !== "NONE" && !relaxed("STARCH_CHANGES", read.box.date));
+    const mains = eaten.filter(
+      (read) => read.item.slot === "MAIN" && read.dish.starch !== "NONE" && !relaxed("STARCH_CHANGES", read.box.date),
+    );
     for (const read of mains) {
-      const before = mains.find((other) => dayNumber(read.box.date) - dayNumber(other.box.date) === 1 && other.dish.starch === read.dish.starch);
+      const before = mains.find(
+        (other) => dayNumber(read.box.date) - dayNumber(other.box.date) === 1 && other.dish.starch === read.dish.starch,
+      );
       if (before) faults.push({ kind: "STARCH_REPEATED", childId, date: read.box.date, dish: read.dish.key });
     }
   }

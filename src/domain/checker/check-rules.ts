@@ -27,7 +27,8 @@ const appliesAt = (rule: Rule, atBreak: BreakBrief): boolean => !rule.breaks || 
 
 function inForceOn(document: RuleSetDocument, rule: Rule, child: ChildBrief, day: ChildDayBrief): boolean {
   if (!document.coversFoodFromHome || rule.level !== "FORBID") return false;
-  if (day.date < document.inForceFrom || (document.inForceUntil !== undefined && day.date > document.inForceUntil)) return false;
+  if (day.date < document.inForceFrom || (document.inForceUntil !== undefined && day.date > document.inForceUntil))
+    return false;
   const weekday = weekdayOn(day.date);
   if (rule.weekdays && !(weekday && rule.weekdays.includes(weekday))) return false;
   const age = completedYears(child.dateOfBirth, day.date);
@@ -43,7 +44,11 @@ function findCases(week: WeekRead): Case[] {
         if (days.length === 0) return [];
         const dates = days.map((day) => day.date);
         const items = week.items.filter(
-          (read) => read.child === child && dates.includes(read.box.date) && read.atBreak !== undefined && appliesAt(rule, read.atBreak),
+          (read) =>
+            read.child === child &&
+            dates.includes(read.box.date) &&
+            read.atBreak !== undefined &&
+            appliesAt(rule, read.atBreak),
         );
         return [{ week, child, document, rule, dates, items }];
       }),
@@ -51,8 +56,14 @@ function findCases(week: WeekRead): Case[] {
   );
 }
 
-const subjectOf = (read: ItemRead): Subject => ({ dish: read.dish, slots: [read.item.slot], grams: read.item.grams, parts: read.parts });
-const matchItem = (week: WeekRead, matcher: Matcher, read: ItemRead): Match | null => matchSubject(week, matcher, subjectOf(read));
+const subjectOf = (read: ItemRead): Subject => ({
+  dish: read.dish,
+  slots: [read.item.slot],
+  grams: read.item.grams,
+  parts: read.parts,
+});
+const matchItem = (week: WeekRead, matcher: Matcher, read: ItemRead): Match | null =>
+  matchSubject(week, matcher, subjectOf(read));
 const onDate = (items: readonly ItemRead[], date: string): ItemRead[] => items.filter((read) => read.box.date === date);
 
 function broken({ child, document, rule }: Case, facts: Omit<Fault, "kind"> = {}): Fault {
@@ -67,10 +78,17 @@ interface Bounds {
 /** Room for the last bits of a floating sum, never for a real difference. */
 const slack = (limit: number): number => 1e-6 * Math.max(1, Math.abs(limit));
 
-function judgeBounds(subject: Case, found: number, { atLeast, atMost }: Bounds, facts: Omit<Fault, "kind"> = {}): Fault[] {
+function judgeBounds(
+  subject: Case,
+  found: number,
+  { atLeast, atMost }: Bounds,
+  facts: Omit<Fault, "kind"> = {},
+): Fault[] {
   const faults: Fault[] = [];
-  if (atLeast !== undefined && !(found >= atLeast - slack(atLeast))) faults.push(broken(subject, { ...facts, found, limit: atLeast }));
-  if (atMost !== undefined && !(found <= atMost + slack(atMost))) faults.push(broken(subject, { ...facts, found, limit: atMost }));
+  if (atLeast !== undefined && !(found >= atLeast - slack(atLeast)))
+    faults.push(broken(subject, { ...facts, found, limit: atLeast }));
+  if (atMost !== undefined && !(found <= atMost + slack(atMost)))
+    faults.push(broken(subject, { ...facts, found, limit: atMost }));
   return faults;
 }
 
@@ -94,7 +112,12 @@ function weekPart({ rule, dates }: Case): number {
  * Judges a week's limit the way the rule says for a short week: PRORATE takes the packed days' share, PER_DAY holds each
  * packed day to one day's share, SKIP does not judge.
  */
-function judgeWeek(subject: Case, bounds: Bounds, whole: boolean, measure: (items: readonly ItemRead[]) => number): Fault[] {
+function judgeWeek(
+  subject: Case,
+  bounds: Bounds,
+  whole: boolean,
+  measure: (items: readonly ItemRead[]) => number,
+): Fault[] {
   const { rule, dates, items } = subject;
   const part = weekPart(subject);
   if (part < 1 && rule.shortWeek === "SKIP") return [];
@@ -140,27 +163,43 @@ function judgeLongWindow(subject: Case<RuleOf<"FREQUENCY">>): Fault[] {
   const weeksBack = (date: string): number => Math.ceil((start - dayNumber(date)) / 7);
   const earlier = rule.breaks
     ? []
-    : brief.history.filter((row) => row.childId === child.id && weeksBack(row.date) >= 1 && weeksBack(row.date) < rule.weeks);
+    : brief.history.filter(
+        (row) => row.childId === child.id && weeksBack(row.date) >= 1 && weeksBack(row.date) < rule.weeks,
+      );
   const before = earlier.flatMap((row): Sighting[] => {
     const dish = dishes.get(row.dish);
-    const match = dish && matchSubject(week, rule.matches, { dish, slots: dish.slots, grams: referenceGrams(dish), parts: partsOf(dish, 1, foods, bases) });
+    const match =
+      dish &&
+      matchSubject(week, rule.matches, {
+        dish,
+        slots: dish.slots,
+        grams: referenceGrams(dish),
+        parts: partsOf(dish, 1, foods, bases),
+      });
     return match ? [{ date: row.date, parts: match.parts }] : [];
   });
   const part = weekPart(subject);
   if (part < 1 && rule.shortWeek === "SKIP") return [];
   const complete = new Set(earlier.map((row) => weeksBack(row.date))).size === rule.weeks - 1;
-  const bounds = shareOf({ atLeast: complete ? rule.atLeast : undefined, atMost: rule.atMost }, (rule.weeks - 1 + part) / rule.weeks, true);
+  const bounds = shareOf(
+    { atLeast: complete ? rule.atLeast : undefined, atMost: rule.atMost },
+    (rule.weeks - 1 + part) / rule.weeks,
+    true,
+  );
   return judgeBounds(subject, countSightings([...before, ...sightingsIn(subject, items)], rule.counts), bounds);
 }
 
 function judgeFrequency(subject: Case<RuleOf<"FREQUENCY">>): Fault[] {
   const { rule, dates, items } = subject;
   const count = (some: readonly ItemRead[]): number => countSightings(sightingsIn(subject, some), rule.counts);
-  if (rule.per === "BOX") return dates.flatMap((date) => judgeBounds(subject, count(onDate(items, date)), rule, { date }));
+  if (rule.per === "BOX")
+    return dates.flatMap((date) => judgeBounds(subject, count(onDate(items, date)), rule, { date }));
   return rule.weeks > 1 ? judgeLongWindow(subject) : judgeWeek(subject, rule, true, count);
 }
 
-const notJudged = ({ child, document, rule }: Case): Fault[] => [{ kind: "RULE_NOT_JUDGED", childId: child.id, ruleSet: document.key, rule: rule.id }];
+const notJudged = ({ child, document, rule }: Case): Fault[] => [
+  { kind: "RULE_NOT_JUDGED", childId: child.id, ruleSet: document.key, rule: rule.id },
+];
 
 function gramsOf(week: WeekRead, matcher: Matcher, items: readonly ItemRead[]): number {
   return items.reduce((sum, read) => sum + (matchItem(week, matcher, read)?.grams ?? 0), 0);
@@ -171,12 +210,14 @@ function judgeAmount(subject: Case<RuleOf<"AMOUNT">>): Fault[] {
   // Cups and ounce equivalents need crediting tables the brief does not carry; a plan under such a rule is not offered silently.
   if (rule.unit !== "GRAMS") return notJudged(subject);
   const measure = (some: readonly ItemRead[]): number => gramsOf(week, rule.matches, some);
-  if (rule.per === "BOX") return dates.flatMap((date) => judgeBounds(subject, measure(onDate(items, date)), rule, { date }));
+  if (rule.per === "BOX")
+    return dates.flatMap((date) => judgeBounds(subject, measure(onDate(items, date)), rule, { date }));
   return judgeWeek(subject, rule, false, measure);
 }
 
 /** Rules write a share as a fraction (0.8) or in percent (80); above 1 it can only be percent. */
-const fraction = (bound: number | undefined): number | undefined => (bound !== undefined && bound > 1 ? bound / 100 : bound);
+const fraction = (bound: number | undefined): number | undefined =>
+  bound !== undefined && bound > 1 ? bound / 100 : bound;
 
 /** Over the whole packed week; nothing of the whole means nothing to divide. `part` counts only inside `whole`. */
 function judgeShare(subject: Case<RuleOf<"SHARE">>): Fault[] {
@@ -185,15 +226,28 @@ function judgeShare(subject: Case<RuleOf<"SHARE">>): Fault[] {
   if (weekPart(subject) < 1 && rule.shortWeek === "SKIP") return [];
   const wholes = items.filter((read) => matchItem(week, rule.whole, read));
   const measure = (matcher: Matcher): number =>
-    rule.unit === "ITEMS" ? wholes.filter((read) => matchItem(week, matcher, read)).length : gramsOf(week, matcher, wholes);
+    rule.unit === "ITEMS"
+      ? wholes.filter((read) => matchItem(week, matcher, read)).length
+      : gramsOf(week, matcher, wholes);
   const whole = measure(rule.whole);
   if (!(whole > 0)) return [];
-  return judgeBounds(subject, measure(rule.part) / whole, { atLeast: fraction(rule.atLeast), atMost: fraction(rule.atMost) });
+  return judgeBounds(subject, measure(rule.part) / whole, {
+    atLeast: fraction(rule.atLeast),
+    atMost: fraction(rule.atMost),
+  });
 }
 
 /** kcal per gram, Regulation (EU) No 1169/2011, Annex XIV; free sugars and sugars as carbohydrate, saturates as fat. */
 const energyPerGram: Partial<Record<NutrientTag | "FREE_SUGAR", number>> = {
-  PROCNT: 4, CHOCDF: 4, SUGAR: 4, FREE_SUGAR: 4, FAT: 9, FASAT: 9, FAMS: 9, FAPU: 9, FIBTG: 2,
+  PROCNT: 4,
+  CHOCDF: 4,
+  SUGAR: 4,
+  FREE_SUGAR: 4,
+  FAT: 9,
+  FASAT: 9,
+  FAMS: 9,
+  FAPU: 9,
+  FIBTG: 2,
 };
 
 interface Sum {
@@ -228,8 +282,18 @@ function judgeNutrient(subject: Case<RuleOf<"NUTRIENT">>): Fault[] {
     const wrong = judgeBounds(subject, found, rule, at);
     if (wrong.length > 0) return wrong;
     // A minimum counts what is known; a maximum needs every figure, and a share with an unknown divisor is no lower bound.
-    const unknown = [...(rule.atMost === undefined ? [] : sum.missing), ...(rule.atLeast === undefined ? [] : energy.missing)];
-    return [...new Set(unknown)].map((food) => ({ kind: "NOT_KNOWN", childId: child.id, ruleSet: document.key, rule: rule.id, ...at, food: food.key }));
+    const unknown = [
+      ...(rule.atMost === undefined ? [] : sum.missing),
+      ...(rule.atLeast === undefined ? [] : energy.missing),
+    ];
+    return [...new Set(unknown)].map((food) => ({
+      kind: "NOT_KNOWN",
+      childId: child.id,
+      ruleSet: document.key,
+      rule: rule.id,
+      ...at,
+      food: food.key,
+    }));
   };
 
   switch (rule.per) {
@@ -261,7 +325,8 @@ function judgeServing(subject: Case<RuleOf<"SERVING">>): Fault[] {
   return items
     .filter(
       ({ item, dish }) =>
-        (rule.noReheating === true && item.holding.case === "REHEATED_AT_SCHOOL") || (rule.fingerFoodOnly === true && dish.cutlery !== "NONE"),
+        (rule.noReheating === true && item.holding.case === "REHEATED_AT_SCHOOL") ||
+        (rule.fingerFoodOnly === true && dish.cutlery !== "NONE"),
     )
     .map((read) => broken(subject, place(read)));
 }

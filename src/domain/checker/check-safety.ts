@@ -8,7 +8,9 @@ import type { ItemRead, Part, WeekRead } from "./week-read.js";
 
 /** One allergen, or the members of a family. */
 export function membersOf(allergen: AllergenCode | AllergenGroupCode): readonly AllergenCode[] {
-  return Object.hasOwn(allergenGroups, allergen) ? allergenGroups[allergen as AllergenGroupCode] : [allergen as AllergenCode];
+  return Object.hasOwn(allergenGroups, allergen)
+    ? allergenGroups[allergen as AllergenGroupCode]
+    : [allergen as AllergenCode];
 }
 
 const land: readonly OriginCode[] = ["MEAT", "PORK", "BEEF", "POULTRY", "GELATINE"];
@@ -53,7 +55,8 @@ function checkAllergy(week: WeekRead, read: ItemRead, allergy: AllergyBrief): Fa
   return read.parts.flatMap((part): Fault[] => {
     const at = { ...place(read), food: part.food.key };
     const kinds = purchaseChain(part.food, week.foods).map((food) => food.kind);
-    if (allergy.foodKind !== null && kinds.includes(allergy.foodKind)) return [{ kind: "ALLERGEN", ...at, allergen: allergy.foodKind }];
+    if (allergy.foodKind !== null && kinds.includes(allergy.foodKind))
+      return [{ kind: "ALLERGEN", ...at, allergen: allergy.foodKind }];
     const { has, may } = declared(week, part);
     return avoided.flatMap((allergen): Fault[] => {
       if (has.has(allergen)) return [{ kind: "ALLERGEN", ...at, allergen }];
@@ -77,7 +80,10 @@ export function chokingRisks(week: WeekRead, read: ItemRead): { part: Part; rule
   const age = completedYears(read.child.dateOfBirth, read.box.date);
   return read.parts.flatMap((part) =>
     week.brief.choking
-      .filter((rule) => age < rule.underAgeYears && part.food.chokingClasses.includes(rule.class) && isUnsafeForm(rule, part.form))
+      .filter(
+        (rule) =>
+          age < rule.underAgeYears && part.food.chokingClasses.includes(rule.class) && isUnsafeForm(rule, part.form),
+      )
       .map((rule) => ({ part, rule })),
   );
 }
@@ -97,14 +103,16 @@ function checkHouseholdFoods(week: WeekRead): Fault[] {
   const faults: Fault[] = [];
   const keepOut = (part: Part, at: Omit<Fault, "kind">): void => {
     const { has } = declared(week, part);
-    for (const allergen of keptOut) if (has.has(allergen)) faults.push({ kind: "KEPT_OUT", ...at, food: part.food.key, allergen });
+    for (const allergen of keptOut)
+      if (has.has(allergen)) faults.push({ kind: "KEPT_OUT", ...at, food: part.food.key, allergen });
   };
   const isOut = (part: Part): boolean => purchaseChain(part.food, week.foods).some((food) => outOf.includes(food.kind));
   for (const read of week.items) {
     for (const part of read.parts) {
       keepOut(part, place(read));
       // Inside a base it may come from a leftover or a batch cooked before; the batch answers for it below.
-      if (part.base === null && !read.packed && isOut(part)) faults.push({ kind: "OUT_OF", ...place(read), food: part.food.key });
+      if (part.base === null && !read.packed && isOut(part))
+        faults.push({ kind: "OUT_OF", ...place(read), food: part.food.key });
     }
   }
   for (const batch of week.draft.batches) {
@@ -113,7 +121,8 @@ function checkHouseholdFoods(week: WeekRead): Fault[] {
       if (!food) continue;
       const part: Part = { food, grams, form, base: batch.base };
       keepOut(part, { base: batch.base, session: batch.session });
-      if (!batch.made && isOut(part)) faults.push({ kind: "OUT_OF", base: batch.base, session: batch.session, food: key });
+      if (!batch.made && isOut(part))
+        faults.push({ kind: "OUT_OF", base: batch.base, session: batch.session, food: key });
     }
   }
   return faults;

@@ -41,32 +41,38 @@ function checkOneTask({ task, session, starts, handsFree, ends }: Timed, week: W
   const closes = instant(session.date, session.startsAt) + session.elapsedMinutes;
   if (!(ends <= closes)) faults.push({ kind: "TASK_OUTSIDE_SESSION", ...at, found: ends, limit: closes });
   // Clock times are whole minutes: a task may show up to one minute less than it takes.
-  const tooFast = handsFree - starts < task.handsOnMinutes - 1 || ends - starts < task.handsOnMinutes + task.passiveMinutes - 1;
-  if (tooFast || !(task.handsOnMinutes >= 0 && task.passiveMinutes >= 0)) faults.push({ kind: "TASK_TIMES_WRONG", ...at });
-  if (!(Number.isInteger(task.carer) && task.carer >= 0 && task.carer < session.carers)) faults.push({ kind: "CARER_UNKNOWN", ...at, found: task.carer, limit: session.carers });
+  const tooFast =
+    handsFree - starts < task.handsOnMinutes - 1 || ends - starts < task.handsOnMinutes + task.passiveMinutes - 1;
+  if (tooFast || !(task.handsOnMinutes >= 0 && task.passiveMinutes >= 0))
+    faults.push({ kind: "TASK_TIMES_WRONG", ...at });
+  if (!(Number.isInteger(task.carer) && task.carer >= 0 && task.carer < session.carers))
+    faults.push({ kind: "CARER_UNKNOWN", ...at, found: task.carer, limit: session.carers });
   for (const use of task.equipment) {
     const owned = week.brief.household.equipment.find((row) => row.kind === use.kind)?.units ?? 0;
-    if (!(use.units <= owned)) faults.push({ kind: "EQUIPMENT_NOT_OWNED", ...at, equipment: use.kind, found: use.units, limit: owned });
+    if (!(use.units <= owned))
+      faults.push({ kind: "EQUIPMENT_NOT_OWNED", ...at, equipment: use.kind, found: use.units, limit: owned });
   }
   return faults;
 }
 
 function checkOrder(timed: readonly Timed[], tasks: readonly TaskPlan[]): Fault[] {
   const faults: Fault[] = [];
-  for (const [task, same] of groupBy(tasks, (row) => row.key)) if (same.length > 1) faults.push({ kind: "TASK_KEY_TWICE", task });
+  for (const [task, same] of groupBy(tasks, (row) => row.key))
+    if (same.length > 1) faults.push({ kind: "TASK_KEY_TWICE", task });
   const byKey = new Map(timed.map((row) => [row.task.key, row]));
   for (const row of timed) {
     for (const key of row.task.after) {
       const before = byKey.get(key);
       const at = { session: row.session.key, task: row.task.key };
       if (!before) faults.push({ kind: "TASK_AFTER_UNKNOWN", ...at });
-      else if (before.ends > row.starts) faults.push({ kind: "TASK_OUT_OF_ORDER", ...at, found: row.starts, limit: before.ends });
+      else if (before.ends > row.starts)
+        faults.push({ kind: "TASK_OUT_OF_ORDER", ...at, found: row.starts, limit: before.ends });
     }
   }
   return faults;
 }
 
-/** Sessions are compared in one list, because an evening may run into another session's time. */
+/** A carer's hands are busy from a task's start until they are free; a task without hands-on minutes needs none. */
 function checkCarers(timed: readonly Timed[]): Fault[] {
   const faults: Fault[] = [];
   const busy = timed.filter(({ task }) => task.handsOnMinutes > 0);
@@ -74,7 +80,14 @@ function checkCarers(timed: readonly Timed[]): Fault[] {
     const inOrder = [...hands].sort((a, b) => a.starts - b.starts);
     let freeAt = Number.NEGATIVE_INFINITY;
     for (const { task, session, starts, handsFree } of inOrder) {
-      if (starts < freeAt) faults.push({ kind: "CARER_DOUBLE_BOOKED", session: session.key, task: task.key, found: starts, limit: freeAt });
+      if (starts < freeAt)
+        faults.push({
+          kind: "CARER_DOUBLE_BOOKED",
+          session: session.key,
+          task: task.key,
+          found: starts,
+          limit: freeAt,
+        });
       freeAt = Math.max(freeAt, handsFree);
     }
   }
@@ -84,15 +97,33 @@ function checkCarers(timed: readonly Timed[]): Fault[] {
 /** A task holds its equipment from its start for the minutes it states. Load can only rise where a task starts. */
 function checkEquipment(timed: readonly Timed[], week: WeekRead): Fault[] {
   const holds = timed.flatMap(({ task, session, starts }) =>
-    task.equipment.map((use) => ({ session, task, kind: use.kind, units: use.units, from: starts, until: starts + use.minutes })),
+    task.equipment.map((use) => ({
+      session,
+      task,
+      kind: use.kind,
+      units: use.units,
+      from: starts,
+      until: starts + use.minutes,
+    })),
   );
   return [...groupBy(holds, (hold) => hold.kind).entries()].flatMap(([equipment, same]) => {
     const owned = week.brief.household.equipment.find((row) => row.kind === equipment)?.units ?? 0;
     return same.flatMap((start): Fault[] => {
-      const found = sum(same.filter((hold) => hold.from <= start.from && start.from < hold.until).map((hold) => hold.units));
+      const found = sum(
+        same.filter((hold) => hold.from <= start.from && start.from < hold.until).map((hold) => hold.units),
+      );
       // A single task over the limit is reported as equipment the household does not own.
       return found > owned && start.units <= owned
-        ? [{ kind: "EQUIPMENT_OVERBOOKED", session: start.session.key, task: start.task.key, equipment, found, limit: owned }]
+        ? [
+            {
+              kind: "EQUIPMENT_OVERBOOKED",
+              session: start.session.key,
+              task: start.task.key,
+              equipment,
+              found,
+              limit: owned,
+            },
+          ]
         : [];
     });
   });
@@ -103,43 +134,74 @@ function checkMinutes(week: WeekRead): Fault[] {
   for (const [key, tasks] of groupBy(week.draft.tasks, (task) => task.session)) {
     const limit = week.sessions.get(key)?.handsOnMinutes;
     const found = sum(tasks.map((task) => task.handsOnMinutes));
-    if (limit !== undefined && !(found <= limit + tenth)) faults.push({ kind: "SESSION_OVER_MINUTES", session: key, found, limit });
+    if (limit !== undefined && !(found <= limit + tenth))
+      faults.push({ kind: "SESSION_OVER_MINUTES", session: key, found, limit });
   }
   return faults;
 }
 
-function missingEquipment(wanted: readonly EquipmentKind[], tasks: readonly TaskPlan[], at: Omit<Fault, "kind">): Fault[] {
+function missingEquipment(
+  wanted: readonly EquipmentKind[],
+  tasks: readonly TaskPlan[],
+  at: Omit<Fault, "kind">,
+): Fault[] {
   const listed = tasks.flatMap((task) => task.equipment.map((use) => use.kind));
-  return [...new Set(wanted)].filter((kind) => !listed.includes(kind)).map((equipment) => ({ kind: "EQUIPMENT_NOT_LISTED", ...at, equipment }));
+  return [...new Set(wanted)]
+    .filter((kind) => !listed.includes(kind))
+    .map((equipment) => ({ kind: "EQUIPMENT_NOT_LISTED", ...at, equipment }));
 }
 
 /** Allergens that some child of the household avoids and these ingredients always have: the cook has to see them. */
-function missingAllergens(week: WeekRead, foods: readonly string[], tasks: readonly TaskPlan[], at: Omit<Fault, "kind">): Fault[] {
+function missingAllergens(
+  week: WeekRead,
+  foods: readonly string[],
+  tasks: readonly TaskPlan[],
+  at: Omit<Fault, "kind">,
+): Fault[] {
   const avoided = new Set<AllergenCode>(
-    week.brief.children.flatMap((child) => child.allergies.flatMap(({ allergen }) => (allergen === null ? [] : membersOf(allergen)))),
+    week.brief.children.flatMap((child) =>
+      child.allergies.flatMap(({ allergen }) => (allergen === null ? [] : membersOf(allergen))),
+    ),
   );
-  const handled = new Set(foods.flatMap((key) => week.foods.get(key)?.allergens ?? []).filter((allergen) => avoided.has(allergen)));
+  const handled = new Set(
+    foods.flatMap((key) => week.foods.get(key)?.allergens ?? []).filter((allergen) => avoided.has(allergen)),
+  );
   const listed = tasks.flatMap((task) => task.handles);
-  return [...handled].filter((allergen) => !listed.includes(allergen)).map((allergen) => ({ kind: "ALLERGEN_NOT_LISTED", ...at, allergen }));
+  return [...handled]
+    .filter((allergen) => !listed.includes(allergen))
+    .map((allergen) => ({ kind: "ALLERGEN_NOT_LISTED", ...at, allergen }));
 }
 
 function checkBaseTasks(week: WeekRead): Fault[] {
   const toCook = week.draft.batches.filter((batch) => !batch.made);
-  return [...groupBy(toCook, (batch) => JSON.stringify([batch.base, batch.session])).values()].flatMap((batches): Fault[] => {
-    const [first] = batches;
-    const base = first && week.bases.get(first.base);
-    if (!first || !base) return [];
-    const at = { base: base.key, session: first.session };
-    const tasks = week.draft.tasks.filter((task) => task.kind === "BASE" && task.base === base.key && task.session === first.session);
-    if (tasks.length === 0) return [{ kind: "BASE_TASK_MISSING", ...at }];
-    const limit = base.fixedHandsOnMinutes + base.perBatchHandsOnMinutes * sum(batches.map((batch) => batch.batches));
-    const found = sum(tasks.map((task) => task.handsOnMinutes));
-    return [
-      ...(found < limit - tenth ? [{ kind: "HANDS_ON_UNDERSTATED", ...at, found, limit } as const] : []),
-      ...missingEquipment(base.equipment.map((use) => use.kind), tasks, at),
-      ...missingAllergens(week, base.ingredients.map((row) => row.food), tasks, at),
-    ];
-  });
+  return [...groupBy(toCook, (batch) => JSON.stringify([batch.base, batch.session])).values()].flatMap(
+    (batches): Fault[] => {
+      const [first] = batches;
+      const base = first && week.bases.get(first.base);
+      if (!first || !base) return [];
+      const at = { base: base.key, session: first.session };
+      const tasks = week.draft.tasks.filter(
+        (task) => task.kind === "BASE" && task.base === base.key && task.session === first.session,
+      );
+      if (tasks.length === 0) return [{ kind: "BASE_TASK_MISSING", ...at }];
+      const limit = base.fixedHandsOnMinutes + base.perBatchHandsOnMinutes * sum(batches.map((batch) => batch.batches));
+      const found = sum(tasks.map((task) => task.handsOnMinutes));
+      return [
+        ...(found < limit - tenth ? [{ kind: "HANDS_ON_UNDERSTATED", ...at, found, limit } as const] : []),
+        ...missingEquipment(
+          base.equipment.map((use) => use.kind),
+          tasks,
+          at,
+        ),
+        ...missingAllergens(
+          week,
+          base.ingredients.map((row) => row.food),
+          tasks,
+          at,
+        ),
+      ];
+    },
+  );
 }
 
 /** The finishing of one dish for one date: who eats it, and the tasks that make it. */
@@ -149,33 +211,64 @@ function checkFinish(week: WeekRead, reads: readonly ItemRead[], timed: readonly
   const { dish } = first;
   const { date } = first.box;
   const at = { dish: dish.key, date };
-  const finishing = timed.filter(({ task }) => task.kind === "FINISH" && task.dish === dish.key && task.forDates.includes(date));
+  const finishing = timed.filter(
+    ({ task }) => task.kind === "FINISH" && task.dish === dish.key && task.forDates.includes(date),
+  );
   const tasks = finishing.map(({ task }) => task);
   const uncovered = reads.filter((read) => !tasks.some((task) => task.childIds.includes(read.child.id)));
-  if (uncovered.length > 0) return uncovered.map((read) => ({ kind: "FINISH_TASK_MISSING", ...at, childId: read.child.id }));
+  if (uncovered.length > 0)
+    return uncovered.map((read) => ({ kind: "FINISH_TASK_MISSING", ...at, childId: read.child.id }));
 
   const faults: Fault[] = [];
   const limit = sum(dish.steps.map((step) => step.handsOnFixedMinutes + step.handsOnPerPortionMinutes * reads.length));
   const found = sum(tasks.map((task) => task.handsOnMinutes));
   if (found < limit - tenth) faults.push({ kind: "HANDS_ON_UNDERSTATED", ...at, found, limit });
-  faults.push(...missingEquipment(dish.steps.flatMap((step) => step.equipment.map((use) => use.kind)), tasks, at));
-  faults.push(...missingAllergens(week, dish.ingredients.map((row) => row.food), tasks, at));
+  faults.push(
+    ...missingEquipment(
+      dish.steps.flatMap((step) => step.equipment.map((use) => use.kind)),
+      tasks,
+      at,
+    ),
+  );
+  faults.push(
+    ...missingAllergens(
+      week,
+      dish.ingredients.map((row) => row.food),
+      tasks,
+      at,
+    ),
+  );
 
   // Only steps that allow it are done early, and only the evening before; the rest is the morning's.
   const early = finishing.filter(({ session }) => session.date !== date);
-  const evening = early.every(({ session }) => session.kind === "EVENING" && dayNumber(date) - dayNumber(session.date) === 1);
+  const evening = early.every(
+    ({ session }) => session.kind === "EVENING" && dayNumber(date) - dayNumber(session.date) === 1,
+  );
   const mayAll = dish.steps.every((step) => step.eveningBefore);
   const maySome = dish.steps.some((step) => step.eveningBefore);
-  if (early.length > 0 && !(evening && maySome && (mayAll || early.length < finishing.length))) faults.push({ kind: "FINISHED_TOO_EARLY", ...at });
+  if (early.length > 0 && !(evening && maySome && (mayAll || early.length < finishing.length)))
+    faults.push({ kind: "FINISHED_TOO_EARLY", ...at });
 
   // A base that goes in is cooked before the last finishing task starts, from one of the sources that feed the date.
   const lastStart = Math.max(...finishing.map(({ starts }) => starts));
   for (const { base } of dish.bases) {
-    const sources = week.draft.batches.filter((batch) => batch.base === base && batch.feeds.some((feed) => feed.date === date));
-    const ready = week.draft.readyUses.some((use) => use.base === base && use.date === date) || sources.some((batch) => batch.made);
-    const cooked = timed.filter(({ task, session }) => task.kind === "BASE" && task.base === base && sources.some((batch) => batch.session === session.key));
+    const sources = week.draft.batches.filter(
+      (batch) => batch.base === base && batch.feeds.some((feed) => feed.date === date),
+    );
+    const ready =
+      week.draft.readyUses.some((use) => use.base === base && use.date === date) || sources.some((batch) => batch.made);
+    const cooked = timed.filter(
+      ({ task, session }) =>
+        task.kind === "BASE" && task.base === base && sources.some((batch) => batch.session === session.key),
+    );
     if (!ready && cooked.length > 0 && !cooked.some(({ ends }) => ends <= lastStart)) {
-      faults.push({ kind: "TASK_OUT_OF_ORDER", ...at, base, found: lastStart, limit: Math.min(...cooked.map(({ ends }) => ends)) });
+      faults.push({
+        kind: "TASK_OUT_OF_ORDER",
+        ...at,
+        base,
+        found: lastStart,
+        limit: Math.min(...cooked.map(({ ends }) => ends)),
+      });
     }
   }
   return faults;
@@ -202,13 +295,22 @@ function checkPacking(week: WeekRead, timed: readonly Timed[]): Fault[] {
       // The last step cannot have been shorter than for one portion; then it cools with the lid open.
       const cooled =
         Math.max(...finished.map(({ starts }) => starts)) +
-        last.handsOnFixedMinutes + last.handsOnPerPortionMinutes + last.passiveMinutes + last.coolMinutes;
+        last.handsOnFixedMinutes +
+        last.handsOnPerPortionMinutes +
+        last.passiveMinutes +
+        last.coolMinutes;
       if (begun < cooled - 1) faults.push({ kind: "NOT_COOLED", ...at, dish: dish.key, found: begun, limit: cooled });
     }
     const dishes = reads.map((read) => read.dish.key);
     for (const row of timed) {
       const { kind, dish } = row.task;
-      if ((kind === "FINISH" || kind === "COOL") && dish !== null && dishes.includes(dish) && isFor(row) && row.ends > begun) {
+      if (
+        (kind === "FINISH" || kind === "COOL") &&
+        dish !== null &&
+        dishes.includes(dish) &&
+        isFor(row) &&
+        row.ends > begun
+      ) {
         faults.push({ kind: "TASK_OUT_OF_ORDER", ...at, dish, task: row.task.key, found: begun, limit: row.ends });
       }
     }
@@ -219,10 +321,17 @@ function checkPacking(week: WeekRead, timed: readonly Timed[]): Fault[] {
 /** The prep sessions as clock times: enough tasks for what is cooked, hands, appliances, order, and the door. */
 export function checkTasks(week: WeekRead): Fault[] {
   const timed = onClock(week);
-  const toFinish = groupBy(week.items.filter((read) => !read.packed), (read) => JSON.stringify([read.dish.key, read.box.date]));
+  const toFinish = groupBy(
+    week.items.filter((read) => !read.packed),
+    (read) => JSON.stringify([read.dish.key, read.box.date]),
+  );
   return [
     ...timed.flatMap((row) => checkOneTask(row, week)),
-    ...checkOrder(timed, week.draft.tasks), ...checkCarers(timed), ...checkEquipment(timed, week), ...checkMinutes(week), ...checkBaseTasks(week),
+    ...checkOrder(timed, week.draft.tasks),
+    ...checkCarers(timed),
+    ...checkEquipment(timed, week),
+    ...checkMinutes(week),
+    ...checkBaseTasks(week),
     ...[...toFinish.values()].flatMap((reads) => checkFinish(week, reads, timed)),
     ...checkPacking(week, timed),
   ];

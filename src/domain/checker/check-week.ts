@@ -24,7 +24,15 @@ import { readWeek } from "./week-read.js";
 export function checkWeek(brief: WeekBrief, draft: WeekDraft): Fault[] {
   const week = readWeek(brief, draft);
   return [
-    checkSafety, checkHolding, checkRules, checkCompleteness, checkHouseRules, checkCompartments, checkBatches, checkTasks, checkShopping,
+    checkSafety,
+    checkHolding,
+    checkRules,
+    checkCompleteness,
+    checkHouseRules,
+    checkCompartments,
+    checkBatches,
+    checkTasks,
+    checkShopping,
     checkCautions,
   ].flatMap((check) => check(week));
 }

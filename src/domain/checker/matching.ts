@@ -20,7 +20,8 @@ export interface Match {
 }
 
 /** Absent field: no demand. */
-const among = <T>(wanted: readonly T[] | undefined, found: readonly T[]): boolean => !wanted || found.some((value) => wanted.includes(value));
+const among = <T>(wanted: readonly T[] | undefined, found: readonly T[]): boolean =>
+  !wanted || found.some((value) => wanted.includes(value));
 
 function dishFits(clause: MatcherClause, { dish, slots }: Subject): boolean {
   return (
@@ -37,24 +38,38 @@ function dishFits(clause: MatcherClause, { dish, slots }: Subject): boolean {
 
 function statesIngredient(clause: MatcherClause): boolean {
   return [
-    clause.allergens, clause.groups, clause.foods, clause.kinds, clause.origins, clause.chokingClasses, clause.forms, clause.wholeGrain,
+    clause.allergens,
+    clause.groups,
+    clause.foods,
+    clause.kinds,
+    clause.origins,
+    clause.chokingClasses,
+    clause.forms,
+    clause.wholeGrain,
   ].some((field) => field !== undefined);
 }
 
-function partFits(week: WeekRead, clause: MatcherClause, { food, form }: Part): boolean {
-  const chain = purchaseChain(food, week.foods);
-  const labels = chain.flatMap((row) => week.labels.get(row.key) ?? []);
-  // A rule that names an allergen means a may-contain on record too.
-  const allergens = [...chain.flatMap((row) => row.allergens), ...labels.flatMap((label) => [...label.contains, ...label.mayContain])];
+/** A rule that names an allergen means what the food always has, what a label declares and a may-contain on record. */
+function bringsAllergen(week: WeekRead, { food }: Part, allergens: NonNullable<MatcherClause["allergens"]>): boolean {
+  const named = allergens.flatMap(membersOf);
+  return purchaseChain(food, week.foods).some(
+    (row) =>
+      among(named, row.allergens) ||
+      (week.labels.get(row.key) ?? []).some((label) => among(named, label.contains) || among(named, label.mayContain)),
+  );
+}
+
+function partFits(week: WeekRead, clause: MatcherClause, part: Part): boolean {
+  const { food, form } = part;
   return (
-    among(clause.allergens?.flatMap(membersOf), allergens) &&
     among(clause.groups, [food.group]) &&
     among(clause.foods, [food.key]) &&
     among(clause.kinds, [food.kind]) &&
     among(clause.origins, food.origins) &&
     among(clause.chokingClasses, food.chokingClasses) &&
     among(clause.forms, [form]) &&
-    (clause.wholeGrain === undefined || clause.wholeGrain === food.wholeGrain)
+    (clause.wholeGrain === undefined || clause.wholeGrain === food.wholeGrain) &&
+    (clause.allergens === undefined || bringsAllergen(week, part, clause.allergens))
   );
 }
 

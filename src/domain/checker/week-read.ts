@@ -48,7 +48,10 @@ export function referenceGrams(dish: Dish): number {
 
 /** The ingredients of `scale` reference portions. Foods and bases without a row are left out; they are faults of their own. */
 export function partsOf(
-  dish: Dish, scale: number, foods: ReadonlyMap<string, Food>, bases: ReadonlyMap<string, Base>,
+  dish: Dish,
+  scale: number,
+  foods: ReadonlyMap<string, Food>,
+  bases: ReadonlyMap<string, Base>,
 ): Part[] {
   const parts: Part[] = [];
   const add = (key: string, grams: number, form: ServedForm, base: string | null): void => {
@@ -59,7 +62,8 @@ export function partsOf(
   for (const use of dish.bases) {
     const base = bases.get(use.base);
     if (!base) continue;
-    for (const { food, grams, form } of base.ingredients) add(food, (grams * use.grams * scale) / base.batchGrams, form, base.key);
+    for (const { food, grams, form } of base.ingredients)
+      add(food, (grams * use.grams * scale) / base.batchGrams, form, base.key);
   }
   return parts;
 }
@@ -67,7 +71,7 @@ export function partsOf(
 /** A food and what is bought to make it, nearest first; a loop in the catalogue ends the walk. */
 export function purchaseChain(food: Food, foods: ReadonlyMap<string, Food>): Food[] {
   const chain: Food[] = [];
-  for (let next: Food | undefined = food; next && !chain.includes(next); ) {
+  for (let next: Food | undefined = food; next && !chain.includes(next);) {
     chain.push(next);
     next = next.boughtAs ? foods.get(next.boughtAs.food) : undefined;
   }
@@ -90,7 +94,9 @@ export function readWeek(brief: WeekBrief, draft: WeekDraft): WeekRead {
   const dishes = new Map(brief.catalogue.dishes.map((row) => [row.key, row]));
   const children = new Map(brief.children.map((row) => [row.id, row]));
   const packed = new Set(
-    brief.pins.filter((pin) => pin.because === "PACKED").map((pin) => [pin.childId, pin.date, pin.breakKey, pin.slot, pin.position].join("|")),
+    brief.pins
+      .filter((pin) => pin.because === "PACKED")
+      .map((pin) => [pin.childId, pin.date, pin.breakKey, pin.slot, pin.position].join("|")),
   );
   const items = draft.boxes.flatMap((box) => {
     const child = children.get(box.childId);
@@ -100,23 +106,43 @@ export function readWeek(brief: WeekBrief, draft: WeekDraft): WeekRead {
       const dish = dishes.get(item.dish);
       if (!dish) return [];
       const scale = item.grams / referenceGrams(dish);
-      return [{
-        child, day, box, item, dish, scale,
-        atBreak: day?.breaks.find((row) => row.key === item.breakKey),
-        parts: partsOf(dish, scale, foods, bases),
-        packed: packed.has([child.id, box.date, item.breakKey, item.slot, item.position].join("|")),
-      }];
+      return [
+        {
+          child,
+          day,
+          box,
+          item,
+          dish,
+          scale,
+          atBreak: day?.breaks.find((row) => row.key === item.breakKey),
+          parts: partsOf(dish, scale, foods, bases),
+          packed: packed.has([child.id, box.date, item.breakKey, item.slot, item.position].join("|")),
+        },
+      ];
     });
   });
   return {
-    brief, draft, foods, bases, dishes, children, items,
+    brief,
+    draft,
+    foods,
+    bases,
+    dishes,
+    children,
+    items,
     sessions: new Map(brief.sessions.map((row) => [row.key, row])),
     labels: groupBy(brief.labels, (label) => label.food),
   };
 }
 
 /** The facts that say where an item stands. */
-export function place(read: ItemRead): { childId: string; date: string; breakKey: string; slot: string; position: number; dish: string } {
+export function place(read: ItemRead): {
+  childId: string;
+  date: string;
+  breakKey: string;
+  slot: string;
+  position: number;
+  dish: string;
+} {
   const { breakKey, slot, position, dish } = read.item;
   return { childId: read.child.id, date: read.box.date, breakKey, slot, position, dish };
 }

@@ -5,7 +5,7 @@ import type { ChildBrief, HoldingLimits } from "../brief.js";
 import { minutesOf } from "../calendar/dates.js";
 import type { DerivedDish } from "../catalogue/derive.js";
 import { fail, ok, type Result } from "../result.js";
-import type { HoldingCase, HoldingPlan } from "../week.js";
+import type { HoldingPlan } from "../week.js";
 
 type Mend = "COLD_SOURCES" | "FLASK" | "OTHER_DISH" | "LESS_TIME";
 
@@ -62,77 +62,82 @@ function isDishControlled(derived: DerivedDish): boolean {
   return isControlled(aw, ph, false);
 }
 
-interface Times {
-  readonly minutes: number;
-  readonly goodForMinutes: number;
-}
-
-/** The cold way to carry it, or null. With cold sources it travels chilled even where the ambient rule would do. */
-function carryCold(input: HoldingInput, times: Times): HoldingPlan | null {
-  const { limits } = input;
-  const plan = (holdingCase: HoldingCase, limitMinutes: number): HoldingPlan => ({
-    case: holdingCase,
-    minutes: times.minutes,
-    limitMinutes,
-  });
-  if (!isDishControlled(input.derived)) return plan("NOT_CONTROLLED", times.goodForMinutes);
-  if (hasColdSources(input) && times.minutes <= limits.chilledMinutes) return plan("CHILLED", limits.chilledMinutes);
-  if (times.minutes <= limits.ambientMinutes) return plan("AMBIENT", limits.ambientMinutes);
-  return null;
+/** At 5 C or less when it leaves, in an insulated bag with enough cold sources, within the hours that allows. */
+function travelsChilled(input: HoldingInput, minutes: number): boolean {
+  return hasColdSources(input) && minutes <= input.limits.chilledMinutes;
 }
 
 function hasColdSources({ box, limits }: HoldingInput): boolean {
   return box.insulated && box.coldSources >= limits.coldSources;
 }
 
+/** The way a cold item may go, or null. With cold sources it travels chilled even where the ambient rule would do. */
+function carryCold(input: HoldingInput, minutes: number, goodForMinutes: number): HoldingPlan | null {
+  const { chilledMinutes, ambientMinutes } = input.limits;
+  if (!isDishControlled(input.derived)) return { case: "NOT_CONTROLLED", minutes, limitMinutes: goodForMinutes };
+  if (travelsChilled(input, minutes)) return { case: "CHILLED", minutes, limitMinutes: chilledMinutes };
+  if (minutes <= ambientMinutes) return { case: "AMBIENT", minutes, limitMinutes: ambientMinutes };
+  return null;
+}
+
 function refuseCold(input: HoldingInput, minutes: number): HoldingFault {
-  const { limits } = input;
+  const { chilledMinutes, ambientMinutes, flaskMinutes } = input.limits;
   const equipped = hasColdSources(input);
   const mend: Mend[] = [];
-  if (!equipped && minutes <= limits.chilledMinutes) mend.push("COLD_SOURCES");
-  if (input.dish.served === "EITHER" && !input.box.flask && minutes <= limits.flaskMinutes) mend.push("FLASK");
+  if (!equipped && minutes <= chilledMinutes) mend.push("COLD_SOURCES");
+  if (input.dish.served === "EITHER" && !input.box.flask && minutes <= flaskMinutes) mend.push("FLASK");
   mend.push("OTHER_DISH", "LESS_TIME");
-  return {
-    kind: "TooLongWithoutCold",
-    minutes,
-    limitMinutes: equipped ? Math.max(limits.chilledMinutes, limits.ambientMinutes) : limits.ambientMinutes,
-    mend,
-  };
+  const limitMinutes = equipped ? Math.max(chilledMinutes, ambientMinutes) : ambientMinutes;
+  return { kind: "TooLongWithoutCold", minutes, limitMinutes, mend };
+}
+
+/** Food to be reheated has to come chilled, so without cold sources no time is short enough: the limit is 0. */
+function refuseReheating(input: HoldingInput, minutes: number): HoldingFault {
+  const { chilledMinutes, flaskMinutes } = input.limits;
+  const equipped = hasColdSources(input);
+  const mend: Mend[] = [];
+  if (!equipped && minutes <= chilledMinutes) mend.push("COLD_SOURCES");
+  if (!input.box.flask && minutes <= flaskMinutes) mend.push("FLASK");
+  mend.push("OTHER_DISH");
+  if (equipped) mend.push("LESS_TIME");
+  return { kind: "TooLongWithoutCold", minutes, limitMinutes: equipped ? chilledMinutes : 0, mend };
+}
+
+/** No place to reheat: a flask is the only way, and it has its own hours. */
+function refuseWithoutReheating(input: HoldingInput, minutes: number): HoldingFault {
+  const limitMinutes = input.limits.flaskMinutes;
+  if (input.box.flask) return { kind: "NeedsReheating", minutes, limitMinutes, mend: ["OTHER_DISH", "LESS_TIME"] };
+  const mend: Mend[] = minutes <= limitMinutes ? ["FLASK", "OTHER_DISH"] : ["OTHER_DISH"];
+  return { kind: "NeedsFlask", minutes, limitMinutes, mend };
 }
 
 /**
  * How an item may be carried to its break, or why not. Minutes run from `leaveAt` to the end of the break. A dish for cold or
- * either goes cold if it can; a warm one goes into the preheated flask, else it is carried as cold food to a place that
- * reheats and allows it. A refrigerator at school is not counted: when the box gets there is not known. Throws RangeError
- * when the break ends before the child leaves.
+ * either goes cold if it can; a warm one goes into the preheated flask, else it is carried chilled to a place that reheats and
+ * allows it. A refrigerator at school is not counted: when the box gets there is not known. Throws RangeError when the break
+ * is over by the time the child leaves.
  */
 export function judgeHolding(input: HoldingInput): HoldingVerdict {
   const minutes = minutesOf(input.breakStartsAt) + input.breakMinutes - minutesOf(input.leaveAt);
-  if (minutes < 0) throw new RangeError(`the break at ${input.breakStartsAt} ends before leaving at ${input.leaveAt}`);
+  if (minutes <= 0)
+    throw new RangeError(`the break at ${input.breakStartsAt} is over when leaving at ${input.leaveAt}`);
   const { dish, limits } = input;
   const goodForMinutes = Math.floor(dish.goodForHours * 60);
   if (minutes > goodForMinutes) {
     return fail({ kind: "GoodForTooShort", minutes, limitMinutes: goodForMinutes, mend: ["OTHER_DISH", "LESS_TIME"] });
   }
-  const cold = carryCold(input, { minutes, goodForMinutes });
-  if (dish.served !== "WARM" && cold !== null) return ok({ ...cold, served: "COLD" });
-  if (dish.served === "COLD") return fail(refuseCold(input, minutes));
+  if (dish.served !== "WARM") {
+    const cold = carryCold(input, minutes, goodForMinutes);
+    if (cold !== null) return ok({ ...cold, served: "COLD" });
+    if (dish.served === "COLD") return fail(refuseCold(input, minutes));
+  }
   if (input.box.flask && minutes <= limits.flaskMinutes) {
     return ok({ case: "FLASK", minutes, limitMinutes: limits.flaskMinutes, served: "WARM" });
   }
   const canReheat = input.facility === "REHEATING" && input.reheatingAllowed;
-  if (canReheat && cold !== null) {
-    return ok({ case: "REHEATED_AT_SCHOOL", minutes, limitMinutes: cold.limitMinutes, served: "WARM" });
+  if (canReheat && travelsChilled(input, minutes)) {
+    return ok({ case: "REHEATED_AT_SCHOOL", minutes, limitMinutes: limits.chilledMinutes, served: "WARM" });
   }
-  if (canReheat || dish.served === "EITHER") return fail(refuseCold(input, minutes));
-  if (input.box.flask) {
-    return fail({
-      kind: "NeedsReheating",
-      minutes,
-      limitMinutes: limits.flaskMinutes,
-      mend: ["OTHER_DISH", "LESS_TIME"],
-    });
-  }
-  const mend: Mend[] = minutes <= limits.flaskMinutes ? ["FLASK", "OTHER_DISH"] : ["OTHER_DISH", "LESS_TIME"];
-  return fail({ kind: "NeedsFlask", minutes, limitMinutes: limits.flaskMinutes, mend });
+  if (dish.served === "EITHER") return fail(refuseCold(input, minutes));
+  return fail(canReheat ? refuseReheating(input, minutes) : refuseWithoutReheating(input, minutes));
 }

@@ -1,15 +1,16 @@
 /**
- * Puts the work of each prep session on the clock: a resource-constrained schedule with carers and appliances as resources.
- * Method: serial schedule generation over several priority rules, the best list then improved by moving one task at a time.
- * Time inside is whole tenths of a minute from midnight, durations rounded up; the clock times handed out are rounded down
- * to the minute, one way for all, so that what does not overlap in tenths does not overlap on paper either.
+ * Puts the work of each prep session on the clock: a resource-constrained schedule with carers and appliances as
+ * resources. Method: serial schedule generation over several priority rules, the best list then improved by moving one
+ * task at a time. Time inside is whole tenths of a minute from midnight, durations rounded up; the clock times handed
+ * out are rounded down to the minute, one way for all, so that what does not overlap in tenths does not overlap on
+ * paper either.
  */
 import type { EquipmentKind } from "../../../shared/codes.js";
 import type { EquipmentBrief, SessionBrief } from "../brief.js";
 import { minutesOf, timeOf } from "../calendar/dates.js";
 import { fail, ok, type Result } from "../result.js";
 import type { TaskPlan } from "../week.js";
-import { holdsFromHandsFree, type Work } from "./work.js";
+import type { Work } from "./work.js";
 
 export interface TimetableInput {
   /** In time order. */
@@ -31,17 +32,15 @@ export type TimetableFault = {
 };
 
 const TENTHS = 10;
-/** The last minute a session can reach: times carry no date. */
-const END_OF_DAY = 23 * 60 + 59;
+const MINUTES_PER_DAY = 24 * 60;
 /** Schedules tried per session after the priority rules, at most; a session at its lower bound stops at once. */
 const IMPROVEMENTS = 400;
 
 interface Hold {
   readonly kind: EquipmentKind;
   readonly units: number;
-  /** Tenths after the task's start. */
-  readonly from: number;
-  readonly to: number;
+  /** Tenths, from the task's start. */
+  readonly length: number;
 }
 
 interface Job {
@@ -51,7 +50,7 @@ interface Job {
   readonly holds: readonly Hold[];
   readonly before: readonly number[];
   readonly after: readonly number[];
-  /** Tenths from midnight. */
+  /** Tenths from the midnight before the session. */
   readonly due: number;
   /** Handles an avoided allergen, or waits for something that does. */
   readonly late: boolean;
@@ -68,12 +67,12 @@ interface Placed {
 
 /**
  * Clock times and a carer for every task, sorted by session, start and key. Rules that always hold: a carer does one
- * hands-on task at a time and is free during passive minutes; an appliance is held from the moment the hands leave when it
- * works by itself and the task has a passive part, otherwise from the task's start, for the use's own `minutes`; a task
- * starts when everything in `after` has ended; all tasks lie inside the session and before `mustEndBy`; hands-on minutes stay
- * inside the session's. On one carer's list, cooking and finishing of safe things come before cooking and finishing that
- * handles an avoided allergen, and safe boxes before the others; only a session that cannot hold that order drops it.
- * Throws on a task that waits for an unknown or later task, for itself, or for an appliance the kitchen does not have.
+ * hands-on task at a time and is free during passive minutes; an appliance is held from the task's start for the use's
+ * own `minutes`; a task starts when everything in `after` has ended; all tasks lie inside the session and before
+ * `mustEndBy`; hands-on minutes stay inside the session's. On one carer's list, cooking and finishing of safe things
+ * come before cooking and finishing that handles an avoided allergen, and safe boxes before the others; only a session
+ * that cannot hold that order drops it. Throws on a task that waits for an unknown or later task, for itself, or for an
+ * appliance the kitchen does not have.
  */
 export function scheduleSessions(input: TimetableInput): Result<TaskPlan[], TimetableFault[]> {
   checkReferences(input);
@@ -99,7 +98,7 @@ export function scheduleSessions(input: TimetableInput): Result<TaskPlan[], Time
     }
     const opens = minutesOf(session.startsAt) * TENTHS;
     const units = new Map(input.equipment.map((row) => [row.kind, row.units]));
-    const closes = Math.min(opens + session.elapsedMinutes * TENTHS, END_OF_DAY * TENTHS);
+    const closes = opens + session.elapsedMinutes * TENTHS;
     const bound = boundJobs(jobs, session.carers, units);
     const fits = (placed: Placed): boolean => placed.lateness === 0 && placed.end <= closes;
 
@@ -109,7 +108,7 @@ export function scheduleSessions(input: TimetableInput): Result<TaskPlan[], Time
       if (isBetter(anyOrder, best)) best = anyOrder;
     }
     if (best.end > closes) {
-      faults.push(tooShort(session.key, "ELAPSED", (best.end - opens) / TENTHS, Math.floor((closes - opens) / TENTHS)));
+      faults.push(tooShort(session.key, "ELAPSED", (best.end - opens) / TENTHS, session.elapsedMinutes));
     }
     const lateJobs = jobs
       .map((job, j) => ({ job, end: at(best.starts, j) + job.length }))
@@ -127,9 +126,9 @@ export function scheduleSessions(input: TimetableInput): Result<TaskPlan[], Time
 }
 
 /**
- * A proven lower bound, in minutes, on how long the session's work takes from its start: the longest chain of tasks that wait
- * for each other; all hands-on minutes shared among the carers, after the shortest way in and before the shortest way out;
- * the same for each appliance's units.
+ * A proven lower bound, in minutes, on how long the session's work takes from its start: the longest chain of tasks
+ * that wait for each other; all hands-on minutes shared among the carers, after the shortest way in and before the
+ * shortest way out; the same for each appliance's units.
  */
 export function boundSession(input: {
   readonly session: SessionBrief;
@@ -203,10 +202,7 @@ function listJobs(work: readonly Work[]): Job[] {
       work: task,
       hands,
       length: hands + tenths(task.passiveMinutes),
-      holds: task.equipment.map((use) => {
-        const from = holdsFromHandsFree(use.kind, task.passiveMinutes) ? hands : 0;
-        return { kind: use.kind, units: use.units, from, to: from + tenths(use.minutes) };
-      }),
+      holds: task.equipment.map((use) => ({ kind: use.kind, units: use.units, length: tenths(use.minutes) })),
       before: at(before, j),
       after: at(after, j),
       due: task.mustEndBy === null ? Infinity : minutesOf(task.mustEndBy) * TENTHS,
@@ -256,12 +252,13 @@ function boundJobs(jobs: readonly Job[], carers: number, units: ReadonlyMap<Equi
     share(
       jobs.flatMap((job, j) =>
         job.holds
-          .filter((hold) => hold.kind === kind && hold.to > hold.from)
-          // A hold may outlast its task (a mould set aside); then nothing has to come after it, and the session may end first.
+          .filter((hold) => hold.kind === kind && hold.length > 0)
+          // A hold may outlast its task (a mould set aside); then nothing has to come after it, and the session may end
+          // first.
           .map((hold) => ({
-            head: at(heads, j) + hold.from,
-            load: hold.units * (hold.to - hold.from),
-            tail: at(tails, j) - hold.to,
+            head: at(heads, j),
+            load: hold.units * hold.length,
+            tail: at(tails, j) - hold.length,
           })),
       ),
       capacity,
@@ -300,7 +297,7 @@ function findSchedule(
     (j) => -(at(jobs, j).length - at(jobs, j).hands),
     (j) => -at(jobs, j).after.length,
     (j) => at(jobs, j).hands,
-    (j) => -at(jobs, j).holds.reduce((sum, hold) => sum + hold.units * (hold.to - hold.from), 0),
+    (j) => -at(jobs, j).holds.reduce((sum, hold) => sum + hold.units * hold.length, 0),
   ];
   const place = (ranks: readonly number[]): Placed =>
     placeJobs(jobs, listByRank(jobs, ranks, safeFirst), opens, carers, units, safeFirst);
@@ -321,15 +318,18 @@ function findSchedule(
   }
   if (best === null) throw new Error("no priority rule");
 
+  let bestList = listByRank(jobs, bestRanks, safeFirst);
   let tried = 0;
   for (let distance = 1; distance < jobs.length && tried < IMPROVEMENTS; distance += 1) {
     let improved = false;
     for (let rank = 0; rank + distance < jobs.length && tried < IMPROVEMENTS; rank += 1) {
       const ranks = bestRanks.map((own) => (own === rank ? rank + distance : own === rank + distance ? rank : own));
-      const placed = place(ranks);
+      const list = listByRank(jobs, ranks, safeFirst);
+      if (list.every((j, l) => j === bestList[l])) continue;
+      const placed = placeJobs(jobs, list, opens, carers, units, safeFirst);
       tried += 1;
       if (!isBetter(placed, best)) continue;
-      [best, bestRanks, improved] = [placed, ranks, true];
+      [best, bestRanks, bestList, improved] = [placed, ranks, list, true];
       if (isProvenBest(best)) return best;
     }
     if (improved) distance = 0;
@@ -337,7 +337,9 @@ function findSchedule(
   return best;
 }
 
-/** The jobs in rank order as far as waiting allows; with `safeFirst`, all that touches no avoided allergen stands first. */
+/**
+ * The jobs in rank order as far as waiting allows; with `safeFirst`, all that touches no avoided allergen stands first.
+ */
 function listByRank(jobs: readonly Job[], ranks: readonly number[], safeFirst: boolean): number[] {
   const open = jobs.map((job) => job.before.length);
   const ready = jobs.flatMap((job, j) => (job.before.length === 0 ? [j] : []));
@@ -377,23 +379,30 @@ function placeJobs(
   let end = opens;
   let sumOfEnds = 0;
 
-  /** The first time at or after `time` when a hold of the job would no longer clash with the clash found; `time` if none. */
+  /**
+   * The first time at or after `time` when a hold of the job would no longer clash with the clash found; `time` if
+   * none.
+   */
   const afterClash = (job: Job, time: number, carer: number): number => {
     if (job.hands > 0) {
       for (const busy of at(hands, carer)) if (busy.from < time + job.hands && time < busy.to) return busy.to;
     }
     for (const hold of job.holds) {
-      const from = time + hold.from;
-      const to = time + hold.to;
-      const overlapping = (held.get(hold.kind) ?? []).filter((other) => other.from < to && from < other.to);
-      const capacity = units.get(hold.kind) ?? 0;
-      const crowded = [from, ...overlapping.map((other) => other.from).filter((begin) => begin > from)].some(
-        (moment) => {
-          const inUse = overlapping.filter((other) => other.from <= moment && moment < other.to);
-          return inUse.reduce((sum, other) => sum + other.units, hold.units) > capacity;
-        },
-      );
-      if (crowded) return Math.min(...overlapping.map((other) => other.to)) - hold.from;
+      const to = time + hold.length;
+      const others = held.get(hold.kind) ?? [];
+      const spare = (units.get(hold.kind) ?? 0) - hold.units;
+      let firstFree = Infinity;
+      let crowded = false;
+      for (const other of others) {
+        if (other.from >= to || time >= other.to) continue;
+        firstFree = Math.min(firstFree, other.to);
+        // Use only grows where a hold begins, so the busiest moment is one of these.
+        const moment = Math.max(time, other.from);
+        let inUse = 0;
+        for (const third of others) if (third.from <= moment && moment < third.to) inUse += third.units;
+        crowded ||= inUse > spare;
+      }
+      if (crowded) return firstFree;
     }
     return time;
   };
@@ -421,9 +430,9 @@ function placeJobs(
       if (!job.late && !isBox) safe.cooking = Math.max(safe.cooking, start + job.hands);
     }
     for (const hold of job.holds) {
-      if (hold.to === hold.from) continue;
+      if (hold.length === 0) continue;
       const row = held.get(hold.kind) ?? [];
-      row.push({ from: start + hold.from, to: start + hold.to, units: hold.units });
+      row.push({ from: start, to: start + hold.length, units: hold.units });
       held.set(hold.kind, row);
     }
     const ends = start + job.length;
@@ -435,7 +444,7 @@ function placeJobs(
 }
 
 function writeTasks(jobs: readonly Job[], placed: Placed): TaskPlan[] {
-  const clock = (tenthsOfDay: number): string => timeOf(Math.min(Math.floor(tenthsOfDay / TENTHS), END_OF_DAY));
+  const clock = (tenthsOfDay: number): string => timeOf(Math.floor(tenthsOfDay / TENTHS) % MINUTES_PER_DAY);
   return jobs
     .map((job, j) => ({ job, start: at(placed.starts, j), carer: at(placed.carers, j) }))
     .sort((a, b) => a.start - b.start || a.job.length - b.job.length || compare(a.job.work.key, b.job.work.key))
@@ -443,6 +452,11 @@ function writeTasks(jobs: readonly Job[], placed: Placed): TaskPlan[] {
       const { mustEndBy: _mustEndBy, ...task } = job.work;
       return {
         ...task,
+        // Minutes on the clock, so that the printed start plus these is the printed end of the hold.
+        equipment: task.equipment.map((use, u) => ({
+          ...use,
+          minutes: Math.floor((start + at(job.holds, u).length) / TENTHS) - Math.floor(start / TENTHS),
+        })),
         startsAt: clock(start),
         handsFreeAt: clock(start + job.hands),
         endsAt: clock(start + job.length),

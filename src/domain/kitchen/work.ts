@@ -7,7 +7,11 @@ import { expandAllergen } from "../catalogue/allergens.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
 import type { BatchPlan, BoxPlan, ReadyUse, TaskPlan } from "../week.js";
 
-/** A task that is not on the clock yet. Durations in minutes, tenths count; everything else as in `TaskPlan`. */
+/**
+ * A task that is not on the clock yet. Durations in minutes, tenths count; everything else as in `TaskPlan`. Each
+ * appliance is held from the start of the task for its own `minutes`, which may reach past the end of the task (a mould
+ * that cools).
+ */
 export type Work = Omit<TaskPlan, "startsAt" | "handsFreeAt" | "endsAt" | "carer"> & {
   /** "HH:MM" on the day of the session: the task has ended by then (a box, before its child leaves). */
   readonly mustEndBy: string | null;
@@ -27,32 +31,15 @@ export function packMinutesPerBox(items: number): number {
   return PACK_MINUTES_PER_BOX + PACK_MINUTES_PER_ITEM * items;
 }
 
-/** Appliances that work by themselves: free while hands prepare the food, busy once the hands have left. */
-const WORKS_BY_ITSELF: ReadonlySet<EquipmentKind> = new Set<EquipmentKind>([
-  "OVEN",
-  "STEAMER",
-  "MICROWAVE",
-  "TOASTER",
-  "RICE_COOKER",
-  "PRESSURE_COOKER",
-]);
 /** Vessels the food stays in until it has set; with one of them in a step, only they stay busy while it cools. */
 const MOULDS: ReadonlySet<EquipmentKind> = new Set<EquipmentKind>(["CAKE_MOULD_SET", "MUFFIN_TRAY"]);
-
-/**
- * When a task holds an appliance: from the moment the hands leave, if the appliance works by itself and the task has a
- * passive part; otherwise from the start of the task.
- */
-export function holdsFromHandsFree(kind: EquipmentKind, passiveMinutes: number): boolean {
-  return passiveMinutes > 0 && WORKS_BY_ITSELF.has(kind);
-}
 
 /** Which steps: all of them in the morning, or the split between the evening before and that morning. */
 export type FinishPart = "ALL" | "EVENING" | "MORNING_REST";
 
 /**
- * Steps are done in order, so only the leading run of steps that may be done the evening before can be moved there; a later
- * step that would allow it still waits for the morning step before it.
+ * Steps are done in order, so only the leading run of steps that may be done the evening before can be moved there; a
+ * later step that would allow it still waits for the morning step before it.
  */
 export function finishSteps(dish: Dish, part: FinishPart): readonly DishStep[] {
   const firstMorning = dish.steps.findIndex((step) => !step.eveningBefore);
@@ -72,9 +59,10 @@ export interface FinishMinutes {
 }
 
 /**
- * What finishing a dish takes, in the very figures of `listWork`. `portionsAtOnce` (at least 1) only lengthens the hold of
- * appliances that are busy while hands work; a go never takes more than its capacity. With several goes the equipment
- * figure is not below the truth: every go carries the fixed hands-on minutes here, in the kitchen only the first does.
+ * What finishing a dish takes, in the very figures of `listWork`. `portionsAtOnce` (at least 1) only lengthens the hold
+ * of appliances that are busy while hands work; a go never takes more than its capacity. With several goes the
+ * equipment figure is not below the truth: every go carries the fixed hands-on minutes here, in the kitchen only the
+ * first does.
  */
 export function finishLoad(dish: Dish, part: FinishPart, portionsAtOnce = 1): FinishMinutes {
   const steps = finishSteps(dish, part);
@@ -100,11 +88,8 @@ export function finishLoad(dish: Dish, part: FinishPart, portionsAtOnce = 1): Fi
 function stepEquipment(step: DishStep, handsOnMinutes: number): TaskPlan["equipment"] {
   const hasMould = step.equipment.some((use) => MOULDS.has(use.kind));
   return step.equipment.map((use) => {
-    const working = holdsFromHandsFree(use.kind, step.passiveMinutes)
-      ? step.passiveMinutes
-      : handsOnMinutes + step.passiveMinutes;
     const cooling = step.heldWhileCooling && (!hasMould || MOULDS.has(use.kind)) ? step.coolMinutes : 0;
-    return { kind: use.kind, units: use.units, minutes: working + cooling };
+    return { kind: use.kind, units: use.units, minutes: handsOnMinutes + step.passiveMinutes + cooling };
   });
 }
 
@@ -115,8 +100,9 @@ export interface BaseMinutes {
 }
 
 /**
- * What `batches` batches of a base take in one session: set-up once, hands-on per batch, and as many batches side by side as
- * the kitchen's units allow, the rest one round after the other. hands-on + passive is the shortest the session can be.
+ * What `batches` batches of a base take in one session: set-up once, hands-on per batch, and as many batches side by
+ * side as the kitchen's units allow, the rest one round after the other. hands-on + passive is the shortest the session
+ * can be.
  */
 export function baseMinutes(base: Base, batches: number, equipment: WeekBrief["household"]["equipment"]): BaseMinutes {
   const handsOn = base.fixedHandsOnMinutes + base.perBatchHandsOnMinutes * batches;
@@ -126,25 +112,26 @@ export function baseMinutes(base: Base, batches: number, equipment: WeekBrief["h
   }, batches);
   const rounds = base.equipment.length === 0 ? 1 : Math.ceil(batches / sideBySide);
   const busy = rounds * base.equipmentMinutes;
-  let passive = base.passiveMinutes;
-  for (const use of base.equipment) {
-    if (holdsFromHandsFree(use.kind, base.passiveMinutes)) {
-      passive = Math.max(passive, base.passiveMinutes + (rounds - 1) * base.equipmentMinutes);
-    } else {
-      const oneBatch = base.fixedHandsOnMinutes + base.perBatchHandsOnMinutes + base.passiveMinutes;
-      passive = Math.max(passive, busy + Math.max(0, oneBatch - base.equipmentMinutes) - handsOn);
-    }
-  }
+  const passive =
+    rounds === 1
+      ? base.passiveMinutes
+      : Math.max(
+          base.passiveMinutes + (rounds - 1) * Math.min(base.equipmentMinutes, base.passiveMinutes),
+          busy - handsOn,
+        );
+  // The catalogue does not say whether hands work at the appliance or before it: it is held for both.
+  const held = Math.min(handsOn + busy, handsOn + passive);
   return {
     handsOn,
     passive,
-    equipment: base.equipment.map((use) => ({ kind: use.kind, units: use.units * sideBySide, minutes: busy })),
+    equipment: base.equipment.map((use) => ({ kind: use.kind, units: use.units * sideBySide, minutes: held })),
   };
 }
 
 export interface WorkInput {
   readonly brief: WeekBrief;
   readonly index: CatalogueIndex;
+  /** What is still to be packed: an item of a packed box asks for no more work. */
   readonly boxes: readonly BoxPlan[];
   readonly batches: readonly BatchPlan[];
   readonly readyUses: readonly ReadyUse[];
@@ -162,10 +149,10 @@ interface Finish {
 }
 
 /**
- * All work of the week: BASE for each batch not made yet, DEFROST the evening before, FINISH step by step with one task per
- * go of an appliance, COOL after it, PACK for each box. A predecessor in `after` may lie in an earlier session.
- * `after`: base before finishing in the same session, steps in order (a step waits for cooling only when the food cools in
- * its mould), everything of a box, cooled, before it is packed.
+ * All work of the week: BASE for each batch not made yet, DEFROST the evening before, FINISH step by step with one task
+ * per go of an appliance, COOL after it, PACK for each box. A predecessor in `after` may lie in an earlier session.
+ * `after`: base before finishing in the same session, steps in order (a step waits for cooling only when the food cools
+ * in its mould), everything of a box, cooled, before it is packed.
  */
 export function listWork(input: WorkInput): Work[] {
   const { brief, index } = input;

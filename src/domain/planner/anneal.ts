@@ -10,17 +10,17 @@ import { createRandomStream } from "./random.js";
 import { createSnapshot, createWeekState } from "./week-state.js";
 import type { Snapshot, WeekState } from "./week-state.js";
 
-/** Cooling from 24 points down by 1/64 a level: 192 levels end at about 1.2 points. */
-const FIRST_TEMPERATURE = 24 * POINT;
+/** Cooling from 20 points down by about 1/83 a level: 192 levels end at about 2 points. */
+const FIRST_TEMPERATURE = 20 * POINT;
 const LEVELS = 192;
-const RATIO = 64512;
+const RATIO = 64750;
 
 /** Weight of penalties against the objective: where it starts, and its range. */
 const FIRST_WEIGHT = 16;
 const LEAST_WEIGHT = 4;
 const MOST_WEIGHT = 4096;
 /** Steps between looks at how often the week was feasible; the weight then moves by an eighth. */
-const WEIGHT_STEPS = 256;
+const WEIGHT_STEPS = 1024;
 
 /** Steps between two questions whether to stop. */
 const STOP_STEPS = 256;
@@ -176,13 +176,17 @@ class Search {
       const temperature = temperatures[Math.floor(((this.steps - from) * LEVELS) / length)]!;
       this.steps += 1;
       week.begin();
-      if (propose()) {
-        week.settle();
-        const moved = this.total();
-        if (moved <= total || moved - total <= worseAccepted(temperature, random.next())) {
-          total = moved;
-          this.keepIfBetter();
-        } else week.undo();
+      const most = total + worseAccepted(temperature, random.next());
+      if (propose(most)) {
+        if (week.leastTotal() > most) week.undo();
+        else {
+          week.settle();
+          const moved = this.total();
+          if (moved <= most) {
+            total = moved;
+            this.keepIfBetter();
+          } else week.undo();
+        }
       }
       if (week.penalty() === 0) feasible += 1;
       if (this.steps % WEIGHT_STEPS === 0) {
@@ -214,6 +218,10 @@ class Search {
       this.steps += 1;
       week.begin();
       if (!change()) return false;
+      if (week.leastTotal() >= total) {
+        week.undo();
+        return false;
+      }
       week.settle();
       const moved = this.total();
       if (moved < total) {

@@ -354,7 +354,7 @@ export function listBatches(tables: ProblemTables, picks: readonly number[], ser
         const amount = supply.reduce((sum, used) => sum + used, 0);
         if (amount === 0) return [];
         const batches = Math.ceil(amount / base.batchAmount);
-        return [{ base: b, window, batches, supply, child: groups === 1 ? -1 : group }];
+        return [{ base: b, window, batches, supply, child: tables.problem.sharing ? -1 : group }];
       }),
     ).flat();
   });

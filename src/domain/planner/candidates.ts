@@ -1,16 +1,24 @@
 /** What may stand at each place of the week, and why everything else may not. Safety, school and kitchen only; taste is priced later. */
 import type { Dish, Food } from "../../../shared/catalogue.js";
-import type {
-  AllergenCode,
-  DietCode,
-  EquipmentKind,
-  FacilityCode,
-  OriginCode,
-  SlotCode,
+import {
+  slotCode,
+  type AllergenCode,
+  type DietCode,
+  type EquipmentKind,
+  type FacilityCode,
+  type OriginCode,
+  type SlotCode,
 } from "../../../shared/codes.js";
 import type { RuleKind } from "../../../shared/rule-set.js";
 import type {
-  BreakBrief, ChildBrief, ChildDayBrief, LabelBrief, PinBrief, PlaceBrief, SessionBrief, WeekBrief,
+  BreakBrief,
+  ChildBrief,
+  ChildDayBrief,
+  LabelBrief,
+  PinBrief,
+  PlaceBrief,
+  SessionBrief,
+  WeekBrief,
 } from "../brief.js";
 import { addDays, ageOn, minutesOf } from "../calendar/dates.js";
 import { dietAllows, expandAllergen, judgeAllergies } from "../catalogue/allergens.js";
@@ -120,45 +128,59 @@ export function findCandidates(brief: WeekBrief, index: CatalogueIndex): Candida
   const exclusions: Exclusion[] = [];
   const labels = labelsThroughPurchase(brief);
   const kitchen = createKitchenFilter(brief, index, labels);
+  const inSlot = new Map(
+    slotCode.options.map((slot) => [slot, index.dishes.filter((dish) => dish.slots.includes(slot))]),
+  );
   for (const child of brief.children) {
-    const byDish = createChildFilter(brief, child, labels);
+    const judgeForChild = createChildFilter(brief, child, labels);
+    const [firstDay] = child.days;
+    if (firstDay === undefined) continue;
+    // One day's needs for the whole week: a child does not grow out of a portion from Monday to Friday.
+    const needs = dailyNeeds(child, firstDay.date);
+    /** What a dish comes to at a place, for days that are alike. */
+    const fittedAlike = new Map<string, Map<string, CandidateDish | ExclusionCause>>();
     for (const day of child.days) {
       const rules = rulesInForce(brief, child, day);
-      const needs = dailyNeeds(child, day.date);
+      const age = ageOn(child.dateOfBirth, day.date);
+      const alike = JSON.stringify([
+        day.breaks,
+        day.leaveAt,
+        day.facility,
+        age,
+        rules.map(({ ruleSet, rule }) => [ruleSet, rule.id]),
+      ]);
+      const fitted = fittedAlike.get(alike) ?? new Map<string, CandidateDish | ExclusionCause>();
+      fittedAlike.set(alike, fitted);
       const items = day.breaks.reduce((sum, pause) => sum + pause.slots.length, 0);
       for (const pause of day.breaks) {
         pause.slots.forEach((slot, position) => {
           const place: PlaceBrief = { childId: child.id, date: day.date, breakKey: pause.key, slot, position };
           const dishes: CandidateDish[] = [];
-          for (const dish of index.dishes) {
-            if (!dish.slots.includes(slot)) continue;
+          for (const dish of inSlot.get(slot) ?? []) {
+            const key = `${pause.key}/${slot}/${dish.key}`;
             const derived = index.derived(dish.key);
             const cause =
-              kitchen.judgeDish(derived) ?? byDish(derived, day.date) ?? kitchen.judgeMorning(dish, day, items) ?? null;
-            const fitted =
-              cause ?? fitToPlace({ brief, labels, child, day, pause, slot, derived, rules, energyKcal: needs.energyKcal });
-            if ("kind" in fitted) {
+              kitchen.judgeDish(derived) ?? judgeForChild(derived, age) ?? kitchen.judgeMorning(dish, day, items);
+            const found =
+              cause ??
+              fitted.get(key) ??
+              fitToPlace({ brief, labels, child, day, age, pause, slot, derived, rules, energyKcal: needs.energyKcal });
+            if (cause === null) fitted.set(key, found);
+            if ("kind" in found) {
               exclusions.push({
                 childId: child.id,
                 date: day.date,
                 breakKey: pause.key,
                 slot,
                 dish: dish.key,
-                why: fitted,
+                why: found,
               });
             } else {
-              dishes.push(fitted);
+              dishes.push(found);
             }
           }
-          places.push({
-            place,
-            child,
-            day,
-            break: pause,
-            needs,
-            dishes,
-            pin: brief.pins.find((pin) => isAt(pin, place)) ?? null,
-          });
+          const pin = brief.pins.find((candidate) => isAt(candidate, place)) ?? null;
+          places.push({ place, child, day, break: pause, needs, dishes, pin });
         });
       }
     }
@@ -171,7 +193,11 @@ export function findCandidates(brief: WeekBrief, index: CatalogueIndex): Candida
  */
 export function labelsThroughPurchase(brief: WeekBrief): readonly LabelBrief[] {
   const made = brief.catalogue.foods.flatMap((food) =>
-    food.boughtAs === null ? [] : brief.labels.filter((label) => label.food === food.boughtAs?.food).map((label) => ({ ...label, food: food.key })),
+    food.boughtAs === null
+      ? []
+      : brief.labels
+          .filter((label) => label.food === food.boughtAs?.food)
+          .map((label) => ({ ...label, food: food.key })),
   );
   return [...brief.labels, ...made];
 }
@@ -269,6 +295,15 @@ function createKitchenFilter(brief: WeekBrief, index: CatalogueIndex, labels: re
     return null;
   };
   const judged = new Map<string, ExclusionCause | null>();
+  const mornings = new Map<string, ExclusionCause | null>();
+  const judgeMorning = (dish: Dish, day: ChildDayBrief, items: number): ExclusionCause | null => {
+    const have = morningMinutes(brief.sessions, day);
+    const part = canFinishEveningBefore(brief.sessions, dish, day.date) ? "MORNING_REST" : "ALL";
+    const needed = chainMinutes(dish, part) + packMinutesPerBox(items);
+    if (have !== null && needed <= have) return null;
+    const haveMinutes = Math.max(0, have ?? 0);
+    return { kind: "MORNING_TOO_SHORT", session: `morning-${day.date}`, neededMinutes: Math.ceil(needed), haveMinutes };
+  };
   return {
     judgeDish(derived: DerivedDish): ExclusionCause | null {
       const { key } = derived.dish;
@@ -279,18 +314,12 @@ function createKitchenFilter(brief: WeekBrief, index: CatalogueIndex, labels: re
       return cause;
     },
     judgeMorning(dish: Dish, day: ChildDayBrief, items: number): ExclusionCause | null {
-      const have = morningMinutes(brief.sessions, day);
-      const session = `morning-${day.date}`;
-      const pack = packMinutesPerBox(items);
-      const part = canFinishEveningBefore(brief.sessions, dish, day.date) ? "MORNING_REST" : "ALL";
-      const needed = chainMinutes(dish, part) + pack;
-      if (have !== null && needed <= have) return null;
-      return {
-        kind: "MORNING_TOO_SHORT",
-        session,
-        neededMinutes: Math.ceil(needed),
-        haveMinutes: Math.max(0, have ?? 0),
-      };
+      const key = `${dish.key}@${day.date}/${day.leaveAt}/${items}`;
+      const known = mornings.get(key);
+      if (known !== undefined) return known;
+      const cause = judgeMorning(dish, day, items);
+      mornings.set(key, cause);
+      return cause;
     },
   };
 }
@@ -300,7 +329,7 @@ function createChildFilter(
   brief: WeekBrief,
   child: ChildBrief,
   labels: readonly LabelBrief[],
-): (derived: DerivedDish, date: string) => ExclusionCause | null {
+): (derived: DerivedDish, age: number) => ExclusionCause | null {
   const judge = (derived: DerivedDish, age: number): ExclusionCause | null => {
     const verdict = judgeAllergies(child.allergies, derived, labels);
     if (verdict.kind === "CONTAINS") return { kind: "ALLERGEN", allergen: verdict.allergen, food: verdict.food };
@@ -313,8 +342,7 @@ function createChildFilter(
     return { kind: "CHOKING", food, class: rule.class, underAgeYears: rule.underAgeYears, source: rule.source };
   };
   const judged = new Map<string, ExclusionCause | null>();
-  return (derived, date) => {
-    const age = ageOn(child.dateOfBirth, date);
+  return (derived, age) => {
     const key = `${derived.dish.key}@${age}`;
     const known = judged.get(key);
     if (known !== undefined) return known;
@@ -329,6 +357,8 @@ interface PlaceInput {
   readonly labels: readonly LabelBrief[];
   readonly child: ChildBrief;
   readonly day: ChildDayBrief;
+  /** Completed years that day. */
+  readonly age: number;
   readonly pause: BreakBrief;
   readonly slot: SlotCode;
   readonly derived: DerivedDish;
@@ -338,7 +368,7 @@ interface PlaceInput {
 
 /** Rules, holding and space at one place. */
 function fitToPlace(input: PlaceInput): CandidateDish | ExclusionCause {
-  const { brief, labels, child, day, pause, slot, derived, rules } = input;
+  const { brief, labels, child, day, age, pause, slot, derived, rules } = input;
   const { dish } = derived;
   const portion = portionFor({
     energyKcal: input.energyKcal,
@@ -379,7 +409,7 @@ function fitToPlace(input: PlaceInput): CandidateDish | ExclusionCause {
     .filter((compartment) => dish.spill !== "WET" || compartment.leakProof)
     .reduce((most, compartment) => Math.max(most, compartment.ml), 0);
   if (!inFlask && volumeMl > compartmentMl) return { kind: "VOLUME", ml: volumeMl, compartmentMl };
-  const choking = judgeChoking(ageOn(child.dateOfBirth, day.date), derived, brief.choking);
+  const choking = judgeChoking(age, derived, brief.choking);
   const allergies = judgeAllergies(child.allergies, derived, labels);
   return {
     derived,
@@ -398,9 +428,14 @@ function fitToPlace(input: PlaceInput): CandidateDish | ExclusionCause {
  * A rule over a box or a week that this item could not be held to: a maximum needs every figure of every item, and so does
  * the energy that a minimum share is divided by.
  */
-function findUnknownFigure(rules: readonly RuleInForce[], derived: DerivedDish, breakKey: string): ItemRuleFailure | undefined {
+function findUnknownFigure(
+  rules: readonly RuleInForce[],
+  derived: DerivedDish,
+  breakKey: string,
+): ItemRuleFailure | undefined {
   for (const { ruleSet, rule } of rules) {
-    if (rule.kind !== "NUTRIENT" || rule.level !== "FORBID" || rule.per === "ITEM" || !appliesAtBreak(rule, breakKey)) continue;
+    if (rule.kind !== "NUTRIENT" || rule.level !== "FORBID" || rule.per === "ITEM" || !appliesAtBreak(rule, breakKey))
+      continue;
     const unknown = derived.missing.some(
       ({ nutrient }) =>
         (rule.atMost !== undefined && nutrient === rule.nutrient) ||

@@ -2,22 +2,26 @@ import type { ProblemTables } from "./problem-tables.js";
 import type { RandomStream } from "./random.js";
 import type { WeekState } from "./week-state.js";
 
-/** Makes one random change between `begin` and `settle`; false when the draw led to no change (nothing was touched then). */
-export type MoveProposer = () => boolean;
+/**
+ * Makes one random change between `begin` and `settle`; false when the draws led to no change (nothing was touched then).
+ * Single picks that cannot stay below a total of `most` are not even tried.
+ */
+export type MoveProposer = (most: number) => boolean;
 
 /** Draws out of 64 for each kind of move, in the order of the list in `createMoveProposer`. */
-const SHARES = [24, 8, 4, 10, 3, 1, 5, 6, 2, 1] as const;
+const SHARES = [16, 8, 4, 8, 3, 1, 5, 14, 2, 2, 1];
 
 /** How often a kind is drawn anew before a draw counts as no move. */
-const TRIES = 4;
+const TRIES = 2;
 
 /**
  * The moves of the search: one pick; two picks of a box; two picks of a child's slot; two days of a child's slot swapped; two
- * days of a child's boxes swapped; two days of all boxes swapped; a sibling's dish copied; a pick redirected to a base in use;
- * finishing moved to the evening or back; a base planned anew. Swaps go by dish, and only where the other day's list has it.
+ * days of a child's boxes swapped; two days of all boxes swapped; a sibling's dish copied; a pick redirected to bases in use;
+ * a base given up by all its eaters; finishing moved to the evening or back; a base planned anew. Swaps go by dish, and only where the other day's list has it.
  */
 export function createMoveProposer(tables: ProblemTables, week: WeekState, random: RandomStream): MoveProposer {
-  const { free, candidateStart, candidateDish, candidateOfDish, dishes, days, bases, usersOfBase } = tables;
+  const { free, candidateStart, candidateDish, candidateOfDish, dishes, days, bases } = tables;
+  const { candidateBaseStart, candidateBase, candidateCost } = tables;
   const { childAt, dayAt, boxAt } = tables;
   const isFree = new Uint8Array(tables.positions);
   for (const position of free) isFree[position] = 1;
@@ -33,17 +37,45 @@ export function createMoveProposer(tables: ProblemTables, week: WeekState, rando
   const dayPairs = swapPairs(tables, false);
   const splitPossible = tables.canSplit.some((can) => can === 1) && tables.eveningOf.some((w) => w >= 0);
 
+  // Candidates of each position by their own cost; ties by number, so that the order is the same everywhere.
+  const byCost = Int32Array.from(candidateDish.keys());
+  for (let position = 0; position < tables.positions; position += 1) {
+    byCost
+      .subarray(candidateStart[position]!, candidateStart[position + 1]!)
+      .sort((left, right) => candidateCost[left]! - candidateCost[right]! || left - right);
+  }
+
   const drawFree = (): number => free[random.below(free.length)]!;
+  /** Another candidate, the cheaper of two draws by its own cost. */
   const drawOther = (position: number): number => {
     const start = candidateStart[position]!;
-    const chosen = start + random.below(candidateStart[position + 1]! - start - 1);
-    return chosen >= week.picks[position]! ? chosen + 1 : chosen;
+    const others = candidateStart[position + 1]! - start - 1;
+    const rank = Math.min(random.below(others), random.below(others));
+    const chosen = byCost[start + rank]!;
+    return chosen === week.picks[position] ? byCost[start + others]! : chosen;
+  };
+  /** Another candidate that needs no base but those in use, or -1 when a few draws find none. */
+  const drawCovered = (position: number, without: number): number => {
+    for (let attempt = 0; attempt < 8; attempt += 1) {
+      const candidate = drawOther(position);
+      let covered = true;
+      for (let use = candidateBaseStart[candidate]!; covered && use < candidateBaseStart[candidate + 1]!; use += 1) {
+        const base = candidateBase[use]!;
+        covered = base !== without && week.usesBase(base);
+      }
+      if (covered) return candidate;
+    }
+    return -1;
   };
 
-  const changeOne = (): boolean => {
-    const position = drawFree();
-    week.pick(position, drawOther(position));
+  const pickIfHopeful = (position: number, candidate: number, most: number): boolean => {
+    if (candidate < 0 || candidate === week.picks[position] || week.isHopeless(position, candidate, most)) return false;
+    week.pick(position, candidate);
     return true;
+  };
+  const changeOne = (most: number): boolean => {
+    const position = drawFree();
+    return pickIfHopeful(position, drawOther(position), most);
   };
   const changeTwo = (peers: readonly Int32Array[]) => (): boolean => {
     const position = drawFree();
@@ -80,26 +112,39 @@ export function createMoveProposer(tables: ProblemTables, week: WeekState, rando
     for (let index = 0; index < pair.length; index += 2) changed = exchange(pair[index]!, pair[index + 1]!) || changed;
     return changed;
   };
-  const copySibling = (): boolean => {
+  const copySibling = (most: number): boolean => {
     const position = drawFree();
     const others = siblings[position]!;
     if (others.length === 0) return false;
     const dish = candidateDish[week.picks[others[random.below(others.length)]!]!]!;
-    const candidate = candidateOfDish[position * dishes + dish]!;
-    if (candidate < 0 || candidate === week.picks[position]) return false;
-    week.pick(position, candidate);
-    return true;
+    return pickIfHopeful(position, candidateOfDish[position * dishes + dish]!, most);
   };
-  const redirect = (): boolean => {
-    if (bases === 0) return false;
+  const redirect = (most: number): boolean => {
     const position = drawFree();
-    const base = random.below(bases);
-    const users = usersOfBase[position * bases + base]!;
-    if (users.length === 0 || !week.usesBase(base)) return false;
-    const candidate = users[random.below(users.length)]!;
-    if (candidate === week.picks[position]) return false;
-    week.pick(position, candidate);
-    return true;
+    return pickIfHopeful(position, drawCovered(position, -1), most);
+  };
+  const giveUpBase = (): boolean => {
+    const position = drawFree();
+    const pick = week.picks[position]!;
+    const uses = candidateBaseStart[pick + 1]! - candidateBaseStart[pick]!;
+    if (uses === 0) return false;
+    const base = candidateBase[candidateBaseStart[pick]! + random.below(uses)]!;
+    let changed = false;
+    for (const other of free) {
+      if (!usesBaseAt(other, base)) continue;
+      const candidate = drawCovered(other, base);
+      if (candidate < 0) continue;
+      week.pick(other, candidate);
+      changed = true;
+    }
+    return changed;
+  };
+  const usesBaseAt = (position: number, base: number): boolean => {
+    const pick = week.picks[position]!;
+    for (let use = candidateBaseStart[pick]!; use < candidateBaseStart[pick + 1]!; use += 1) {
+      if (candidateBase[use] === base) return true;
+    }
+    return false;
   };
   const toggleEvening = (): boolean => {
     if (!splitPossible) return false;
@@ -123,15 +168,16 @@ export function createMoveProposer(tables: ProblemTables, week: WeekState, rando
     swapMany(dayPairs),
     copySibling,
     redirect,
+    giveUpBase,
     toggleEvening,
     replanBase,
   ];
   const wheel = SHARES.flatMap((share, kind) => new Array<MoveProposer>(share).fill(kinds[kind]!));
   const frozen: readonly MoveProposer[] = [toggleEvening, replanBase];
-  return () => {
+  return (most) => {
     for (let attempt = 0; attempt < TRIES; attempt += 1) {
       const propose = free.length === 0 ? frozen[random.below(2)]! : wheel[random.below(wheel.length)]!;
-      if (propose()) return true;
+      if (propose(most)) return true;
     }
     return false;
   };

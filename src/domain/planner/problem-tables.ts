@@ -125,8 +125,6 @@ export interface ProblemTables {
   readonly readyOf: readonly Int32Array[];
   /** First night (before the school day of that number) a product made in the window spends in the refrigerator. */
   readonly firstNight: Int32Array;
-  /** Candidates of a position that use a base: [position x bases + base]. */
-  readonly usersOfBase: readonly Int32Array[];
 }
 
 export const priceOfBreach = (typical: number): number => Math.max(1, Math.floor(BREACH / Math.max(1, typical)));
@@ -234,15 +232,6 @@ export function buildTables(problem: Problem): ProblemTables {
     baseWindowStart[b + 1] = baseWindowStart[b]! + base.windows.length;
   });
   const baseWindows = problem.bases.flatMap((base) => base.windows);
-  const usersOfBase = Array.from({ length: positions * bases }, () => new Array<number>());
-  for (let p = 0; p < positions; p += 1) {
-    for (let k = candidateStart[p]!; k < candidateStart[p + 1]!; k += 1) {
-      for (let i = candidateBaseStart[k]!; i < candidateBaseStart[k + 1]!; i += 1) {
-        usersOfBase[p * bases + candidateBase[i]!]!.push(k);
-      }
-    }
-  }
-
   return {
     problem,
     positions,
@@ -312,7 +301,6 @@ export function buildTables(problem: Problem): ProblemTables {
       ),
     ),
     firstNight: Int32Array.from(problem.windows, (window) => (window.kind === "MORNING" ? window.day + 1 : window.day)),
-    usersOfBase: usersOfBase.map((users) => Int32Array.from(users)),
   };
 }
 

@@ -47,7 +47,15 @@ const HUNDREDTHS = 100;
 
 /** kcal per gram: general factors of Regulation (EU) No 1169/2011, Annex XIV. */
 const kcalPerGram: Readonly<Record<string, number>> = {
-  PROCNT: 4, FAT: 9, FASAT: 9, FAMS: 9, FAPU: 9, CHOCDF: 4, SUGAR: 4, FREE_SUGAR: 4, FIBTG: 2,
+  PROCNT: 4,
+  FAT: 9,
+  FASAT: 9,
+  FAMS: 9,
+  FAPU: 9,
+  CHOCDF: 4,
+  SUGAR: 4,
+  FREE_SUGAR: 4,
+  FIBTG: 2,
 };
 
 export interface Bounds {
@@ -165,12 +173,22 @@ function spansOf(context: Context, item: Case, bounds: Bounds, counts: boolean):
     case "PER_DAY":
       return eachDay(context, item, shareOf(bounds, 1 / fullDays(item.rule), counts));
     case "PRORATE":
-      return [{ date: null, bounds: prorate(bounds, item.dates.length, fullDays(item.rule), counts), positions: item.positions }];
+      return [
+        {
+          date: null,
+          bounds: prorate(bounds, item.dates.length, fullDays(item.rule), counts),
+          positions: item.positions,
+        },
+      ];
   }
 }
 
 function eachDay({ places }: Context, item: Case, bounds: Bounds): Span[] {
-  return item.dates.map((date) => ({ date, bounds, positions: item.positions.filter((p) => places[p]?.place.date === date) }));
+  return item.dates.map((date) => ({
+    date,
+    bounds,
+    positions: item.positions.filter((p) => places[p]?.place.date === date),
+  }));
 }
 
 const asItem = (context: Context, dish: CandidateDish, place: PlaceCandidates): MatchItem => ({
@@ -180,7 +198,10 @@ const asItem = (context: Context, dish: CandidateDish, place: PlaceCandidates): 
 });
 
 /** A matcher is asked once per dish and slot. */
-function rememberMatch<T>(context: Context, judge: (item: MatchItem) => T): (dish: CandidateDish, place: PlaceCandidates) => T {
+function rememberMatch<T>(
+  context: Context,
+  judge: (item: MatchItem) => T,
+): (dish: CandidateDish, place: PlaceCandidates) => T {
   const known = new Map<string, T>();
   return (dish, place) => {
     const key = `${dish.derived.dish.key}/${place.place.slot}`;
@@ -220,7 +241,9 @@ function frequencyRows(context: Context, item: Case<RuleOf<"FREQUENCY">>): RuleR
   const { rule } = item;
   if (rule.per === "WEEK" && rule.weeks > 1) return longWindowRows(context, item);
   const spans = rule.per === "BOX" ? eachDay(context, item, rule) : spansOf(context, item, rule, true);
-  return spans.flatMap(({ date, bounds, positions }) => countRows(context, item, { date, bounds, positions, counted: new Set() }));
+  return spans.flatMap(({ date, bounds, positions }) =>
+    countRows(context, item, { date, bounds, positions, counted: new Set() }),
+  );
 }
 
 interface CountSpan {
@@ -231,7 +254,11 @@ interface CountSpan {
   readonly counted: ReadonlySet<string>;
 }
 
-function countRows(context: Context, item: Case<RuleOf<"FREQUENCY">>, { date, bounds, positions, counted }: CountSpan): RuleRow[] {
+function countRows(
+  context: Context,
+  item: Case<RuleOf<"FREQUENCY">>,
+  { date, bounds, positions, counted }: CountSpan,
+): RuleRow[] {
   const { rule, ruleSet, child } = item;
   const common = { ruleSet, rule, childId: child.id, date, positions };
   const measure = matchMeasure(context, rule.matches);
@@ -267,13 +294,19 @@ function longWindowRows(context: Context, item: Case<RuleOf<"FREQUENCY">>): Rule
   const weeksBack = (date: string): number => Math.ceil(daysBetween(date, brief.weekStart) / 7);
   const earlier = rule.breaks
     ? []
-    : brief.history.filter((row) => row.childId === child.id && weeksBack(row.date) >= 1 && weeksBack(row.date) < rule.weeks);
+    : brief.history.filter(
+        (row) => row.childId === child.id && weeksBack(row.date) >= 1 && weeksBack(row.date) < rule.weeks,
+      );
   const sightings = earlier.flatMap((row) => {
     const dish = index.dish(row.dish);
     if (dish === undefined) return [];
     const derived = index.derived(dish.key);
-    const seen = dish.slots.map((slot) => ({ derived, slot, labels })).filter((asSlot) => matches(rule.matches, asSlot));
-    return seen.length === 0 ? [] : [{ date: row.date, kinds: seen.flatMap((asSlot) => kindsIn(rule.matches, asSlot)) }];
+    const seen = dish.slots
+      .map((slot) => ({ derived, slot, labels }))
+      .filter((asSlot) => matches(rule.matches, asSlot));
+    return seen.length === 0
+      ? []
+      : [{ date: row.date, kinds: seen.flatMap((asSlot) => kindsIn(rule.matches, asSlot)) }];
   });
   const counted = new Set(rule.counts === "KINDS" ? sightings.flatMap((sighting) => sighting.kinds) : []);
   const before = {
@@ -283,7 +316,11 @@ function longWindowRows(context: Context, item: Case<RuleOf<"FREQUENCY">>): Rule
   }[rule.counts];
   const complete = new Set(earlier.map((row) => weeksBack(row.date))).size === rule.weeks - 1;
   const part = Math.min(1, item.dates.length / fullDays(rule));
-  const window = shareOf({ atLeast: complete ? rule.atLeast : undefined, atMost: rule.atMost }, (rule.weeks - 1 + part) / rule.weeks, true);
+  const window = shareOf(
+    { atLeast: complete ? rule.atLeast : undefined, atMost: rule.atMost },
+    (rule.weeks - 1 + part) / rule.weeks,
+    true,
+  );
   const bounds: Bounds = {
     atLeast: window.atLeast === undefined ? undefined : Math.max(0, window.atLeast - before),
     atMost: window.atMost === undefined ? undefined : Math.max(0, window.atMost - before),
@@ -305,7 +342,14 @@ function gramsMeant(matcher: Matcher, item: MatchItem, portionGrams: number): nu
 
 function speaksOfIngredients(clause: Matcher["anyOf"][number]): boolean {
   const fields = [
-    clause.allergens, clause.groups, clause.foods, clause.kinds, clause.origins, clause.chokingClasses, clause.forms, clause.wholeGrain,
+    clause.allergens,
+    clause.groups,
+    clause.foods,
+    clause.kinds,
+    clause.origins,
+    clause.chokingClasses,
+    clause.forms,
+    clause.wholeGrain,
   ];
   return fields.some((field) => field !== undefined);
 }
@@ -321,7 +365,14 @@ function sumRows(item: Case, spans: readonly Span[], amount: Measure): RuleRow[]
   const down: Measure = (dish, place) => Math.floor(amount(dish, place) * HUNDREDTHS + 1e-6);
   const up: Measure = (dish, place) => Math.ceil(amount(dish, place) * HUNDREDTHS - 1e-6);
   return spans.flatMap(({ bounds: { atLeast, atMost }, date, positions }): RuleRow[] => {
-    const common = { ruleSet: item.ruleSet, rule: item.rule, childId: item.child.id, date, positions, row: "SUM" } as const;
+    const common = {
+      ruleSet: item.ruleSet,
+      rule: item.rule,
+      childId: item.child.id,
+      date,
+      positions,
+      row: "SUM",
+    } as const;
     return [
       ...(atLeast === undefined
         ? []
@@ -341,7 +392,8 @@ function amountRows(context: Context, item: Case<RuleOf<"AMOUNT">>): RuleRow[] {
 }
 
 /** A bound above 1 can only be percent. */
-const fraction = (bound: number | undefined): number | undefined => (bound !== undefined && bound > 1 ? bound / 100 : bound);
+const fraction = (bound: number | undefined): number | undefined =>
+  bound !== undefined && bound > 1 ? bound / 100 : bound;
 
 /** part / whole >= r as part - r x whole >= 0 over the week; only items of the whole count. */
 function shareRows(context: Context, item: Case<RuleOf<"SHARE">>): RuleRow[] {
@@ -358,7 +410,10 @@ function shareRows(context: Context, item: Case<RuleOf<"SHARE">>): RuleRow[] {
   };
   const part = measure(rule.part);
   const whole = measure(rule.whole);
-  const over = (share: number): Measure => (dish, place) => part(dish, place) - share * whole(dish, place);
+  const over =
+    (share: number): Measure =>
+    (dish, place) =>
+      part(dish, place) - share * whole(dish, place);
   const least = fraction(rule.atLeast);
   const most = fraction(rule.atMost);
   return [
@@ -376,13 +431,18 @@ function nutrientRows(context: Context, item: Case<RuleOf<"NUTRIENT">>): RuleRow
   const spans: Span[] =
     rule.per === "BOX" ? eachDay(context, item, rule) : [{ date: null, bounds: rule, positions: item.positions }];
   if (rule.as === "AMOUNT") {
-    const totals = spans.map((span) => ({ ...span, bounds: shareOf(span.bounds, span.date === null ? dates.length : 1, false) }));
+    const totals = spans.map((span) => ({
+      ...span,
+      bounds: shareOf(span.bounds, span.date === null ? dates.length : 1, false),
+    }));
     return sumRows(item, totals, known);
   }
   const factor = kcalPerGram[rule.nutrient];
   if (factor === undefined) return null;
-  const over = (percent: number): Measure => (dish, place) =>
-    factor * known(dish, place) - (percent / 100) * (dish.derived.nutrients.ENERC_KCAL ?? 0) * dish.portion.scale;
+  const over =
+    (percent: number): Measure =>
+    (dish, place) =>
+      factor * known(dish, place) - (percent / 100) * (dish.derived.nutrients.ENERC_KCAL ?? 0) * dish.portion.scale;
   const held = (bounds: Bounds): Span[] => spans.map((span) => ({ ...span, bounds }));
   return [
     ...(rule.atLeast === undefined ? [] : sumRows(item, held({ atLeast: 0 }), over(rule.atLeast))),
@@ -395,7 +455,10 @@ function togetherRows(context: Context, item: Case<RuleOf<"TOGETHER">>): RuleRow
   const bound = new Set(item.positions.map((p) => context.places[p]));
   const first = matchMeasure(context, rule.first);
   const second = matchMeasure(context, rule.second);
-  const inside = (measure: Measure): Measure => (dish, place) => (bound.has(place) ? measure(dish, place) : 0);
+  const inside =
+    (measure: Measure): Measure =>
+    (dish, place) =>
+      bound.has(place) ? measure(dish, place) : 0;
   const firstInside = inside(first);
   const secondInside = inside(second);
   const both: Measure = (dish, place) => first(dish, place) * second(dish, place);

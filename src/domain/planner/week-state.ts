@@ -29,10 +29,21 @@ export interface WeekState {
   readonly picks: Int32Array;
   readonly begin: () => void;
   readonly pick: (position: number, candidate: number) => void;
+  /**
+   * Whether one pick's own cost, linear rows and repeats already rule a change out, against a total of `most` and an estimate of
+   * all that the old pick's bases and finishing could save. Cheap, changes nothing, and may be wrong in rare cases: it only
+   * spares proposals.
+   */
+  readonly isHopeless: (position: number, candidate: number, most: number) => boolean;
   /** Moves the finishing of a dish on a day to the evening before or back; false when it cannot be. */
   readonly toggleEvening: (dish: number, day: number) => boolean;
   /** Plans a base anew against the loads as they are. */
   readonly replan: (base: number) => void;
+  /**
+   * A lower bound on objective + weight x penalty after `settle`, known before any base is planned: the bases that the move
+   * touches stand with the least their demand can cost.
+   */
+  readonly leastTotal: () => number;
   readonly settle: () => void;
   readonly undo: () => void;
   /** Thousandths of a point. */
@@ -66,7 +77,24 @@ export function createWeekState(tables: ProblemTables): WeekState {
   const { sameSlotPeers, sameSlotPairs, mainPeers, pairCommon } = tables;
   const { finishFixed, finishPerPortion, finishEquipment, finishPortionsPerGo, canSplit, morningOf, eveningOf } =
     tables;
-  const { capacityBudget, capacityPrice, effort, baseMaxBatches } = tables;
+  const { capacityBudget, capacityPrice, effort, baseMaxBatches, baseFixed, basePerBatch, baseBatch, unservedDay } = tables;
+  const hasReady = Uint8Array.from(tables.readyOf, (ready) => (ready.length > 0 ? 1 : 0));
+  const mostEffort = tables.effort.reduce((most, points) => Math.max(most, points), 0);
+  /** Per candidate: at most about this goes with it, its finishing and a run of its own of each of its bases. */
+  const savingOf = Float64Array.from(candidateDish, (dish, candidate) => {
+    const { morning, split } = tables.problem.dishes[dish]!;
+    let minutes = Math.max(morning.fixed + morning.perPortion, split === null ? 0 : split.evening.fixed + split.evening.perPortion);
+    let leftovers = 0;
+    for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
+      const base = candidateBase[use]!;
+      minutes += baseFixed[base]! + basePerBatch[base]! * Math.ceil(candidateAmount[use]! / baseBatch[base]!);
+      leftovers += baseBatch[base]! * tables.baseWaste[base]!;
+    }
+    return minutes * mostEffort + leftovers;
+  });
+  const leastEffort = Float64Array.from(tables.problem.bases, (base) =>
+    base.windows.reduce((least, { window }) => Math.min(least, effort[window]!), Infinity),
+  );
   const { stayClose, sharing } = tables.problem;
   const distinctRules = distinctAtLeast.length;
   const lotSize = groups * days;
@@ -75,6 +103,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
   const picks = new Int32Array(positions).fill(-1);
   const evening = new Uint8Array(dishes * days);
   const demand = new Int32Array(bases * lotSize);
+  const usersOf = new Int32Array(bases);
   const net = new Int32Array(bases * lotSize);
   const serve = new Int32Array(bases * lotSize).fill(UNSERVED);
   const loads = new Float64Array(capacities);
@@ -269,6 +298,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
       const base = candidateBase[use]!;
       touch(base);
       demand[base * lotSize + (groups === 1 ? 0 : child * days) + day]! += by * candidateAmount[use]!;
+      usersOf[base]! += by;
     }
   };
 
@@ -291,6 +321,35 @@ export function createWeekState(tables: ProblemTables): WeekState {
       if (breach !== 0) rowPenalty += breach * rowPrice[row]!;
       if (rowWeight[row]! > 0) targetsCost += targetCost(row, after) - targetCost(row, before);
     }
+  };
+
+  const isHopeless = (position: number, candidate: number, most: number): boolean => {
+    const from = picks[position]!;
+    let breaches = 0;
+    let cost = candidateCost[candidate]! - candidateCost[from]! - savingOf[from]!;
+    for (let index = rowStart[position]!; index < rowStart[position + 1]!; index += 1) {
+      const measure = rowMeasureAt[index]!;
+      const row = rowAt[index]!;
+      const before = rowSum[row]!;
+      const after = before + candidateQ[candidate * measures + measure]! - candidateQ[from * measures + measure]!;
+      if (after === before) continue;
+      const low = rowLow[row]!;
+      const high = rowHigh[row]!;
+      let breach = 0;
+      if (after < low) breach = low - after;
+      else if (after > high) breach = after - high;
+      if (before < low) breach -= low - before;
+      else if (before > high) breach -= before - high;
+      if (breach !== 0) breaches += breach * rowPrice[row]!;
+      if (rowWeight[row]! > 0) cost += targetCost(row, after) - targetCost(row, before);
+    }
+    const dish = candidateDish[candidate]!;
+    if (countsRepeat[position] === 1 && dish !== candidateDish[from]) {
+      if (repeats[childAt[position]! * dishes + dish]! >= repeatMax[dish]!) breaches += REPEAT_PRICE;
+    }
+    // What the move could mend elsewhere: all that is wrong outside the rows.
+    breaches -= countPenalty + unservedPenalty + capacityPenalty;
+    return objective() + cost + state.weight * (penalty() + breaches) > most;
   };
 
   const exchange = (position: number, candidate: number): void => {
@@ -327,6 +386,27 @@ export function createWeekState(tables: ProblemTables): WeekState {
       const over = loads[index]! - capacityBudget[index]!;
       if (over > 0) capacityPenalty += over * capacityPrice[index]!;
     }
+  };
+
+  const objective = (): number => picksCost + minutesCost + wasteCost + targetsCost + distanceCost;
+  const penalty = (): number => rowPenalty + countPenalty + unservedPenalty + capacityPenalty;
+
+  const leastTotal = (): number => {
+    measureCapacities();
+    let least = objective() + state.weight * penalty();
+    for (let index = 0; index < touched; index += 1) {
+      const base = touchedBases[index]!;
+      // What is ready may cover all of the demand.
+      if (hasReady[base] === 1) continue;
+      let amount = 0;
+      for (let at = base * lotSize; at < (base + 1) * lotSize; at += 1) amount += demand[at]!;
+      if (amount === 0) continue;
+      const batches = Math.ceil(amount / baseBatch[base]!);
+      const made = leastEffort[base]! * (baseFixed[base]! + basePerBatch[base]! * batches);
+      const unserved = state.weight * unservedDay;
+      least += made < unserved ? made : unserved;
+    }
+    return least;
   };
 
   const settle = (): void => {
@@ -422,21 +502,19 @@ export function createWeekState(tables: ProblemTables): WeekState {
     picks,
     begin,
     pick,
+    isHopeless,
     toggleEvening,
     replan: touch,
+    leastTotal,
     settle,
     undo,
-    objective: () => picksCost + minutesCost + wasteCost + targetsCost + distanceCost,
-    penalty: () => rowPenalty + countPenalty + unservedPenalty + capacityPenalty,
+    objective,
+    penalty,
     setWeight: (weight) => {
       state.weight = weight;
     },
     portions: (dish, day) => portionsOf[dish * days + day]!,
-    usesBase: (base) => {
-      const offset = base * lotSize;
-      for (let index = offset; index < offset + lotSize; index += 1) if (net[index]! > 0) return true;
-      return false;
-    },
+    usesBase: (base) => usersOf[base]! > 0,
     save,
     restore,
   };

@@ -31,22 +31,22 @@ export const wishes = {
   >,
   /** Per item that goes against an item rule of level ADVISE. */
   itemAgainstAdvice: 12,
-  /** Points per 1 % by which a sum misses a rule of level ADVISE. */
-  sumAgainstAdvice: 0.3,
-  /** Points per 1000 hundredths of a gram (10 g) of a base left over. */
+  /** Points per 1 % by which a sum misses a rule of level ADVISE; whole. */
+  sumAgainstAdvice: 1,
+  /** Points per 1000 hundredths of a gram (10 g) of a base left over; whole. */
   sparePerTenGrams: 1,
-  /** Points per 1 % by which a child's week misses a target. */
+  /** Points per 1 % by which a child's week misses a target; whole. */
   nutrients: {
-    protein: 0.6,
-    saturated: 0.4,
-    sodium: 0.6,
-    fibre: 0.6,
-    calcium: 0.5,
-    iron: 0.6,
-    zinc: 0.4,
-    vitaminC: 0.3,
-    vitaminA: 0.3,
-    freeSugar: 0.6,
+    protein: 1,
+    saturated: 1,
+    sodium: 1,
+    fibre: 2,
+    calcium: 2,
+    iron: 2,
+    zinc: 1,
+    vitaminC: 1,
+    vitaminA: 1,
+    freeSugar: 1,
   },
   /** Replanning: a changed box outweighs any gain inside it, then fewer changed items count. */
   distance: { changedBox: 10_000, changedItem: 1_000 },

@@ -11,8 +11,9 @@ export interface RuleInForce {
 
 /**
  * The rules of the day's rule sets that are in force on its date, meant for the child's age and the weekday, in the order
- * the day lists them. A jurisdiction's set that does not cover food from home binds no box; one that a school adopts comes
- * as that school's set. Breaks are not looked at: see `appliesAtBreak`. Throws RangeError on an index without a rule set.
+ * the day lists them. The day lists the sets that bind this child's box: whether a jurisdiction's set covers food from home or
+ * the school adopted it is settled there. Breaks are not looked at: see `appliesAtBreak`. Throws RangeError on an index
+ * without a rule set.
  */
 export function rulesInForce(brief: WeekBrief, child: ChildBrief, day: ChildDayBrief): RuleInForce[] {
   const age = ageOn(child.dateOfBirth, day.date);
@@ -22,7 +23,7 @@ export function rulesInForce(brief: WeekBrief, child: ChildBrief, day: ChildDayB
     if (set === undefined) throw new RangeError(`no rule set ${index} in the brief`);
     const started = set.inForceFrom <= day.date;
     const ended = set.inForceUntil !== undefined && set.inForceUntil < day.date;
-    if (!started || ended || (set.layer === "JURISDICTION" && !set.coversFoodFromHome)) return [];
+    if (!started || ended) return [];
     return set.rules
       .filter(({ ages, weekdays }) => {
         const oldEnough = ages?.fromYears === undefined || ages.fromYears <= age;

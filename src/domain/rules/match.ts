@@ -19,14 +19,14 @@ function sharesOne<T>(stated: readonly T[] | undefined, values: readonly T[]): b
   return stated === undefined || values.some((value) => stated.includes(value));
 }
 
-/** A rule about an allergen means the food, its label and a may-contain on record alike. */
-function hasAllergen(clause: MatcherClause, { food }: FlatIngredient, labels: readonly LabelBrief[]): boolean {
+/** A rule about an allergen means the food, what it is bought as, their labels and a may-contain on record alike. */
+function hasAllergen(clause: MatcherClause, { food, bought }: FlatIngredient, labels: readonly LabelBrief[]): boolean {
   if (clause.allergens === undefined) return true;
   const meant = clause.allergens.flatMap((allergen) => expandAllergen(allergen));
   const onLabels = labels
-    .filter((label) => label.food === food.key)
+    .filter((label) => label.food === food.key || label.food === bought.key)
     .flatMap((label) => [...label.contains, ...label.mayContain]);
-  return [...food.allergens, ...onLabels].some((allergen) => meant.includes(allergen));
+  return [...food.allergens, ...bought.allergens, ...onLabels].some((allergen) => meant.includes(allergen));
 }
 
 /**

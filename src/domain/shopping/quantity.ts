@@ -3,8 +3,8 @@
 export type UnitSystem = "METRIC" | "US_CUSTOMARY";
 
 /**
- * International avoirdupois pound, exactly 453.59237 g, 16 ounces (NIST Handbook 44, Appendix C). US cup: 8 US fluid ounces,
- * 1/16 of the US gallon of 231 cubic inches, exactly 236.5882365 ml (same); 16 tablespoons, 48 teaspoons.
+ * International avoirdupois pound, exactly 453.59237 g, 16 ounces (NIST Handbook 44, Appendix C). US cup: 8 US fluid
+ * ounces, 1/16 of the US gallon of 231 cubic inches, exactly 236.5882365 ml (same); 16 tablespoons, 48 teaspoons.
  */
 export const GRAMS_PER_POUND = 453.59237;
 export const GRAMS_PER_OUNCE = GRAMS_PER_POUND / 16;
@@ -18,8 +18,8 @@ const roundUp = (value: number, step: number): number => Math.ceil(value / step 
 const plain = (value: number): string => String(Math.round(value * 100) / 100);
 
 /**
- * Mass for a shopping list, rounded up so that nobody buys too little: metric to 1 g, from 100 g to 5 g, from 1 kg to 0.01 kg;
- * US customary to 0.25 oz, from 1 lb to pounds and whole ounces. `grams`: 0 or more.
+ * Mass for a shopping list, rounded up so that nobody buys too little: metric to 1 g, from 100 g to 5 g, from 1 kg to
+ * 0.01 kg; US customary to 0.25 oz, from 1 lb to pounds and whole ounces. `grams`: 0 or more.
  */
 export function formatMass(grams: number, system: UnitSystem): string {
   if (system === "METRIC") {
@@ -34,8 +34,9 @@ export function formatMass(grams: number, system: UnitSystem): string {
 }
 
 /**
- * Volume of `grams` of a food of known density (g/ml, above 0) for a measuring jug or cup, rounded to the nearest: metric to
- * 5 ml, from 1 l to 0.05 l; US customary to 0.25 cup, below that to whole tablespoons, below one of those to 0.25 teaspoon.
+ * Volume of `grams` of a food of known density (g/ml, above 0) for a measuring jug or cup, rounded to the nearest:
+ * metric to 5 ml, from 1 l to 0.05 l; US customary to 0.25 cup, below that to whole tablespoons, below one of those to
+ * 0.25 teaspoon.
  */
 export function formatVolume(grams: number, densityGramsPerMl: number, system: UnitSystem): string {
   const ml = grams / densityGramsPerMl;

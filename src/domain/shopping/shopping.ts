@@ -6,6 +6,7 @@ import type { BatchPlan, BoxPlan, ShoppingLinePlan } from "../week.js";
 
 export interface ShopInput {
   readonly index: CatalogueIndex;
+  /** What is still to be packed: food of a packed box is bought and gone. */
   readonly boxes: readonly BoxPlan[];
   readonly batches: readonly BatchPlan[];
   /** Grams as sold, by the food that is bought. */
@@ -18,13 +19,17 @@ const NOISE_GRAMS = 1e-3;
 const SECTIONS: readonly string[] = foodSchema.shape.shopSection.options;
 
 /**
- * Shopping lines by section of the shop, then by food key. A food that stock covers stays on the list with 0 packs. Needed grams
- * are as sold: bought for a cooked row by the food's own ratio, otherwise edible grams / (1 - refuse share), rounded up to
- * whole grams once per food. `fromStockGrams` + `packs` x `packGrams` = `neededGrams` + `spareGrams`.
- * `readLabel`: sold with a label, and none is on record. Bases made already or taken from leftovers and freezer need nothing. Throws on a key the catalogue lacks.
+ * Shopping lines by section of the shop, then by food key. A food that stock covers stays on the list with 0 packs.
+ * Needed grams are as sold: bought for a cooked row by the food's own ratio, otherwise edible grams / (1 - refuse
+ * share), rounded up to whole grams once per food. `fromStockGrams` + `packs` x `packGrams` = `neededGrams` +
+ * `spareGrams`. `readLabel`: sold with a label, and none is on record or a box asks for it. Bases made already or taken
+ * from leftovers and freezer need nothing. Throws on a key the catalogue lacks.
  */
 export function shop(input: ShopInput): ShoppingLinePlan[] {
   const { index } = input;
+  const onRecord = new Set(input.labels.map((label) => label.food));
+  /** A label on record may not speak of what a child avoids; then a box asks for it again. */
+  const asked = new Set(input.boxes.flatMap((box) => box.items).flatMap((item) => item.labelsToRead));
   const needed = new Map<string, { food: Food; grams: number; readLabel: boolean }>();
   const add = (foodKey: string, edibleGrams: number): void => {
     const row = foodOf(index, foodKey);
@@ -33,8 +38,9 @@ export function shop(input: ShopInput): ShoppingLinePlan[] {
     const bought = asBought(row, edibleGrams, (key) => index.food(key));
     const line = needed.get(bought.food.key) ?? { food: bought.food, grams: 0, readLabel: false };
     line.grams += bought.grams;
-    const wasRead = input.labels.some((label) => label.food === row.key || label.food === bought.food.key);
-    if ((row.packaged || bought.food.packaged) && !wasRead) line.readLabel = true;
+    if ([row, bought.food].some((food) => food.packaged && (asked.has(food.key) || !onRecord.has(food.key)))) {
+      line.readLabel = true;
+    }
     needed.set(bought.food.key, line);
   };
 
@@ -54,8 +60,7 @@ export function shop(input: ShopInput): ShoppingLinePlan[] {
       const neededGrams = Math.ceil(grams - NOISE_GRAMS);
       const inStock = input.stock.filter((row) => row.food === food.key).reduce((sum, row) => sum + row.grams, 0);
       const fromStockGrams = Math.min(neededGrams, Math.floor(Math.max(0, inStock)));
-      // A pack with a fraction of a gram counts for less, never for more.
-      const packGrams = Math.max(1, Math.floor(food.pack.grams));
+      const packGrams = food.pack.grams;
       const packs = Math.ceil((neededGrams - fromStockGrams) / packGrams);
       return {
         food: food.key,
@@ -64,7 +69,7 @@ export function shop(input: ShopInput): ShoppingLinePlan[] {
         fromStockGrams,
         packs,
         packGrams,
-        spareGrams: fromStockGrams + packs * packGrams - neededGrams,
+        spareGrams: Math.floor(fromStockGrams + packs * packGrams - neededGrams),
         costMinor: packs * food.pack.priceMinor,
         readLabel,
       };

@@ -1,0 +1,38 @@
+/** What every action is given: the database, the reference data, the planner in its thread, and the clock. */
+import type { Database } from "../database/database.js";
+import type { Reference } from "../database/reference.js";
+import type { PlaceBrief, WeekBrief } from "../domain/brief.js";
+import type { CatalogueIndex } from "../domain/catalogue/derive.js";
+import type { Alternative, WeekOutcome } from "../domain/planner/plan-week.js";
+import type { WeekDraft } from "../domain/week.js";
+
+export interface PlanRequest {
+  readonly brief: WeekBrief;
+  readonly seed: number;
+  readonly steps: number;
+  /** Also plan with sharing switched off, to say what sharing saves. */
+  readonly compare: boolean;
+}
+
+export interface PlanAnswer {
+  readonly outcome: WeekOutcome;
+  /** Hands-on minutes of the best week found without sharing; null when there is none or it was not asked for. */
+  readonly aloneMinutes: number | null;
+  readonly compared: boolean;
+}
+
+/** The planner behind its worker thread. */
+export interface Planner {
+  plan(request: PlanRequest, onProgress?: (percent: number, bestPoints: number | null) => void): Promise<PlanAnswer>;
+  alternatives(brief: WeekBrief, draft: WeekDraft, place: PlaceBrief): Promise<readonly Alternative[]>;
+}
+
+export interface App {
+  readonly db: Database;
+  readonly reference: Reference;
+  readonly index: CatalogueIndex;
+  readonly planner: Planner;
+  readonly now: () => Date;
+  /** Steps of the search; the same seed and steps give the same week on any machine. */
+  readonly planSteps: number;
+}

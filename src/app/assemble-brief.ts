@@ -1,0 +1,194 @@
+/** Turns what the database knows about a household's week into the planner's brief. Pure: the reader and the clock are the caller's. */
+import type { RuleSetDocument } from "../../shared/rule-set.js";
+import type { HouseholdRow, ChildRow, SchoolRow, PrepTimeRow } from "../database/household.js";
+import type { PlanningFacts } from "../database/planning.js";
+import type { Reference } from "../database/reference.js";
+import type { RuleSetRow } from "../database/school.js";
+import type { WeekRow } from "../database/week.js";
+import type { ChildBrief, ChildDayBrief, MadeBatchBrief, PinBrief, SessionBrief, WeekBrief } from "../domain/brief.js";
+import { addDays, minutesOf, weekdayOf } from "../domain/calendar/dates.js";
+
+export interface BriefParts {
+  readonly household: HouseholdRow;
+  readonly facts: PlanningFacts;
+  readonly ruleSets: readonly RuleSetRow[];
+  readonly reference: Reference;
+  readonly weekStart: string;
+  /** The plan so far; what is packed, cooked or past in it stays. */
+  readonly before: WeekRow | null;
+  /** The household's local day and minute; what lies before cannot be changed. */
+  readonly now: { readonly date: string; readonly time: string };
+  /** Stay near the plan before, changing as few boxes as possible. */
+  readonly stayClose: boolean;
+}
+
+/** First day of the household's week that holds a date. */
+export function weekStartOf(date: string, firstWeekday: string): string {
+  let day = date;
+  while (weekdayOf(day) !== firstWeekday) day = addDays(day, -1);
+  return day;
+}
+
+export const weekDates = (weekStart: string): string[] => Array.from({ length: 7 }, (_, offset) => addDays(weekStart, offset));
+
+/** Which of the household's children wake here on a date. */
+export function wakesHere(facts: PlanningFacts, householdId: string, childId: string, date: string): boolean {
+  const said = facts.residenceDays.find((entry) => entry.childId === childId && entry.date === date);
+  if (said) return said.householdId === householdId;
+  return facts.residences.find((entry) => entry.childId === childId)?.householdId === householdId;
+}
+
+export const enrolmentOn = (child: ChildRow, date: string) =>
+  child.enrolments.find((entry) => entry.fromDate <= date && (entry.untilDate === null || entry.untilDate >= date)) ?? null;
+
+/** Is it a day on which this class has school: inside a term and no holiday. */
+export function isSchoolDay(school: SchoolRow, schoolClassId: string, date: string): boolean {
+  const weekday = weekdayOf(date);
+  if (weekday === "SATURDAY" || weekday === "SUNDAY") return false;
+  const inTerm = school.terms.some((term) => term.firstDay <= date && date <= term.lastDay);
+  return inTerm && !school.days.some((day) => day.kind === "HOLIDAY" && day.date === date && (day.schoolClassId === null || day.schoolClassId === schoolClassId));
+}
+
+/** The version of each rule set in force on a date that holds for this child there. */
+function documentsFor(ruleSets: readonly RuleSetRow[], child: ChildRow, schoolId: string, schoolClassId: string, date: string): RuleSetDocument[] {
+  const newest = new Map<string, RuleSetDocument>();
+  for (const row of ruleSets) {
+    const { document } = row;
+    const holds =
+      row.childId !== null ? row.childId === child.id : row.schoolClassId !== null ? row.schoolClassId === schoolClassId : row.schoolId === null || row.schoolId === schoolId;
+    if (!holds || document.inForceFrom > date || (document.inForceUntil !== undefined && document.inForceUntil < date)) continue;
+    const other = newest.get(document.key);
+    if (!other || other.version < document.version) newest.set(document.key, document);
+  }
+  return [...newest.values()];
+}
+
+const DEFAULT_BOX = { compartments: [{ ml: 800, leakProof: false }, { ml: 250, leakProof: true }], coldSources: 0, insulated: false, flask: false };
+const NO_EFFORT = 1;
+
+function sessionsFor(household: HouseholdRow, schoolDates: readonly string[]): SessionBrief[] {
+  const first = schoolDates[0];
+  if (first === undefined) return [];
+  const wanted: { kind: PrepTimeRow["kind"]; date: string }[] = [];
+  for (let back = 3; back >= 1; back -= 1) wanted.push({ kind: "WEEKEND", date: addDays(first, -back) });
+  for (const date of schoolDates) wanted.push({ kind: "EVENING", date: addDays(date, -1) }, { kind: "MORNING", date });
+  return wanted.flatMap(({ kind, date }): SessionBrief[] => {
+    const usual = household.prepTimes.find((time) => time.kind === kind && time.weekday === weekdayOf(date));
+    const special = household.prepTimeExceptions.find((time) => time.kind === kind && time.date === date);
+    const time = special ?? usual;
+    if (!time) return [];
+    return [
+      {
+        key: `${kind.toLowerCase()}-${date}`, kind, date, startsAt: time.startsAt, handsOnMinutes: time.handsOnMinutes, elapsedMinutes: time.elapsedMinutes, carers: time.carers,
+        effort: usual?.effort ?? NO_EFFORT,
+      },
+    ];
+  });
+}
+
+/** A batch stays when it is done, or when its session began before now. */
+function batchesThatStay(before: WeekRow | null, sessions: readonly SessionBrief[], now: BriefParts["now"]): MadeBatchBrief[] {
+  return (before?.plan.batches ?? []).flatMap((batch) => {
+    const session = sessions.find((entry) => entry.key === batch.session);
+    if (!session) return [];
+    return batch.state === "DONE" || hasBegun(session, now) ? [{ base: batch.base, session: batch.session, batches: batch.batches }] : [];
+  });
+}
+
+const hasBegun = (session: SessionBrief, now: BriefParts["now"]) => session.date < now.date || (session.date === now.date && session.startsAt <= now.time);
+
+export function assembleBrief(parts: BriefParts): WeekBrief {
+  const { household, facts, reference, weekStart, before, now } = parts;
+  const dates = weekDates(weekStart);
+  const documents: RuleSetDocument[] = [];
+  const indexOf = (document: RuleSetDocument) => {
+    const at = documents.indexOf(document);
+    return at >= 0 ? at : documents.push(document) - 1;
+  };
+  const children = household.children.map((child): ChildBrief => {
+    const days = dates.flatMap((date): ChildDayBrief[] => {
+      const enrolment = enrolmentOn(child, date);
+      const school = enrolment && household.schools.find((entry) => entry.id === enrolment.schoolId);
+      if (!enrolment || !school || !isSchoolDay(school, enrolment.schoolClassId, date) || !wakesHere(facts, household.id, child.id, date)) return [];
+      if (child.schoolMealDays.includes(weekdayOf(date)) || facts.absences.some((absence) => absence.childId === child.id && absence.date === date)) return [];
+      const schoolClass = school.classes.find((entry) => entry.id === enrolment.schoolClassId);
+      const leave = child.leaveTimes.find((time) => time.weekday === weekdayOf(date));
+      if (!schoolClass || !leave) return [];
+      const special = school.days.filter((day) => day.date === date && (day.schoolClassId === null || day.schoolClassId === schoolClass.id));
+      const endsAt = special.find((day) => day.kind === "EARLY_FINISH")?.endsAt ?? null;
+      const breaks = schoolClass.breaks.filter((entry) => endsAt === null || minutesOf(entry.startsAt) < minutesOf(endsAt));
+      if (breaks.length === 0) return [];
+      return [
+        {
+          date, weekday: weekdayOf(date), leaveAt: leave.leaveAt, breaks,
+          // Away from school there is neither a refrigerator nor anything to heat with.
+          facility: special.some((day) => day.kind === "TRIP") ? "NEITHER" : schoolClass.facility,
+          ruleSets: documentsFor(parts.ruleSets, child, school.id, schoolClass.id, date).map(indexOf),
+        },
+      ];
+    });
+    const enrolled = enrolmentOn(child, days[0]?.date ?? weekStart);
+    return {
+      id: child.id, name: child.name, dateOfBirth: child.dateOfBirth, sex: child.body?.sex ?? null, weightKg: child.body?.weightKg ?? null, heightCm: child.body?.heightCm ?? null,
+      activity: child.activity, appetite: child.appetite, diets: child.diets, dislikes: child.dislikes, minutesToEat: child.minutesToEat, allergies: child.allergies, box: child.boxKit ?? DEFAULT_BOX,
+      schoolName: household.schools.find((school) => school.id === enrolled?.schoolId)?.name ?? "", days,
+    };
+  });
+  const packing = children.filter((child) => child.days.length > 0);
+  const schoolDates = dates.filter((date) => packing.some((child) => child.days.some((day) => day.date === date)));
+  const sessions = sessionsFor(household, schoolDates);
+  const beforeBoxes = before?.plan.boxes ?? [];
+  const closed = beforeBoxes.filter((box) => box.state === "PACKED" || box.state === "EATEN" || box.date < now.date);
+  const isDue = (childId: string, date: string) => packing.some((child) => child.id === childId && child.days.some((day) => day.date === date));
+  const closedPins = closed
+    .filter((box) => isDue(box.childId, box.date))
+    .flatMap((box) =>
+      box.items.map((item): PinBrief => ({ childId: box.childId, date: box.date, breakKey: item.breakKey, slot: item.slot, position: item.place, dish: item.dish, because: "PACKED" })),
+    );
+  const isClosed = (childId: string, date: string) => closed.some((box) => box.childId === childId && box.date === date);
+  return {
+    format: "noonpail-brief/1",
+    weekStart,
+    household: { id: household.id, name: household.name, currency: household.currency, keepsOut: household.keepsOut, equipment: household.equipment.filter((entry) => entry.units > 0), refrigeratorMl: household.refrigeratorMl },
+    sessions,
+    children: packing,
+    catalogue: reference.catalogue,
+    ruleSets: documents,
+    choking: reference.choking,
+    holding: reference.holding,
+    stock: household.stock,
+    ready: [
+      ...household.leftovers.map((entry) => ({ id: entry.id, base: entry.base, grams: entry.grams, from: "LEFTOVER" as const, firstDate: addDays(entry.cookedOn, 1), lastDate: entry.lastSafeDay })),
+      // Thawed overnight in the refrigerator, so from the day after the freezer is opened at the earliest.
+      ...household.freezerStock.map((entry) => ({ id: entry.id, base: entry.base, grams: entry.grams, from: "FREEZER" as const, firstDate: addDays(entry.frozenOn, 1), lastDate: entry.useBy })),
+    ],
+    labels: household.labelChecks,
+    relaxations: facts.relaxations,
+    pins: [
+      ...closedPins,
+      ...facts.pins
+        .filter((pin) => isDue(pin.childId, pin.date) && !isClosed(pin.childId, pin.date))
+        .map((pin): PinBrief => ({ childId: pin.childId, date: pin.date, breakKey: pin.breakKey, slot: pin.slot, position: pin.place, dish: pin.dish, because: "PINNED" })),
+    ],
+    made: batchesThatStay(before, sessions, now),
+    outOf: [],
+    history: facts.history,
+    stayCloseTo: parts.stayClose
+      ? beforeBoxes.flatMap((box) => box.items.map((item) => ({ childId: box.childId, date: box.date, breakKey: item.breakKey, slot: item.slot, position: item.place, dish: item.dish })))
+      : [],
+    sharing: true,
+  };
+}
+
+/** The next day from `from` on which a child of the household has school; null when no term says so within a year. */
+export function nextSchoolDay(household: HouseholdRow, from: string): string | null {
+  for (let ahead = 0; ahead <= 366; ahead += 1) {
+    const date = addDays(from, ahead);
+    for (const child of household.children) {
+      const enrolment = enrolmentOn(child, date);
+      const school = enrolment && household.schools.find((entry) => entry.id === enrolment.schoolId);
+      if (school && isSchoolDay(school, enrolment.schoolClassId, date)) return date;
+    }
+  }
+  return null;
+}

@@ -1,0 +1,33 @@
+/** Everything a person can be told when what they asked for is not done; facts only, `explain` adds the sentence. */
+import type { RoleCode, PersonRow } from "../database/household.js";
+import type { BoxStateCode, WorkStateCode } from "../database/week.js";
+import type { Conflict } from "../domain/planner/conflicts.js";
+
+export interface InputIssue {
+  readonly field: string;
+  readonly problem: string;
+  readonly fix: string;
+}
+
+export type Failure =
+  | { readonly kind: "InvalidInput"; readonly issues: readonly InputIssue[] }
+  | { readonly kind: "NotPermitted"; readonly neededRole: RoleCode }
+  | { readonly kind: "KeyReused"; readonly usedFor: string }
+  | { readonly kind: "RevisionPassed"; readonly seenRevision: number; readonly currentRevision: number }
+  | { readonly kind: "HouseholdNotFound" }
+  | { readonly kind: "ChildNotFound" }
+  | { readonly kind: "SchoolNotFound" }
+  | { readonly kind: "NothingThere"; readonly what: string }
+  | { readonly kind: "WeekAgreed"; readonly agreedAt: string }
+  | { readonly kind: "OutsideTerm"; readonly weekStart: string; readonly nextSchoolDay: string | null }
+  | { readonly kind: "NoSchool"; readonly childIds: readonly string[] }
+  | { readonly kind: "WeekInfeasible"; readonly conflicts: readonly Conflict[] }
+  | { readonly kind: "DishUnknown"; readonly dish: string; readonly nearest: readonly string[] }
+  | { readonly kind: "SwapRefused"; readonly conflicts: readonly Conflict[] }
+  | { readonly kind: "BoxClosed"; readonly state: BoxStateCode }
+  | { readonly kind: "LabelsUnread"; readonly foods: readonly string[] }
+  | { readonly kind: "BoxBlocked" }
+  | { readonly kind: "NotAppointed" }
+  | { readonly kind: "TaskHeld"; readonly holder: PersonRow | null; readonly state: WorkStateCode };
+
+export type FailureOf<K extends Failure["kind"]> = Extract<Failure, { kind: K }>;

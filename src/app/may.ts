@@ -1,0 +1,23 @@
+import type { RoleCode } from "../database/household.js";
+
+/** Least role for each thing a carer can do in a household. Row policies say whose rows; this table says which verb. */
+export const leastRole = {
+  readHousehold: "OBSERVER",
+  changeChildren: "COORDINATOR",
+  changeKitchen: "COOK",
+  changeStock: "COOK",
+  recordLabel: "HELPER",
+  relaxHouseRule: "COORDINATOR",
+  planWeek: "COOK",
+  changeItems: "COOK",
+  agreeWeek: "COORDINATOR",
+  packBox: "HELPER",
+  reportAbsence: "HELPER",
+  workOnTasks: "HELPER",
+} as const satisfies Record<string, RoleCode>;
+
+export type Verb = keyof typeof leastRole;
+
+const rank: Record<RoleCode, number> = { OBSERVER: 0, HELPER: 1, COOK: 2, COORDINATOR: 3 };
+
+export const may = (role: RoleCode, verb: Verb): boolean => rank[role] >= rank[leastRole[verb]];

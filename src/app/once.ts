@@ -1,0 +1,79 @@
+/** One transaction, one person, one key: an action happens once, and a refused one leaves nothing behind. */
+import { createHash } from "node:crypto";
+import { Prisma } from "../database/generated/client.js";
+import type { Tx } from "../database/database.js";
+import { fail, ok, type Result } from "../domain/result.js";
+import type { App } from "./app.js";
+import type { FailureOf, InputIssue } from "./failures.js";
+
+class Refused extends Error {
+  constructor(readonly failure: unknown) {
+    super("refused");
+  }
+}
+
+export interface Attempt {
+  readonly personId: string;
+  readonly action: string;
+  readonly key: string;
+  /** Everything that makes the request what it is; compared when the key comes again. */
+  readonly input: unknown;
+}
+
+const fingerprint = (input: unknown) =>
+  createHash("sha256")
+    .update(JSON.stringify(input, (name, value: unknown) => (name === "idempotencyKey" ? undefined : value)))
+    .digest("hex");
+
+export const checkKey = (key: string): InputIssue[] =>
+  key.length >= 8 && key.length <= 100
+    ? []
+    : [{ field: "idempotencyKey", problem: `has ${key.length} characters`, fix: "Send 8 to 100 characters, new for every attempt, the same when repeating one." }];
+
+/**
+ * Runs `work` in one transaction unless the person's key was used before: then the stored outcome is answered again, or
+ * `KeyReused` when the input differs. A failure rolls everything back, the key included.
+ * @typeParam T what is stored: keys and numbers only
+ */
+export async function once<T, E>(
+  app: App,
+  attempt: Attempt,
+  work: (tx: Tx) => Promise<Result<T, E>>,
+): Promise<Result<T, E | FailureOf<"KeyReused"> | FailureOf<"InvalidInput">>> {
+  const issues = checkKey(attempt.key);
+  if (issues.length > 0) return fail({ kind: "InvalidInput", issues });
+  const mark = fingerprint(attempt.input);
+  try {
+    return await app.db.asPerson(attempt.personId, async (tx) => {
+      // A second request with the same key waits here until the first has committed or rolled back.
+      const added = await tx.$executeRaw`insert into idempotency_key (person_id, key, action, fingerprint)
+        values (${attempt.personId}::uuid, ${attempt.key}, ${attempt.action}, ${mark}) on conflict (person_id, key) do nothing`;
+      if (added === 0) {
+        const before = await tx.idempotencyKey.findUniqueOrThrow({ where: { personId_key: { personId: attempt.personId, key: attempt.key } } });
+        if (before.fingerprint !== mark || before.action !== attempt.action) return fail({ kind: "KeyReused", usedFor: before.action } as const);
+        return ok(before.outcome as T);
+      }
+      const result = await work(tx);
+      if (!result.ok) throw new Refused(result.error);
+      await tx.idempotencyKey.update({
+        where: { personId_key: { personId: attempt.personId, key: attempt.key } },
+        data: { outcome: result.value as Prisma.InputJsonValue },
+        select: { id: true },
+      });
+      return result;
+    });
+  } catch (error) {
+    if (error instanceof Refused) return fail(error.failure as E);
+    throw error;
+  }
+}
+
+/** The outcome stored under a key, for actions that work long before they write; null when the key is new. */
+export async function before<T>(app: App, attempt: Attempt): Promise<Result<T, FailureOf<"KeyReused"> | FailureOf<"InvalidInput">> | null> {
+  const issues = checkKey(attempt.key);
+  if (issues.length > 0) return fail({ kind: "InvalidInput", issues });
+  const known = await app.db.asPerson(attempt.personId, (tx) => tx.idempotencyKey.findUnique({ where: { personId_key: { personId: attempt.personId, key: attempt.key } } }));
+  if (!known) return null;
+  if (known.fingerprint !== fingerprint(attempt.input) || known.action !== attempt.action) return fail({ kind: "KeyReused", usedFor: known.action });
+  return ok(known.outcome as T);
+}

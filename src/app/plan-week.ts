@@ -1,0 +1,144 @@
+/** Plans a household's week: read, plan in the worker thread, check independently, store as a new revision. */
+import type { Tx } from "../database/database.js";
+import { savePlan, type WeekRow } from "../database/week.js";
+import { checkWeek } from "../domain/checker/check-week.js";
+
+import { addDays, isCalendarDate } from "../domain/calendar/dates.js";
+import { fail, ok, type Result } from "../domain/result.js";
+import type { WeekBrief } from "../domain/brief.js";
+import type { WeekDraft } from "../domain/week.js";
+import type { App, PlanAnswer } from "./app.js";
+import { enrolmentOn, nextSchoolDay, wakesHere, weekDates } from "./assemble-brief.js";
+import { lockWeek, type WeekRef } from "./change-week.js";
+import { invalid } from "./check-input.js";
+import type { FailureOf } from "./failures.js";
+import { leastRole, may, type Verb } from "./may.js";
+import { before, once, type Attempt } from "./once.js";
+import { readWeekInputs, type WeekInputs } from "./read-brief.js";
+
+export interface PlanWeek {
+  readonly idempotencyKey: string;
+  readonly householdId: string | null;
+  readonly date: string;
+  readonly seenRevision: number;
+  readonly replanAgreed: boolean;
+}
+
+export type PlanWeekFailure = FailureOf<
+  "InvalidInput" | "HouseholdNotFound" | "NotPermitted" | "RevisionPassed" | "KeyReused" | "WeekAgreed" | "OutsideTerm" | "NoSchool" | "WeekInfeasible" | "NothingThere"
+>;
+
+/** A plan that the independent checker refuses is a bug of the planner: loud, never stored, never shown. */
+export class PlanFailedCheck extends Error {
+  constructor(readonly faults: readonly { readonly kind: string }[]) {
+    super(`The planner's week failed the independent check: ${[...new Set(faults.map((fault) => fault.kind))].join(", ")}`);
+  }
+}
+
+const DEFAULT_SEED = 20_260_907;
+
+/** Children who wake here on a weekday of that week and have no school on it. */
+function childrenWithoutSchool(inputs: WeekInputs): string[] {
+  const { household, facts, weekStart } = inputs;
+  const weekdays = weekDates(weekStart);
+  return household.children
+    .filter((child) => weekdays.some((date) => wakesHere(facts, household.id, child.id, date)) && weekdays.every((date) => enrolmentOn(child, date) === null))
+    .map((child) => child.id);
+}
+
+/** Boxes that differ between two plans, as "childId@date". */
+export function changedBoxes(old: WeekRow | null, draft: WeekDraft): string[] {
+  const line = (items: readonly { breakKey: string; slot: string; dish: string; grams: number }[]) =>
+    items.map((item) => `${item.breakKey}/${item.slot}/${item.dish}/${item.grams}`).sort().join("|");
+  const was = new Map((old?.plan.boxes ?? []).map((box) => [`${box.childId}@${box.date}`, line(box.items)]));
+  const is = new Map(draft.boxes.map((box) => [`${box.childId}@${box.date}`, line(box.items)]));
+  return [...new Set([...was.keys(), ...is.keys()])].filter((key) => was.get(key) !== is.get(key)).sort();
+}
+
+export interface StoreRequest {
+  readonly attempt: Attempt;
+  readonly verb: Verb;
+  readonly seenRevision: number;
+  readonly inputs: WeekInputs;
+  readonly brief: WeekBrief;
+  readonly answer: PlanAnswer & { readonly outcome: { readonly kind: "PLANNED" } };
+  /** More to write in the same transaction, before the plan. */
+  readonly also?: (tx: Tx) => Promise<void>;
+}
+
+/** Checks the week independently and writes it, all in one transaction. */
+export function storePlan(app: App, request: StoreRequest): Promise<Result<WeekRef, FailureOf<"NothingThere" | "NotPermitted" | "RevisionPassed" | "KeyReused" | "InvalidInput">>> {
+  const { inputs, brief, answer, attempt } = request;
+  const { draft } = answer.outcome;
+  const faults = checkWeek(brief, draft);
+  if (faults.length > 0) throw new PlanFailedCheck(faults);
+  const old = inputs.before;
+  return once<WeekRef, FailureOf<"NothingThere" | "NotPermitted" | "RevisionPassed">>(app, attempt, async (tx) => {
+    const householdId = inputs.household.id;
+    let weekId = old?.id;
+    if (weekId === undefined) {
+      // Two people planning a week for the first time at once: one makes the row, the other finds its revision moved.
+      await tx.$executeRaw`insert into week (household_id, week_start) values (${householdId}::uuid, ${inputs.weekStart}::date) on conflict (household_id, week_start) do nothing`;
+      const row = await tx.week.findUniqueOrThrow({ where: { householdId_weekStart: { householdId, weekStart: new Date(`${inputs.weekStart}T00:00:00Z`) } }, select: { id: true } });
+      weekId = row.id;
+    }
+    const locked = await lockWeek(tx, attempt.personId, weekId, request.seenRevision, request.verb);
+    if (!locked.ok) return locked;
+    await request.also?.(tx);
+    const agreed = old?.plan.state === "AGREED";
+    await savePlan(tx, {
+      householdId, weekId, number: (old?.plan.number ?? 0) + 1, state: agreed ? "AGREED" : "DRAFT", draft, seed: answer.outcome.seed, steps: answer.outcome.steps,
+      problemHash: answer.outcome.problemHash, catalogueVersion: brief.catalogue.version,
+      ruleSetVersions: brief.ruleSets.map((set) => `${set.key}@${set.version}`),
+      comparison: answer.compared ? { handsOnMinutesShared: draft.wishes.handsOnMinutes, handsOnMinutesAlone: answer.aloneMinutes } : (old?.plan.comparison ?? null),
+      createdById: attempt.personId, agreedAt: agreed && old.plan.agreedAt ? new Date(old.plan.agreedAt) : null,
+      boxStates: new Map((old?.plan.boxes ?? []).filter((box) => box.state !== "BLOCKED").map((box) => [`${box.childId}@${box.date}`, { state: box.state, packedAt: box.packedAt ? new Date(box.packedAt) : null }])),
+      taskStates: new Map((old?.plan.tasks ?? []).map((task) => [task.key, { state: task.state, takenById: task.takenBy?.id ?? null }])),
+      allergensOf: (dish) => app.index.derived(dish).allergens,
+    });
+    return ok({ householdId, weekStart: inputs.weekStart, changed: changedBoxes(old, draft) });
+  });
+}
+
+/** The week's inputs with the reader's rights, and whether the person may do this; read before the long work. */
+export async function openWeek(app: App, personId: string, householdId: string | null, date: string, verb: Verb): Promise<Result<WeekInputs, FailureOf<"HouseholdNotFound" | "NotPermitted">>> {
+  if (householdId === null) return fail({ kind: "HouseholdNotFound" });
+  const session = app.db.openRead(personId);
+  try {
+    const inputs = await session.read((tx) => readWeekInputs(app, tx, householdId, date));
+    if (!inputs) return fail({ kind: "HouseholdNotFound" });
+    if (!may(inputs.household.myRole, verb)) return fail({ kind: "NotPermitted", neededRole: leastRole[verb] });
+    return ok(inputs);
+  } finally {
+    await session.close();
+  }
+}
+
+/** Plans in the worker and tells who listens how far it is. */
+export async function planWithProgress(app: App, inputs: WeekInputs, brief: WeekBrief, options: { compare: boolean; seed?: number }): Promise<PlanAnswer> {
+  const announce = (percent: number, bestPoints: number | null) =>
+    void app.db.announce({ kind: "PLAN_PROGRESS", householdId: inputs.household.id, weekStart: inputs.weekStart, percent, bestPoints }).catch(() => undefined);
+  return app.planner.plan({ brief, seed: options.seed ?? DEFAULT_SEED, steps: app.planSteps, compare: options.compare }, announce);
+}
+
+export async function planWeek(app: App, personId: string, input: PlanWeek): Promise<Result<WeekRef, PlanWeekFailure>> {
+  if (!isCalendarDate(input.date)) return fail(invalid("date", `${input.date} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));
+  const attempt: Attempt = { personId, action: "planWeek", key: input.idempotencyKey, input };
+  const known = await before<WeekRef>(app, attempt);
+  if (known) return known;
+  const opened = await openWeek(app, personId, input.householdId, input.date, "planWeek");
+  if (!opened.ok) return opened;
+  const inputs = opened.value;
+  const { before: old, weekStart, household } = inputs;
+  const currentRevision = old?.revision ?? 0;
+  if (currentRevision !== input.seenRevision) return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision });
+  if (old?.plan.state === "AGREED" && !input.replanAgreed) return fail({ kind: "WeekAgreed", agreedAt: old.plan.agreedAt ?? old.plan.createdAt });
+  const homeless = childrenWithoutSchool(inputs);
+  if (homeless.length > 0) return fail({ kind: "NoSchool", childIds: homeless });
+  const brief = inputs.assemble({ stayClose: old?.plan.state === "AGREED" });
+  if (brief.children.length === 0) return fail({ kind: "OutsideTerm", weekStart, nextSchoolDay: nextSchoolDay(household, addDays(weekStart, 7)) });
+  const answer = await planWithProgress(app, inputs, brief, { compare: true });
+  if (answer.outcome.kind === "INFEASIBLE") return fail({ kind: "WeekInfeasible", conflicts: answer.outcome.conflicts });
+  return storePlan(app, { attempt, verb: "planWeek", seenRevision: input.seenRevision, inputs, brief, answer: { ...answer, outcome: answer.outcome } });
+}
+

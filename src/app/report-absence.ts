@@ -1,0 +1,47 @@
+/** A child stays home: the day's box falls away and the rest is replanned with as few changes as possible. */
+import { isCalendarDate } from "../domain/calendar/dates.js";
+import { fail, type Result } from "../domain/result.js";
+import type { App } from "./app.js";
+import { invalid } from "./check-input.js";
+import type { WeekRef } from "./change-week.js";
+import type { FailureOf } from "./failures.js";
+import { toDate } from "./local-day.js";
+import { before, type Attempt } from "./once.js";
+import { openWeek, planWithProgress, storePlan, type PlanWeekFailure } from "./plan-week.js";
+
+export interface ReportAbsence {
+  readonly idempotencyKey: string;
+  readonly householdId: string | null;
+  readonly childId: string | null;
+  readonly date: string;
+  readonly reason: string;
+  readonly seenRevision: number;
+}
+
+export async function reportAbsence(app: App, personId: string, input: ReportAbsence): Promise<Result<WeekRef, PlanWeekFailure | FailureOf<"ChildNotFound" | "BoxClosed">>> {
+  const { date, childId } = input;
+  if (!isCalendarDate(date)) return fail(invalid("date", `${date} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));
+  if (input.reason.length > 200) return fail(invalid("reason", `has ${input.reason.length} characters`, "Send at most 200 characters."));
+  const attempt: Attempt = { personId, action: "reportAbsence", key: input.idempotencyKey, input };
+  const known = await before<WeekRef>(app, attempt);
+  if (known) return known;
+  const opened = await openWeek(app, personId, input.householdId, date, "reportAbsence");
+  if (!opened.ok) return opened;
+  const inputs = opened.value;
+  const { before: old, household, facts, weekStart } = inputs;
+  if (childId === null || !household.children.some((child) => child.id === childId)) return fail({ kind: "ChildNotFound" });
+  const currentRevision = old?.revision ?? 0;
+  if (currentRevision !== input.seenRevision) return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision });
+  const box = old?.plan.boxes.find((entry) => entry.childId === childId && entry.date === date);
+  if (!old || !box) return fail({ kind: "OutsideTerm", weekStart, nextSchoolDay: null });
+  if (box.state === "PACKED" || box.state === "EATEN") return fail({ kind: "BoxClosed", state: box.state });
+  const brief = inputs.assemble({ facts: { ...facts, absences: [...facts.absences, { childId, date }] }, stayClose: true });
+  const answer = await planWithProgress(app, inputs, brief, { compare: false });
+  if (answer.outcome.kind === "INFEASIBLE") return fail({ kind: "WeekInfeasible", conflicts: answer.outcome.conflicts });
+  return storePlan(app, {
+    attempt, verb: "reportAbsence", seenRevision: input.seenRevision, inputs, brief, answer: { ...answer, outcome: answer.outcome },
+    also: async (tx) => {
+      await tx.absence.createMany({ data: [{ childId, date: toDate(date), reason: input.reason }], skipDuplicates: true });
+    },
+  });
+}

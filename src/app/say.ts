@@ -1,0 +1,139 @@
+/** The sentences people read about facts of the planner. Children are named by the caller, who knows whether the reader may know. */
+import type { Caution, Reason } from "../domain/week.js";
+import type { CatalogueIndex } from "../domain/catalogue/derive.js";
+import type { Conflict, WayOut } from "../domain/planner/conflicts.js";
+
+export interface Names {
+  readonly index: CatalogueIndex;
+  child(id: string): string;
+}
+
+const dishName = (names: Names, key: string) => names.index.dish(key)?.name ?? key;
+const baseName = (names: Names, key: string) => names.index.base(key)?.name ?? key;
+const foodName = (names: Names, key: string) => names.index.food(key)?.name ?? key;
+const list = (words: readonly string[]) => (words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)!}`);
+/** TREE_NUTS -> tree nuts. */
+export const plain = (code: string) => code.toLowerCase().replaceAll("_", " ");
+/** "morning-2027-01-11" -> "the morning of 2027-01-11". */
+const sessionName = (key: string) => {
+  const [kind, ...date] = key.split("-");
+  return kind === "weekend" ? `the weekend session on ${date.join("-")}` : `the ${kind} of ${date.join("-")}`;
+};
+
+const nutrientNames: Readonly<Record<string, string>> = {
+  ENERC_KCAL: "energy", PROCNT: "protein", FASAT: "saturated fat", NA: "sodium", FIBTG: "fibre", CA: "calcium", FE: "iron", ZN: "zinc", VITC: "vitamin C", VITA_RAE: "vitamin A", FREE_SUGAR: "free sugars",
+};
+
+export function sayCaution(caution: Caution, names: Names): string {
+  switch (caution.kind) {
+    case "READ_LABEL":
+      return `Read the label of ${foodName(names, caution.food)} before it goes into ${names.child(caution.childId)}'s box: ${list(caution.allergens.map(plain))} must not be in it, nor "may contain".`;
+    case "CUT_FOR_AGE":
+      return `${dishName(names, caution.dish)}: ${caution.cut}.`.replace("..", ".");
+    case "KEEP_COLD":
+      return `Insulated bag with ${caution.coldSources} frozen cold sources; the box stays in the refrigerator until it leaves.`;
+    case "PREHEAT_FLASK":
+      return `${dishName(names, caution.dish)} travels hot: fill the flask with boiling water, let it stand, empty it, fill it with food heated to 74 °C or more.`;
+    case "REHEAT_THROUGH":
+      return `${dishName(names, caution.dish)} is carried cold and heated at school until it steams all through.`;
+    case "CLEAN_BETWEEN":
+      return `${sessionName(caution.session)}: what has no ${list(caution.allergens.map(plain))} first, then clean boards, knives and hands.`.replace(/^t/, "T");
+    case "COOL_QUICKLY":
+      return `${baseName(names, caution.base)}: spread it out, cool it below 21 °C within two hours, then into the refrigerator.`;
+    case "ADVICE_NOT_MET":
+      return `The school advises otherwise (${caution.ruleSet}, ${caution.rule}).`;
+    case "FIGURE_MISSING":
+      return `The composition table has no figure for ${nutrientNames[caution.nutrient] ?? caution.nutrient} in ${foodName(names, caution.food)}; the real amount is higher than shown.`;
+    case "GENERAL":
+      return {
+        LABELS: "Allergens are derived from the ingredients entered here. Recipes of bought food change: read every label.",
+        CHOKING: "Cutting advice supports an adult who watches; it does not replace one.",
+        HOLDING: "Holding times assume food at 5 °C or colder when it leaves, a closed insulated bag and frozen cold sources. The local food authority decides.",
+        NUTRITION: "Nutrient figures are estimates for planning, not dietetic or medical advice. Where a school, a local code or a clinician says otherwise, they are right.",
+      }[caution.about];
+  }
+}
+
+export function sayReason(reason: Reason, names: Names): string {
+  switch (reason.kind) {
+    case "SHARES_BASE": {
+      const others = reason.withChildren.map((id) => names.child(id));
+      const dates = reason.dates.length > 1 ? `, for ${reason.dates.length} days` : "";
+      return `uses ${baseName(names, reason.base)}${others.length > 0 ? ` made once with ${list(others)}` : " made once"}${dates}`;
+    }
+    case "FILLS_NEED":
+      return `brings ${reason.percentOfTarget} % of the week's ${nutrientNames[reason.nutrient] ?? plain(reason.nutrient)}`;
+    case "LIKED":
+      return "has been eaten before";
+    case "NEW_TASTE":
+      return "a new taste beside known things";
+    case "PINNED":
+      return "pinned by a carer";
+    case "ONLY_CHOICE":
+      return "the only dish that passes every rule here";
+  }
+}
+
+const factWords: Readonly<Record<string, string>> = {
+  ALLERGEN: "contain an allergen", MAY_CONTAIN: "may contain an allergen", KEPT_OUT: "contain what this kitchen keeps out", DIET: "are against the diet", CHOKING: "are a choking hazard at this age",
+  HOLDING: "would not keep until the break", FACILITY: "need what the school does not have", RULE: "are against a school rule", OUT_OF: "need food that is out", EQUIPMENT: "need equipment that is not there",
+  NO_SESSION: "have no session to be made in", MORNING_TOO_SHORT: "take longer than the morning", VOLUME: "do not fit the box",
+};
+
+/** @returns what clashes; who and when stand in the conflict's own fields */
+export function sayConflict(conflict: Conflict, names: Names): string {
+  const { facts } = conflict;
+  const fact = (key: string) => facts[key] ?? "?";
+  switch (conflict.kind) {
+    case "NO_DISH_LEFT": {
+      const causes = Object.entries(facts).filter(([key]) => key in factWords).map(([key, count]) => `${count} ${factWords[key]}`);
+      return `No dish is left for ${plain(String(fact("slot")))} at ${fact("breakKey")}${causes.length > 0 ? `: ${list(causes)}` : ""}.`;
+    }
+    case "PIN_NOT_ALLOWED":
+      return `${dishName(names, String(fact("dish")))} may not stand there: such dishes ${factWords[String(fact("reason"))] ?? "are for another slot"}.`;
+    case "ENERGY_OUT_OF_REACH":
+      return "No choice of the dishes that are left reaches the energy this box should have.";
+    case "NUTRIENT_OUT_OF_REACH":
+      return `No choice of the dishes that are left keeps ${nutrientNames[String(fact("nutrient"))] ?? plain(String(fact("nutrient")))} within its limit.`;
+    case "RULE_OUT_OF_REACH":
+      return `A rule cannot be met with the dishes that are left (${fact("ruleSet")}, ${fact("rule")}).`;
+    case "RULE_NOT_JUDGED":
+      return `A rule cannot be judged yet, so nothing is planned against it (${fact("ruleSet")}, ${fact("rule")}).`;
+    case "BOX_TOO_SMALL":
+      return "The food does not fit the compartments of the box.";
+    case "SESSION_TOO_SHORT":
+      return `${conflict.session ? sessionName(conflict.session) : "A session"} needs ${fact("neededMinutes")} minutes and has ${fact("haveMinutes")}.`.replace(/^t/, "T");
+    case "EQUIPMENT_TOO_BUSY":
+      return `The ${plain(String(fact("equipment")))} is ${fact("excessMinutes")} minutes short${conflict.session ? ` in ${sessionName(conflict.session)}` : ""}.`;
+    case "REFRIGERATOR_FULL":
+      return `The refrigerator is ${fact("excessMl")} ml too small that night.`;
+    case "BASE_NOT_MADE":
+      return `${baseName(names, String(fact("base")))} cannot be made in time.`;
+    case "SIBLINGS_DIFFER":
+      return "The children's boxes cannot differ enough that day.";
+    case "DISH_REPEATS":
+      return `${dishName(names, String(fact("dish")))} would come too often in the week.`;
+    case "STARCH_CHANGES":
+      return "The same starch would come two days running.";
+    case "NOTHING_TO_PACK":
+      return "No box is to be packed in this week.";
+  }
+}
+
+export function sayWayOut(way: WayOut): string {
+  return {
+    ADD_DISHES: "Add dishes that pass, or look at the rule that shuts them out.",
+    ADD_MINUTES: "Give the session more minutes or another carer.",
+    ADD_EQUIPMENT: "Add equipment, or choose other dishes.",
+    BIGGER_BOX: "Use a bigger box.",
+    CHANGE_PIN: "Take the pin away or choose another dish.",
+    CHANGE_RULE: "Ask whoever set the rule.",
+    COLD_SOURCES: "Add cold sources and an insulated bag.",
+    FEWER_BOXES: "Take school meals for a child on that day.",
+    FLASK: "Add a flask.",
+    LEAVE_LATER: "Begin the morning earlier or leave later.",
+    MAKE_REFRIGERATOR_ROOM: "Make room in the refrigerator.",
+    RELAX_HOUSE_RULE: "Let the house rule rest for that day (relaxHouseRule).",
+    WRITE_RULE_IN_GRAMS: "Write the rule in grams.",
+  }[way];
+}

@@ -1,0 +1,38 @@
+/** What a plan needs beside the household: where children wake, what happened, what is fixed. One statement. */
+import type { SlotCode } from "../../shared/codes.js";
+import type { HouseRule } from "../domain/brief.js";
+import type { ReadTx } from "./database.js";
+
+export interface PlanningFacts {
+  /** Which household a child wakes in, where the dated list says so. */
+  readonly residenceDays: readonly { readonly childId: string; readonly date: string; readonly householdId: string }[];
+  /** Every home of the children, oldest first; the first holds where the list is silent. */
+  readonly residences: readonly { readonly childId: string; readonly householdId: string }[];
+  readonly absences: readonly { readonly childId: string; readonly date: string }[];
+  readonly pins: readonly { readonly childId: string; readonly date: string; readonly breakKey: string; readonly slot: SlotCode; readonly place: number; readonly dish: string }[];
+  readonly relaxations: readonly { readonly rule: HouseRule; readonly date: string }[];
+  /** Boxes of the two weeks before, both homes, absent days left out. */
+  readonly history: readonly { readonly childId: string; readonly date: string; readonly dish: string }[];
+}
+
+/** @param from first day of the week, @param to last day, both included */
+export async function readPlanningFacts(tx: ReadTx, householdId: string, from: string, to: string): Promise<PlanningFacts> {
+  const [row] = await tx<{ tree: PlanningFacts }[]>`
+    with here as (select r.child_id from residence r where r.household_id = ${householdId})
+    select json_build_object(
+      'residenceDays', (select coalesce(json_agg(json_build_object('childId', d.child_id, 'date', d.date, 'householdId', d.household_id) order by d.date), '[]')
+        from residence_day d where d.child_id in (select child_id from here) and d.date between ${from} and ${to}),
+      'residences', (select coalesce(json_agg(json_build_object('childId', r.child_id, 'householdId', r.household_id) order by r.since, r.household_id), '[]')
+        from residence r where r.child_id in (select child_id from here)),
+      'absences', (select coalesce(json_agg(json_build_object('childId', a.child_id, 'date', a.date) order by a.date), '[]')
+        from absence a where a.child_id in (select child_id from here) and a.date between ${from} and ${to}),
+      'pins', (select coalesce(json_agg(json_build_object('childId', p.child_id, 'date', p.date, 'breakKey', p.break_key, 'slot', p.slot, 'place', p.place, 'dish', p.dish_key) order by p.date, p.child_id, p.break_key, p.slot, p.place), '[]')
+        from pin p where p.household_id = ${householdId} and p.date between ${from} and ${to}),
+      'relaxations', (select coalesce(json_agg(json_build_object('rule', x.rule, 'date', x.date) order by x.date, x.rule), '[]')
+        from relaxation x where x.household_id = ${householdId} and x.date between ${from} and ${to}),
+      'history', (select coalesce(json_agg(json_build_object('childId', i.child_id, 'date', l.date, 'dish', i.dish_key) order by l.date, i.child_id, i.dish_key), '[]')
+        from lunch_box l join box_item i on i.lunch_box_id = l.id
+        where l.child_id in (select child_id from here) and l.current and l.date between ${from}::date - 14 and ${from}::date - 1)
+    ) as tree`;
+  return row!.tree;
+}

@@ -1,0 +1,447 @@
+/** A solved problem back in the household's words: boxes, batches, tasks on the clock, shopping, cautions, and why. */
+import type { AllergenCode } from "../../../shared/codes.js";
+import type { ChildBrief, ChildDayBrief, CompartmentBrief, WeekBrief } from "../brief.js";
+import { expandAllergen } from "../catalogue/allergens.js";
+import type { CatalogueIndex } from "../catalogue/derive.js";
+import { scheduleSessions, type TimetableFault } from "../kitchen/timetable.js";
+import { listWork } from "../kitchen/work.js";
+import { fail, ok, type Result } from "../result.js";
+import { shop } from "../shopping/shopping.js";
+import type {
+  BatchPlan,
+  BoxPlan,
+  Caution,
+  ItemPlan,
+  ReadyUse,
+  Reason,
+  TaskPlan,
+  WeekDraft,
+  WishTotals,
+} from "../week.js";
+import { isAt, type CandidateDish, type PlaceCandidates } from "./candidates.js";
+import { UNITS_PER_GRAM, type FormulationKey } from "./formulate.js";
+import type { Problem, Solution } from "./problem.js";
+import type { RuleRow } from "./rule-rows.js";
+
+/** What the problem does not model and the week has to pass all the same. */
+export type LayOutFault =
+  | TimetableFault
+  | { readonly kind: "BoxDoesNotClose"; readonly childId: string; readonly date: string; readonly ml: number };
+
+/** The solution's objective and terms are in thousandths of a point. */
+const PER_POINT = 1000;
+/** A share of a day's target worth telling: our estimate. */
+const WORTH_TELLING_PERCENT = 25;
+
+interface Pick {
+  readonly place: PlaceCandidates;
+  readonly dish: CandidateDish;
+  readonly position: number;
+}
+
+export interface LayOutInput {
+  readonly brief: WeekBrief;
+  readonly index: CatalogueIndex;
+  readonly problem: Problem;
+  readonly layout: FormulationKey;
+  readonly solution: Solution;
+}
+
+/**
+ * Lays out a feasible solution. Fails when a box's items do not fit its compartments one by one, or a session's work does not fit
+ * its clock; every such fault is listed.
+ */
+export function layOut(input: LayOutInput): Result<WeekDraft, LayOutFault[]> {
+  const { brief, index, problem, layout, solution } = input;
+  const picks = solution.picks.flatMap((candidate, position): Pick[] => {
+    const place = layout.places[position];
+    const dish = layout.options[position]?.[candidate];
+    return place === undefined || dish === undefined ? [] : [{ place, dish, position }];
+  });
+  const supply = layOutSupply(input, picks);
+  const faults: LayOutFault[] = [];
+  const boxes: BoxPlan[] = [];
+  for (const child of brief.children) {
+    for (const day of child.days) {
+      const inBox = picks.filter(({ place }) => place.child === child && place.day === day);
+      const compartments = packBox(
+        child.box.compartments,
+        inBox.map(({ dish }) => dish),
+      );
+      if (compartments === null) {
+        const ml = inBox.reduce((sum, { dish }) => sum + (dish.inFlask ? 0 : dish.volumeMl), 0);
+        faults.push({ kind: "BoxDoesNotClose", childId: child.id, date: day.date, ml });
+      } else boxes.push(layOutBox(input, child, day, inBox, compartments, supply.batches));
+    }
+  }
+  if (faults.length > 0) return fail(faults);
+
+  const open = withoutPacked(brief, boxes);
+  const eveningFinish = new Set(
+    solution.eveningFinish.map(({ dish, day }) => `${layout.dishes[dish] ?? ""}@${layout.dates[day] ?? ""}`),
+  );
+  const work = listWork({
+    brief,
+    index,
+    boxes: open,
+    batches: supply.batches,
+    readyUses: supply.readyUses,
+    eveningFinish,
+  });
+  const tasks = scheduleSessions({ sessions: brief.sessions, equipment: brief.household.equipment, work });
+  if (!tasks.ok) return fail(tasks.error);
+  const shopping = shop({ index, boxes: open, batches: supply.batches, stock: brief.stock, labels: brief.labels });
+  const costMinor = shopping.reduce((sum, line) => sum + line.costMinor, 0);
+  return ok({
+    boxes,
+    batches: supply.batches,
+    readyUses: supply.readyUses,
+    tasks: tasks.value,
+    shopping,
+    cautions: listCautions(input, picks, boxes, supply.batches, tasks.value),
+    wishes: totalWishes(problem, layout, solution, picks, tasks.value, supply.batches, costMinor),
+  });
+}
+
+/** Items of a packed box need no more work and no more shopping. */
+function withoutPacked(brief: WeekBrief, boxes: readonly BoxPlan[]): BoxPlan[] {
+  const packed = brief.pins.filter((pin) => pin.because === "PACKED");
+  return boxes
+    .map((box) => ({
+      ...box,
+      items: box.items.filter(
+        (item) => !packed.some((pin) => isAt(pin, { ...item, childId: box.childId, date: box.date })),
+      ),
+    }))
+    .filter((box) => box.items.length > 0);
+}
+
+/**
+ * A compartment for every item (-1: the flask), so that volumes add up to no more than each holds and wet food lies in a
+ * leak-proof one; null when there is none. Largest first, an empty compartment before a shared one, with backtracking:
+ * a box has few items.
+ */
+export function packBox(compartments: readonly CompartmentBrief[], dishes: readonly CandidateDish[]): number[] | null {
+  const order = dishes.map((_, item) => item).filter((item) => dishes[item]?.inFlask === false);
+  const volume = (item: number): number => dishes[item]?.volumeMl ?? 0;
+  const isWet = (item: number): boolean => dishes[item]?.derived.dish.spill === "WET";
+  order.sort((a, b) => volume(b) - volume(a) || a - b);
+  const left = compartments.map(({ ml }) => ml);
+  const inside = compartments.map(() => 0);
+  const at = dishes.map(() => -1);
+  const fill = (next: number): boolean => {
+    const item = order[next];
+    if (item === undefined) return true;
+    const choices = compartments
+      .map((compartment, c) => ({ c, leakProof: compartment.leakProof, free: left[c] ?? 0, shared: inside[c] ?? 0 }))
+      .filter(({ free, leakProof }) => free >= volume(item) && (leakProof || !isWet(item)))
+      .sort(
+        (a, b) =>
+          a.shared - b.shared ||
+          Number(a.leakProof && !isWet(item)) - Number(b.leakProof && !isWet(item)) ||
+          a.free - b.free ||
+          a.c - b.c,
+      );
+    for (const { c, free, shared } of choices) {
+      left[c] = free - volume(item);
+      inside[c] = shared + 1;
+      at[item] = c;
+      if (fill(next + 1)) return true;
+      left[c] = free;
+      inside[c] = shared;
+    }
+    return false;
+  };
+  return fill(0) ? at : null;
+}
+
+function layOutBox(
+  { brief, layout, problem }: LayOutInput,
+  child: ChildBrief,
+  day: ChildDayBrief,
+  inBox: readonly Pick[],
+  compartments: readonly number[],
+  batches: readonly BatchPlan[],
+): BoxPlan {
+  const items = inBox.map(({ place, dish, position }, i): ItemPlan => {
+    const { derived, portion } = dish;
+    const carbohydrate = derived.missing.some((gap) => gap.nutrient === "CHOCDF")
+      ? undefined
+      : derived.nutrients.CHOCDF;
+    return {
+      breakKey: place.place.breakKey,
+      slot: place.place.slot,
+      position: place.place.position,
+      dish: derived.dish.key,
+      grams: portion.grams,
+      pieces: portion.pieces,
+      served: dish.served,
+      energyKcal: Math.round((derived.nutrients.ENERC_KCAL ?? 0) * portion.scale),
+      carbohydrateGrams: carbohydrate === undefined ? null : Math.round(carbohydrate * portion.scale * 10) / 10,
+      compartment: compartments[i] ?? -1,
+      cuts: dish.cuts,
+      holding: dish.holding,
+      labelsToRead: dish.labelsToRead,
+      pinned: place.pin !== null,
+      why: giveReasons(brief, layout, problem, { place, dish, position }, batches),
+    };
+  });
+  const chilled = inBox.some(
+    ({ dish }) => dish.holding.case === "CHILLED" || dish.holding.case === "REHEATED_AT_SCHOOL",
+  );
+  const cutlery = new Set(inBox.map(({ dish }) => dish.derived.dish.cutlery));
+  return {
+    childId: child.id,
+    date: day.date,
+    leaveAt: day.leaveAt,
+    coldSources: chilled ? Math.min(child.box.coldSources, brief.holding.coldSources) : 0,
+    flask: inBox.some(({ dish }) => dish.inFlask),
+    cutlery: (["SPOON", "FORK", "CHOPSTICKS"] as const).filter((tool) => cutlery.has(tool)),
+    items,
+  };
+}
+
+interface Need {
+  readonly childId: string;
+  grams: number;
+}
+
+/** Whole-gram batches and what they feed: children in order of the brief take from the day's supply, ready food first. */
+function layOutSupply(
+  { brief, index, problem, layout, solution }: LayOutInput,
+  picks: readonly Pick[],
+): { batches: BatchPlan[]; readyUses: ReadyUse[] } {
+  /** Per base and day, what is still to be handed out. */
+  const needs = new Map<string, Need[]>();
+  for (const { place, position } of picks) {
+    const candidate = problem.positions[position]?.candidates[solution.picks[position] ?? -1];
+    for (const { base, amount } of candidate?.bases ?? []) {
+      const key = `${base}/${layout.dates.indexOf(place.place.date)}`;
+      const rows = needs.get(key) ?? [];
+      const row = rows.find((need) => need.childId === place.child.id);
+      if (row === undefined) rows.push({ childId: place.child.id, grams: amount / UNITS_PER_GRAM });
+      else row.grams += amount / UNITS_PER_GRAM;
+      needs.set(key, rows);
+    }
+  }
+  const handOut = (base: number, day: number, units: number, child: number): BatchPlan["feeds"][number] => {
+    let left = units / UNITS_PER_GRAM;
+    const childIds: string[] = [];
+    for (const need of needs.get(`${base}/${day}`) ?? []) {
+      if (child >= 0 && need.childId !== brief.children[child]?.id) continue;
+      const taken = Math.min(left, need.grams);
+      if (taken <= 0) continue;
+      need.grams -= taken;
+      left -= taken;
+      childIds.push(need.childId);
+    }
+    return { date: layout.dates[day] ?? "", childIds, grams: units / UNITS_PER_GRAM };
+  };
+
+  const readyUses: ReadyUse[] = [];
+  const madeFeeds = brief.made.map((): BatchPlan["feeds"][number][] => []);
+  for (const use of [...solution.readyUse].sort((a, b) => a.day - b.day || a.ready - b.ready)) {
+    const source = layout.ready[use.ready];
+    const base = problem.ready[use.ready]?.base;
+    if (source === undefined || base === undefined) continue;
+    const feed = handOut(base, use.day, use.amount, -1);
+    if (source.kind === "MADE") addFeed(madeFeeds[source.index] ?? [], feed);
+    else {
+      const readyId = brief.ready[source.index]?.id ?? "";
+      const same = readyUses.findIndex((row) => row.readyId === readyId && row.date === feed.date);
+      const before = readyUses[same];
+      const row = {
+        readyId,
+        base: layout.bases[base] ?? "",
+        date: feed.date,
+        grams: feed.grams + (before?.grams ?? 0),
+      };
+      if (before === undefined) readyUses.push(row);
+      else readyUses[same] = row;
+    }
+  }
+  const made = brief.made.map(({ base, session, batches }, m): BatchPlan => {
+    const grams = batches * Math.floor(index.base(base)?.batchGrams ?? 0);
+    return batchPlan({ base, session, batches, grams, made: true }, madeFeeds[m] ?? []);
+  });
+  const planned = solution.batches.map((batch): BatchPlan => {
+    const feeds = batch.supply.flatMap((units, day) =>
+      units > 0 ? [handOut(batch.base, day, units, batch.child)] : [],
+    );
+    const grams = (batch.batches * (problem.bases[batch.base]?.batchAmount ?? 0)) / UNITS_PER_GRAM;
+    const session = layout.sessions[batch.window] ?? "";
+    return batchPlan(
+      { base: layout.bases[batch.base] ?? "", session, batches: batch.batches, grams, made: false },
+      feeds,
+    );
+  });
+  return { batches: [...made, ...planned], readyUses };
+}
+
+function addFeed(feeds: BatchPlan["feeds"][number][], feed: BatchPlan["feeds"][number]): void {
+  const same = feeds.findIndex((row) => row.date === feed.date);
+  const before = feeds[same];
+  if (before === undefined) feeds.push(feed);
+  else
+    feeds[same] = {
+      date: feed.date,
+      childIds: [...new Set([...before.childIds, ...feed.childIds])],
+      grams: before.grams + feed.grams,
+    };
+}
+
+function batchPlan(batch: Omit<BatchPlan, "feeds" | "spareGrams">, feeds: BatchPlan["feeds"]): BatchPlan {
+  return { ...batch, feeds, spareGrams: batch.grams - feeds.reduce((sum, feed) => sum + feed.grams, 0) };
+}
+
+function giveReasons(
+  brief: WeekBrief,
+  layout: FormulationKey,
+  problem: Problem,
+  { place, dish, position }: Pick,
+  batches: readonly BatchPlan[],
+): Reason[] {
+  const { child, place: at } = place;
+  const reasons: Reason[] = [];
+  if (place.pin !== null) reasons.push({ kind: "PINNED" });
+  if (place.dishes.length === 1) reasons.push({ kind: "ONLY_CHOICE" });
+  for (const { base } of dish.derived.dish.bases) {
+    const shared = batches.filter(
+      (batch) =>
+        batch.base === base && batch.feeds.some((feed) => feed.date === at.date && feed.childIds.includes(child.id)),
+    );
+    const feeds = shared.flatMap((batch) => batch.feeds);
+    const withChildren = brief.children
+      .map(({ id }) => id)
+      .filter((id) => id !== child.id && feeds.some((feed) => feed.childIds.includes(id)));
+    const dates = [...new Set(feeds.map((feed) => feed.date))].filter((date) => date !== at.date).sort();
+    if (withChildren.length > 0 || dates.length > 0) reasons.push({ kind: "SHARES_BASE", base, withChildren, dates });
+  }
+  const days = new Set(layout.places.filter((other) => other.child === child).map((other) => other.place.date)).size;
+  const candidate = problem.positions[position]?.candidates[place.dishes.indexOf(dish)];
+  const filled = layout.targets
+    .filter((target) => target.direction === 1 && target.positions.includes(position))
+    .map(({ nutrient, measure, target }) => ({
+      nutrient,
+      percentOfTarget: Math.round(((candidate?.q[measure] ?? 0) * 100 * days) / target),
+    }))
+    .sort((a, b) => b.percentOfTarget - a.percentOfTarget)[0];
+  if (filled !== undefined && filled.percentOfTarget >= WORTH_TELLING_PERCENT)
+    reasons.push({ kind: "FILLS_NEED", ...filled });
+  const remembered = brief.history.filter((row) => row.childId === child.id);
+  if (remembered.length > 0 && !remembered.some((row) => row.dish === dish.derived.dish.key))
+    reasons.push({ kind: "NEW_TASTE" });
+  return reasons;
+}
+
+/** Advice over a box or a week that the picks do not meet. */
+function isMet(row: RuleRow, picks: readonly Pick[]): boolean {
+  const bound = picks.filter(({ position }) => row.positions.includes(position));
+  if (row.row === "TOGETHER") {
+    const has = (measure: typeof row.first): boolean => bound.some(({ dish, place }) => measure(dish, place) > 0);
+    return !(has(row.first) && has(row.second));
+  }
+  if (row.row === "SUM") {
+    const sum = bound.reduce((total, { dish, place }) => total + row.measure(dish, place), 0);
+    return sum >= (row.atLeast ?? sum) && sum <= (row.atMost ?? sum);
+  }
+  const matching = bound.filter(({ dish, place }) => row.measure(dish, place) > 0);
+  const found = new Set(
+    matching.flatMap(({ dish, place }) =>
+      row.counts === "DAYS" ? [place.place.date] : (row.kindOf(dish, place) ?? []),
+    ),
+  ).size;
+  return found >= row.atLeast && found <= (row.atMost ?? found);
+}
+
+/** Bases that are cooked before they are kept: they have to be cold soon. */
+const heatedKinds: ReadonlySet<string> = new Set(["GRAIN", "PULSE", "VEGETABLE", "SAUCE", "FILLING", "PROTEIN"]);
+
+function listCautions(
+  { brief, index, layout }: LayOutInput,
+  picks: readonly Pick[],
+  boxes: readonly BoxPlan[],
+  batches: readonly BatchPlan[],
+  tasks: readonly TaskPlan[],
+): Caution[] {
+  const cautions: Caution[] = (["LABELS", "CHOKING", "HOLDING", "NUTRITION"] as const).map((about) => ({
+    kind: "GENERAL",
+    about,
+  }));
+  for (const child of brief.children) {
+    const foods = new Set(picks.filter(({ place }) => place.child === child).flatMap(({ dish }) => dish.labelsToRead));
+    const allergens = child.allergies.flatMap(({ allergen, foodKind }): string[] =>
+      allergen === null ? (foodKind === null ? [] : [foodKind]) : [...expandAllergen(allergen)],
+    );
+    for (const food of [...foods].sort()) cautions.push({ kind: "READ_LABEL", childId: child.id, food, allergens });
+  }
+  for (const box of boxes) {
+    const at = { childId: box.childId, date: box.date };
+    if (box.coldSources > 0) cautions.push({ kind: "KEEP_COLD", ...at, coldSources: box.coldSources });
+    for (const { dish, cuts, holding } of box.items) {
+      for (const cut of new Set(cuts.map((row) => row.cut))) cautions.push({ kind: "CUT_FOR_AGE", ...at, dish, cut });
+      if (holding.case === "FLASK") cautions.push({ kind: "PREHEAT_FLASK", ...at, dish });
+      if (holding.case === "REHEATED_AT_SCHOOL") cautions.push({ kind: "REHEAT_THROUGH", ...at, dish });
+    }
+  }
+  for (const { key: session } of brief.sessions) {
+    const inSession = tasks.filter((task) => task.session === session);
+    const handled = new Set<AllergenCode>(inSession.flatMap((task) => task.handles));
+    if (handled.size > 0) cautions.push({ kind: "CLEAN_BETWEEN", session, allergens: [...handled].sort() });
+  }
+  for (const { base, session, made } of batches) {
+    const row = index.base(base);
+    const kept = row !== undefined && row.passiveMinutes > 0 && heatedKinds.has(row.kind);
+    if (!made && kept) cautions.push({ kind: "COOL_QUICKLY", session, base });
+  }
+  const unmet = new Set<string>();
+  const advise = (childId: string, date: string | null, ruleSet: string, rule: string): void => {
+    const key = [childId, date ?? "", ruleSet, rule].join("/");
+    if (!unmet.has(key)) cautions.push({ kind: "ADVICE_NOT_MET", childId, date, ruleSet, rule });
+    unmet.add(key);
+  };
+  for (const { place, dish } of picks) {
+    for (const { ruleSet, ruleId } of dish.advised)
+      advise(place.child.id, place.place.date, brief.ruleSets[ruleSet]?.key ?? "", ruleId);
+  }
+  for (const row of layout.advice) if (!isMet(row, picks)) advise(row.childId, row.date, row.ruleSet, row.rule.id);
+  const counted = new Set(layout.targets.map((target) => target.nutrient));
+  const missing = new Map(
+    picks
+      .flatMap(({ dish }) => dish.derived.missing)
+      .filter((gap) => counted.has(gap.nutrient) || gap.nutrient === "ENERC_KCAL")
+      .map((gap) => [`${gap.food}/${gap.nutrient}`, gap]),
+  );
+  for (const [, { food, nutrient }] of [...missing].sort(([a], [b]) => (a < b ? -1 : 1)))
+    cautions.push({ kind: "FIGURE_MISSING", food, nutrient });
+  return cautions;
+}
+
+function totalWishes(
+  problem: Problem,
+  layout: FormulationKey,
+  solution: Solution,
+  picks: readonly Pick[],
+  tasks: readonly TaskPlan[],
+  batches: readonly BatchPlan[],
+  costMinor: number,
+): WishTotals {
+  const nutrientShortfallPercent = layout.targets.reduce((sum, { measure, positions, target, direction }) => {
+    const found = positions.reduce(
+      (total, p) => total + (problem.positions[p]?.candidates[solution.picks[p] ?? -1]?.q[measure] ?? 0),
+      0,
+    );
+    return sum + Math.max(0, (direction * (target - found) * 100) / target);
+  }, 0);
+  const points = (of: FormulationKey["refusalPoints"]): number =>
+    picks.reduce((sum, { dish, place }) => sum + of(dish, place), 0);
+  return {
+    handsOnMinutes: Math.round(tasks.reduce((sum, task) => sum + task.handsOnMinutes, 0) * 10) / 10,
+    costMinor,
+    spareBaseGrams: batches.filter((batch) => !batch.made).reduce((sum, batch) => sum + batch.spareGrams, 0),
+    nutrientShortfallPercent: Math.round(nutrientShortfallPercent * 10) / 10,
+    refusalPoints: points(layout.refusalPoints),
+    monotonyPoints: points(layout.monotonyPoints),
+    objectivePoints: solution.objective / PER_POINT,
+  };
+}

@@ -1,0 +1,114 @@
+/** One week from brief to plan: candidates, problem, search, clock. Pure: the same brief, seed and steps give the same week. */
+import type { WeekBrief } from "../brief.js";
+import { indexCatalogue } from "../catalogue/derive.js";
+import type { WeekDraft } from "../week.js";
+import { solve } from "./anneal.js";
+import { findCandidates } from "./candidates.js";
+import { explainClashes, explainLayOut, findPlaceConflicts, findReachConflicts, type Conflict } from "./conflicts.js";
+import { formulate, type FormulationKey, type Tightening } from "./formulate.js";
+import { layOut, type LayOutFault } from "./lay-out.js";
+import type { Problem, SearchOptions, Solution } from "./problem.js";
+
+export interface PlanOptions {
+  /** Unsigned 32-bit. */
+  readonly seed: number;
+  /** Moves of the first search; a search repeated because the clock did not hold takes half as many. */
+  readonly steps: number;
+  readonly onBetter?: SearchOptions["onBetter"];
+  readonly shouldStop?: SearchOptions["shouldStop"];
+  /** A stable digest of a text, such as SHA-256 in hexadecimal; names the problem in the week's certificate. */
+  readonly hash: (text: string) => string;
+}
+
+export type WeekOutcome =
+  | {
+      readonly kind: "PLANNED";
+      readonly draft: WeekDraft;
+      readonly seed: number;
+      /** Moves made, all searches together. */
+      readonly steps: number;
+      /** Digest of the problem that the week was found on. */
+      readonly problemHash: string;
+      readonly objectivePoints: number;
+    }
+  | { readonly kind: "INFEASIBLE"; readonly conflicts: readonly Conflict[] };
+
+/** Searches after the first, each with less time or space where the week did not fit. */
+const MOST_REPEATS = 4;
+/** A session that overran gets this part of what it had, or of what it turned out to hold if that is less. */
+const REDUCTION = 0.9;
+/** The search's figures are in thousandths of a point. */
+const PER_POINT = 1000;
+
+/**
+ * Plans a week. INFEASIBLE is an outcome, not an error: the conflicts say which requirements clash. Conflicts found before
+ * the search are certain; those after it say what the best week met still breaks. Throws RangeError on a brief that
+ * contradicts itself (unknown rule set index, a break that ends before the child leaves).
+ */
+export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
+  const index = indexCatalogue(brief.catalogue);
+  const candidates = findCandidates(brief, index);
+  const early = findPlaceConflicts(brief, index, candidates);
+  if (early.length > 0) return { kind: "INFEASIBLE", conflicts: early };
+
+  const tightening = { minutes: new Map<string, number>(), boxMl: new Map<string, number>() };
+  let steps = 0;
+  let picks: readonly number[] | undefined;
+  let faults: readonly LayOutFault[] = [];
+  for (let repeat = 0; repeat <= MOST_REPEATS; repeat += 1) {
+    const { problem, layout } = formulate(brief, index, candidates, tightening);
+    if (repeat === 0) {
+      const unreachable = findReachConflicts(problem, layout);
+      if (unreachable.length > 0) return { kind: "INFEASIBLE", conflicts: unreachable };
+    }
+    const solution = search(problem, options, repeat, picks);
+    steps += solution.steps;
+    if (!solution.feasible) {
+      // A problem tightened by guess proves nothing: the clock's own complaint is the truer answer.
+      const conflicts = faults.length > 0 ? explainLayOut(faults) : explainClashes(brief, layout, solution.clashes);
+      return { kind: "INFEASIBLE", conflicts };
+    }
+    const draft = layOut({ brief, index, problem, layout, solution });
+    if (draft.ok) {
+      const problemHash = options.hash(JSON.stringify(problem));
+      const objectivePoints = solution.objective / PER_POINT;
+      return { kind: "PLANNED", draft: draft.value, seed: options.seed, steps, problemHash, objectivePoints };
+    }
+    faults = draft.error;
+    picks = solution.picks;
+    tighten(tightening, faults, problem, layout);
+  }
+  return { kind: "INFEASIBLE", conflicts: explainLayOut(faults) };
+}
+
+function search(
+  problem: Problem,
+  options: PlanOptions,
+  repeat: number,
+  start: readonly number[] | undefined,
+): Solution {
+  return solve(problem, {
+    seed: (options.seed + repeat) >>> 0,
+    steps: repeat === 0 ? options.steps : Math.ceil(options.steps / 2),
+    ...(start === undefined ? {} : { start }),
+    ...(options.onBetter === undefined ? {} : { onBetter: options.onBetter }),
+    ...(options.shouldStop === undefined ? {} : { shouldStop: options.shouldStop }),
+  });
+}
+
+/** Takes minutes off the sessions that overran and millilitres off the boxes that did not close. */
+function tighten(
+  tightening: { readonly minutes: Map<string, number>; readonly boxMl: Map<string, number> } & Tightening,
+  faults: readonly LayOutFault[],
+  problem: Problem,
+  layout: FormulationKey,
+): void {
+  for (const fault of faults) {
+    if (fault.kind === "BoxDoesNotClose") {
+      tightening.boxMl.set(`${fault.childId}@${fault.date}`, Math.max(0, fault.ml - 1));
+      continue;
+    }
+    const have = problem.windows[layout.sessions.indexOf(fault.session)]?.minutes ?? 0;
+    tightening.minutes.set(fault.session, Math.floor(have * REDUCTION));
+  }
+}

@@ -1,0 +1,58 @@
+import { GraphQLError } from "graphql";
+import type { App } from "../app/app.js";
+import type { ReadSession } from "../database/database.js";
+import { readHousehold, readMe, type HouseholdRow, type SchoolRow } from "../database/household.js";
+import { readRuleSets, readSchools, type RuleSetRow } from "../database/school.js";
+import { readWeek, readWeekById, type WeekRow } from "../database/week.js";
+import type { Notices } from "./notices.js";
+
+export interface GraphqlContext {
+  readonly app: App;
+  readonly notices: Notices;
+  readonly requestId: string;
+  /** The person's ID, from the verified token; null when none was sent. */
+  readonly personId: string | null;
+  readonly reads: Reads;
+}
+
+/** Whole trees of one operation, each read at most once, all in one transaction. */
+export interface Reads {
+  readonly session: () => ReadSession;
+  household(id: string): Promise<HouseholdRow | null>;
+  week(householdId: string, weekStart: string): Promise<WeekRow | null>;
+  weekById(id: string): Promise<WeekRow | null>;
+  me(): ReturnType<typeof readMe>;
+  schools(ids: readonly string[]): Promise<SchoolRow[]>;
+  ruleSets(schoolId: string): Promise<RuleSetRow[]>;
+  /** After a write everything is read anew. */
+  forget(): void;
+}
+
+/** @param openSession opens the read transaction of this person, at first use */
+export function createReads(openSession: () => ReadSession): Reads {
+  const kept = new Map<string, Promise<unknown>>();
+  const once = <T>(key: string, read: () => Promise<T>): Promise<T> => {
+    const known = kept.get(key) as Promise<T> | undefined;
+    if (known) return known;
+    const fresh = read();
+    kept.set(key, fresh);
+    return fresh;
+  };
+  const session = openSession;
+  return {
+    session,
+    household: (id) => once(`household/${id}`, () => session().read((tx) => readHousehold(tx, id))),
+    week: (householdId, weekStart) => once(`week/${householdId}/${weekStart}`, () => session().read((tx) => readWeek(tx, householdId, weekStart))),
+    weekById: (id) => once(`week/${id}`, () => session().read((tx) => readWeekById(tx, id))),
+    me: () => once("me", () => session().read(readMe)),
+    schools: (ids) => (ids.length === 0 ? Promise.resolve([]) : once(`schools/${ids.join()}`, () => session().read((tx) => readSchools(tx, ids)))),
+    ruleSets: (schoolId) => once(`rule-sets/${schoolId}`, () => session().read((tx) => readRuleSets(tx, [schoolId], []))),
+    forget: () => kept.clear(),
+  };
+}
+
+/** Everything but the catalogue needs a signed-in person. */
+export function requirePerson(context: GraphqlContext): string {
+  if (context.personId !== null) return context.personId;
+  throw new GraphQLError("Sign in first: send the header Authorization: Bearer <token>.", { extensions: { code: "UNAUTHENTICATED" } });
+}

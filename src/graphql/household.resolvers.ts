@@ -1,0 +1,114 @@
+import { changeKitchen } from "./kitchen-mutations.js";
+import { createChild } from "../app/create-child.js";
+import { createHousehold } from "../app/create-household.js";
+import { enrolChild } from "../app/enrol-child.js";
+import { weekStartOf } from "../app/assemble-brief.js";
+import { dailyNeeds } from "../domain/nutrition/needs.js";
+import { ageOn } from "../domain/calendar/dates.js";
+import { readBoxesOfChild } from "../database/week.js";
+import { GraphQLError } from "graphql";
+import { daysBetween } from "../domain/calendar/dates.js";
+import type { HouseholdRow } from "../database/household.js";
+import { requirePerson, type GraphqlContext } from "./context.js";
+import { explain } from "./explain.js";
+import { baseOf, foodOf } from "./food.resolvers.js";
+import { globalId, localId } from "./global-id.js";
+import type { Resolvers } from "./generated.js";
+import type { ChildNode } from "./rows.js";
+
+const MOST_DAYS = 62;
+
+/** The tree after a write; the person has just changed it, so it is theirs. */
+export async function freshHousehold({ reads }: GraphqlContext, id: string): Promise<HouseholdRow> {
+  reads.forget();
+  const household = await reads.household(id);
+  if (!household) throw new Error("a household just changed cannot be read");
+  return household;
+}
+
+export function childIn(household: HouseholdRow, childId: string): ChildNode {
+  const row = household.children.find((child) => child.id === childId);
+  if (!row) throw new Error("a row names a child that is not in its household");
+  return { row, household };
+}
+
+/** Children of a household by ID, in the order given. */
+export async function childrenOf({ reads }: GraphqlContext, householdId: string, ids: readonly string[]): Promise<ChildNode[]> {
+  const household = await reads.household(householdId);
+  return household ? ids.map((id) => childIn(household, id)) : [];
+}
+
+type Mutations = "createHousehold" | "createChild" | "enrolChild" | "setStock" | "setLeftovers" | "setPrepTimes" | "setEquipment" | "recordLabel" | "relaxHouseRule";
+
+export const householdResolvers: Pick<Resolvers, "Household" | "Kitchen" | "Stock" | "Leftover" | "FreezerStock" | "LabelCheck" | "Child" | "Enrolment"> & {
+  Query: Pick<NonNullable<Resolvers["Query"]>, "household">;
+  Mutation: Pick<NonNullable<Resolvers["Mutation"]>, Mutations>;
+} = {
+  Query: {
+    household(_, { id }, context) {
+      requirePerson(context);
+      const local = localId("Household", id);
+      return local === null ? null : context.reads.household(local);
+    },
+  },
+  Mutation: {
+    async createHousehold(_, { input }, context) {
+      const made = await createHousehold(context.app, requirePerson(context), input);
+      return made.ok ? { __typename: "CreateHouseholdPayload", household: await freshHousehold(context, made.value.householdId) } : explain(made.error);
+    },
+    async createChild(_, { input }, context) {
+      const made = await createChild(context.app, requirePerson(context), { ...input, householdId: localId("Household", input.householdId) });
+      if (!made.ok) return explain(made.error);
+      const household = await freshHousehold(context, made.value.householdId);
+      return { __typename: "CreateChildPayload", household, child: childIn(household, made.value.childId) };
+    },
+    async enrolChild(_, { input }, context) {
+      const made = await enrolChild(context.app, requirePerson(context), {
+        ...input,
+        householdId: localId("Household", input.householdId), childId: localId("Child", input.childId), schoolClassId: localId("SchoolClass", input.schoolClassId),
+      });
+      if (!made.ok) return explain(made.error);
+      const household = await freshHousehold(context, made.value.householdId);
+      return { __typename: "EnrolChildPayload", household, child: childIn(household, made.value.childId) };
+    },
+    ...changeKitchen,
+  },
+  Household: {
+    id: (household) => globalId("Household", household.id),
+    children: (household) => household.children.map((row) => ({ row, household })),
+    kitchen: (household) => household,
+    week: (household, { date }, { reads }) => reads.week(household.id, weekStartOf(date, household.weekStart)),
+  },
+  Stock: { food: ({ food }, _, context) => foodOf(context, food) },
+  Leftover: { id: (row) => globalId("Leftover", row.id), base: ({ base }, _, context) => baseOf(context, base) },
+  FreezerStock: { id: (row) => globalId("FreezerStock", row.id), base: ({ base }, _, context) => baseOf(context, base) },
+  LabelCheck: { food: ({ food }, _, context) => foodOf(context, food) },
+  Child: {
+    id: ({ row }) => globalId("Child", row.id),
+    name: ({ row }) => row.name,
+    dateOfBirth: ({ row }) => row.dateOfBirth,
+    ageYears: ({ row }, { on }) => ageOn(row.dateOfBirth, on),
+    diets: ({ row }) => row.diets,
+    dislikes: ({ row }) => row.dislikes,
+    appetite: ({ row }) => row.appetite,
+    minutesToEat: ({ row }) => row.minutesToEat,
+    allergies: ({ row }) => row.allergies,
+    enrolments: ({ row, household }) => row.enrolments.map((enrolment) => ({ row: enrolment, household })),
+    dailyNeeds({ row }, { on }) {
+      const needs = dailyNeeds({ ...row, sex: row.body?.sex ?? null, weightKg: row.body?.weightKg ?? null, heightCm: row.body?.heightCm ?? null }, on);
+      return { ...needs, energyKcal: Math.round(needs.energyKcal), energyMethod: needs.method };
+    },
+    async boxes({ row, household }, { from, to }, { reads }) {
+      const days = daysBetween(from, to);
+      if (days < 0 || days > MOST_DAYS) throw new GraphQLError(`Ask for 0 to ${MOST_DAYS} days from one day to a later one.`, { extensions: { code: "BAD_USER_INPUT" } });
+      const boxes = await reads.session().read((tx) => readBoxesOfChild(tx, row.id, from, to));
+      return boxes.map((box) => ({ row: box, householdId: household.id }));
+    },
+  },
+  Enrolment: {
+    school: ({ row, household }) => household.schools.find((school) => school.id === row.schoolId)!,
+    schoolClass: ({ row, household }) => household.schools.flatMap((school) => school.classes).find((entry) => entry.id === row.schoolClassId)!,
+    fromDate: ({ row }) => row.fromDate,
+    untilDate: ({ row }) => row.untilDate,
+  },
+};

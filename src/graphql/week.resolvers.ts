@@ -1,0 +1,235 @@
+import { agreeWeek } from "../app/agree-week.js";
+import { weekStartOf } from "../app/assemble-brief.js";
+import type { WeekRef } from "../app/change-week.js";
+import { alternativesOf, pinItem, swapItem, unpinItem } from "../app/items.js";
+import { markPacked } from "../app/mark-packed.js";
+import { planWeek } from "../app/plan-week.js";
+import { reportAbsence } from "../app/report-absence.js";
+import { sayCaution, sayConflict, sayReason, sayWayOut, type Names } from "../app/say.js";
+import { finishTask, takeTask, type TaskRef } from "../app/tasks.js";
+import { requirePerson, type GraphqlContext } from "./context.js";
+import { explain } from "./explain.js";
+import { baseOf, foodOf } from "./food.resolvers.js";
+import { globalId, localId } from "./global-id.js";
+import type { Resolvers } from "./generated.js";
+import { childrenOf } from "./household.resolvers.js";
+
+async function namesFor(context: GraphqlContext, householdId: string | null): Promise<Names> {
+  const household = householdId === null ? null : await context.reads.household(householdId);
+  return { index: context.app.index, child: (id) => household?.children.find((child) => child.id === id)?.name ?? "a child" };
+}
+
+async function payload(context: GraphqlContext, ref: WeekRef) {
+  context.reads.forget();
+  const week = await context.reads.week(ref.householdId, ref.weekStart);
+  if (!week) throw new Error("a week just changed cannot be read");
+  return { __typename: "WeekPayload" as const, week, changed: ref.changed };
+}
+
+async function taskPayload(context: GraphqlContext, ref: TaskRef) {
+  context.reads.forget();
+  const week = await context.reads.weekById(ref.weekId);
+  const row = week?.plan.tasks.find((task) => task.id === ref.taskId);
+  // The key was used for a task of a plan that has been replaced since.
+  if (!week || !row) return explain({ kind: "NothingThere", what: "task" });
+  return { __typename: "TaskPayload" as const, task: { row, householdId: week.householdId } };
+}
+
+type Types = "Week" | "WeekPlan" | "Box" | "BoxItem" | "BoxItemNote" | "Batch" | "BatchFeed" | "Task" | "ShoppingLine" | "Caution" | "Conflict" | "Alternative" | "NoSchool" | "WeekPayload" | "LabelsUnread";
+type Mutations = "planWeek" | "pinItem" | "unpinItem" | "swapItem" | "agreeWeek" | "markPacked" | "reportAbsence" | "takeTask" | "finishTask";
+
+export const weekResolvers: Pick<Resolvers, Types> & {
+  Query: Pick<NonNullable<Resolvers["Query"]>, "week" | "alternatives">;
+  Mutation: Pick<NonNullable<Resolvers["Mutation"]>, Mutations>;
+  Subscription: NonNullable<Resolvers["Subscription"]>;
+} = {
+  Query: {
+    async week(_, { householdId, date }, context) {
+      requirePerson(context);
+      const local = localId("Household", householdId);
+      const household = local === null ? null : await context.reads.household(local);
+      return household ? context.reads.week(household.id, weekStartOf(date, household.weekStart)) : null;
+    },
+    alternatives: async (_, { itemId }, context) => (await alternativesOf(context.app, requirePerson(context), localId("BoxItem", itemId))) ?? [],
+  },
+  Mutation: {
+    async planWeek(_, { input }, context) {
+      const householdId = localId("Household", input.householdId);
+      const planned = await planWeek(context.app, requirePerson(context), { ...input, householdId });
+      return planned.ok ? payload(context, planned.value) : explain(planned.error, householdId);
+    },
+    async pinItem(_, { input }, context) {
+      const pinned = await pinItem(context.app, requirePerson(context), { ...input, itemId: localId("BoxItem", input.itemId) });
+      return pinned.ok ? payload(context, pinned.value) : explain(pinned.error);
+    },
+    async unpinItem(_, { input }, context) {
+      const unpinned = await unpinItem(context.app, requirePerson(context), { ...input, itemId: localId("BoxItem", input.itemId) });
+      return unpinned.ok ? payload(context, unpinned.value) : explain(unpinned.error);
+    },
+    async swapItem(_, { input }, context) {
+      const swapped = await swapItem(context.app, requirePerson(context), { ...input, itemId: localId("BoxItem", input.itemId) });
+      return swapped.ok ? payload(context, swapped.value) : explain(swapped.error);
+    },
+    async agreeWeek(_, { input }, context) {
+      const agreed = await agreeWeek(context.app, requirePerson(context), { ...input, weekId: localId("Week", input.weekId) });
+      return agreed.ok ? payload(context, agreed.value) : explain(agreed.error);
+    },
+    async markPacked(_, { input }, context) {
+      const packed = await markPacked(context.app, requirePerson(context), { ...input, boxId: localId("Box", input.boxId) });
+      return packed.ok ? payload(context, packed.value) : explain(packed.error);
+    },
+    async reportAbsence(_, { input }, context) {
+      const householdId = localId("Household", input.householdId);
+      const reported = await reportAbsence(context.app, requirePerson(context), { ...input, householdId, childId: localId("Child", input.childId) });
+      return reported.ok ? payload(context, reported.value) : explain(reported.error, householdId);
+    },
+    async takeTask(_, { input }, context) {
+      const taken = await takeTask(context.app, requirePerson(context), { ...input, taskId: localId("Task", input.taskId) });
+      return taken.ok ? taskPayload(context, taken.value) : explain(taken.error);
+    },
+    async finishTask(_, { input }, context) {
+      const finished = await finishTask(context.app, requirePerson(context), { ...input, taskId: localId("Task", input.taskId) });
+      return finished.ok ? taskPayload(context, finished.value) : explain(finished.error);
+    },
+  },
+  Subscription: {
+    planProgress: {
+      async *subscribe(_, { householdId }, context) {
+        for await (const notice of noticesAbout(context, "PLAN_PROGRESS", householdId)) yield { planProgress: { weekStart: notice.weekStart, percent: notice.percent, bestPoints: notice.bestPoints } };
+      },
+    },
+    weekChanged: {
+      async *subscribe(_, { householdId }, context) {
+        for await (const notice of noticesAbout(context, "PLAN_CHANGED", householdId)) yield notice;
+      },
+      /** Read with the listener's own rights at each change, in a transaction of its own. */
+      resolve: (async (notice: { householdId: string; weekStart: string }, _: unknown, { reads }: GraphqlContext) => {
+        reads.forget();
+        return reads.week(notice.householdId, notice.weekStart);
+      }) as never,
+    },
+  },
+  Week: {
+    id: (week) => globalId("Week", week.id),
+    plan: (week) => ({ row: week.plan, householdId: week.householdId }),
+  },
+  WeekPlan: {
+    id: ({ row }) => globalId("WeekPlan", row.id),
+    number: ({ row }) => row.number,
+    state: ({ row }) => row.state,
+    createdAt: ({ row }) => row.createdAt,
+    agreedAt: ({ row }) => row.agreedAt,
+    boxes: ({ row, householdId }) => row.boxes.map((box) => ({ row: box, householdId })),
+    batches: ({ row, householdId }) => row.batches.map((batch) => ({ row: batch, householdId })),
+    tasks: ({ row, householdId }) => row.tasks.map((task) => ({ row: task, householdId })),
+    shopping: ({ row }) => row.shopping,
+    cautions: ({ row, householdId }) => row.cautions.map((caution) => ({ row: caution, householdId })),
+    wishes: ({ row }) => ({ ...row.wishes, objectivePoints: Math.round(row.wishes.objectivePoints) }),
+    sharing: ({ row }) =>
+      row.comparison && { ...row.comparison, savedMinutes: row.comparison.handsOnMinutesAlone === null ? null : row.comparison.handsOnMinutesAlone - row.comparison.handsOnMinutesShared },
+    origin: ({ row }) => row,
+  },
+  Box: {
+    id: ({ row }) => globalId("Box", row.id),
+    child: async ({ row, householdId }, _, context) => (await childrenOf(context, householdId, [row.childId]))[0]!,
+    date: ({ row }) => row.date,
+    state: ({ row }) => row.state,
+    packedAt: ({ row }) => row.packedAt,
+    packing: ({ row }) => row.packing,
+    items: ({ row, householdId }) => row.items.map((item) => ({ row: item, householdId })),
+  },
+  BoxItem: {
+    id: ({ row }) => globalId("BoxItem", row.id),
+    breakKey: ({ row }) => row.breakKey,
+    slot: ({ row }) => row.slot,
+    place: ({ row }) => row.place,
+    dish: ({ row }, _, { app }) => app.index.derived(row.dish),
+    grams: ({ row }) => row.grams,
+    pieces: ({ row }) => row.pieces,
+    served: ({ row }) => row.served,
+    energyKcal: ({ row }) => row.energyKcal,
+    carbohydrateGrams: ({ row }) => row.carbohydrateGrams,
+    allergens: ({ row }) => row.allergens,
+    cuts: ({ row }) => row.cuts,
+    holdingCase: ({ row }) => row.holdingCase,
+    labelsToRead: ({ row }, _, context) => row.labelsToRead.map((key) => foodOf(context, key)),
+    pinned: ({ row }) => row.pinned,
+    note: (node) => (node.row.note === null ? null : node),
+  },
+  BoxItemNote: {
+    compartment: ({ row }) => row.note!.compartment,
+    holdingMinutes: ({ row }) => row.note!.holdingMinutes,
+    holdingLimitMinutes: ({ row }) => row.note!.holdingLimitMinutes,
+    why: async ({ row, householdId }, _, context) => {
+      const names = await namesFor(context, householdId);
+      return row.note!.reasons.map((reason) => sayReason(reason, names));
+    },
+  },
+  Batch: {
+    id: ({ row }) => globalId("Batch", row.id),
+    base: ({ row }, _, context) => baseOf(context, row.base),
+    session: ({ row }) => row.session,
+    batches: ({ row }) => row.batches,
+    grams: ({ row }) => row.grams,
+    feeds: ({ row, householdId }) => row.feeds.map((feed) => ({ row: feed, householdId })),
+    spareGrams: ({ row }) => row.spareGrams,
+    state: ({ row }) => row.state,
+  },
+  BatchFeed: {
+    date: ({ row }) => row.date,
+    children: ({ row, householdId }, _, context) => childrenOf(context, householdId, row.childIds),
+    grams: ({ row }) => row.grams,
+  },
+  Task: {
+    id: ({ row }) => globalId("Task", row.id),
+    session: ({ row }) => row.session,
+    kind: ({ row }) => row.kind,
+    text: ({ row }) => row.text,
+    children: ({ row, householdId }, _, context) => childrenOf(context, householdId, row.childIds),
+    forDates: ({ row }) => row.forDates,
+    handsOnMinutes: ({ row }) => row.handsOnMinutes,
+    passiveMinutes: ({ row }) => row.passiveMinutes,
+    equipment: ({ row }) => row.equipment.map((use) => (use.units === 1 ? use.kind : `${use.units} x ${use.kind}`)),
+    startsAt: ({ row }) => row.startsAt,
+    handsFreeAt: ({ row }) => row.handsFreeAt,
+    endsAt: ({ row }) => row.endsAt,
+    carer: ({ row }) => row.carer + 1,
+    handles: ({ row }) => row.handles,
+    state: ({ row }) => row.state,
+    takenBy: ({ row }) => row.takenBy,
+  },
+  ShoppingLine: { id: (row) => globalId("ShoppingLine", row.id), food: ({ food }, _, context) => foodOf(context, food) },
+  Caution: {
+    kind: ({ row }) => row.kind,
+    child: async ({ row, householdId }, _, context) => ("childId" in row ? (await childrenOf(context, householdId, [row.childId]))[0]! : null),
+    date: ({ row }) => ("date" in row ? row.date : null),
+    text: async ({ row, householdId }, _, context) => sayCaution(row, await namesFor(context, householdId)),
+  },
+  Conflict: {
+    kind: ({ row }) => row.kind,
+    child: async ({ row, householdId }, _, context) => (row.childId === null || householdId === null ? null : (await childrenOf(context, householdId, [row.childId]))[0]!),
+    date: ({ row }) => row.date,
+    session: ({ row }) => row.session,
+    text: async ({ row, householdId }, _, context) => sayConflict(row, await namesFor(context, householdId)),
+    wayOut: ({ row }) => row.wayOut.map(sayWayOut).join(" "),
+  },
+  Alternative: {
+    dish: ({ dish }, _, { app }) => app.index.derived(dish),
+    pointsMore: ({ objectiveDelta }) => Math.round(objectiveDelta),
+  },
+  NoSchool: { children: ({ childIds, householdId }, _, context) => childrenOf(context, householdId, childIds) },
+  WeekPayload: {
+    changedBoxes: ({ week, changed }) => week.plan.boxes.filter((box) => changed.includes(`${box.childId}@${box.date}`)).map((row) => ({ row, householdId: week.householdId })),
+  },
+  LabelsUnread: { foods: ({ foods }, _, context) => foods.map((key) => foodOf(context, key)) },
+};
+
+/** Notices for members of the household only; a stranger's subscription ends at once, like a household that is not there. */
+async function* noticesAbout<K extends "PLAN_CHANGED" | "PLAN_PROGRESS">(context: GraphqlContext, kind: K, householdId: string) {
+  requirePerson(context);
+  const local = localId("Household", householdId);
+  const household = local === null ? null : await context.reads.household(local);
+  if (local === null || !household) return;
+  await context.reads.session().close();
+  yield* context.notices.about(kind, local);
+}

@@ -1,0 +1,97 @@
+import { cpSync, mkdtempSync, appendFileSync, mkdirSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { connectDatabase } from "../../src/database/database.js";
+import { ensureServerRole, migrate } from "../../src/database/migrate.js";
+import { diffSchema } from "../../src/database/schema-diff.js";
+import { seedDemo, seedReference } from "../../src/database/seed.js";
+import { useDatabase } from "../support/database.js";
+import { databaseOn } from "../support/test-server.js";
+
+const database = useDatabase();
+
+function copyMigrations(): string {
+  const directory = mkdtempSync(join(tmpdir(), "noonpail-migrations-"));
+  cpSync("prisma/migrations", directory, { recursive: true });
+  return directory;
+}
+
+test("migrating a migrated database changes nothing", async () => {
+  const { applied, alreadyThere } = await migrate(database.ownerUrl);
+  expect(applied).toEqual([]);
+  expect(alreadyThere).toBeGreaterThan(0);
+});
+
+test("a migration that was edited after it had been applied is refused", async () => {
+  const directory = copyMigrations();
+  appendFileSync(join(directory, "0001_tables/migration.sql"), "\n-- one more thought\n");
+  await expect(migrate(database.ownerUrl, directory)).rejects.toThrow("0001_tables was edited");
+});
+
+test("a migration that fails leaves nothing behind, not even those before it", async () => {
+  const directory = copyMigrations();
+  for (const [name, sql] of [["9001_good", "create table left_behind ()"], ["9002_bad", "select * from no_such_table"]] as const) {
+    mkdirSync(join(directory, name));
+    writeFileSync(join(directory, name, "migration.sql"), sql);
+  }
+  await expect(migrate(database.ownerUrl, directory)).rejects.toThrow("no_such_table");
+  expect(await database.owner`select to_regclass('left_behind') as found`).toEqual([{ found: null }]);
+  expect((await migrate(database.ownerUrl)).applied).toEqual([]);
+});
+
+test("two servers that migrate at the same time do not trip over each other", async () => {
+  const directory = copyMigrations();
+  mkdirSync(join(directory, "9003_together"));
+  writeFileSync(join(directory, "9003_together", "migration.sql"), "create table made_together (); drop table made_together");
+  const reports = await Promise.all([migrate(database.ownerUrl, directory), migrate(database.ownerUrl, directory)]);
+  expect(reports.flatMap(({ applied }) => applied)).toEqual(["9003_together"]);
+});
+
+test("the migrations make exactly the tables that prisma/schema.prisma describes, and a missing column shows", async () => {
+  expect(await diffSchema(database.ownerUrl)).toBe("");
+  await database.owner`alter table absence drop column reason`;
+  expect(await diffSchema(database.ownerUrl)).toContain('ALTER TABLE "absence" ADD COLUMN     "reason" TEXT NOT NULL');
+});
+
+describe("an owner that is not a superuser", () => {
+  const role = { name: "test_plain_owner", password: "p" };
+  const server = { name: "test_plain_server", password: "it's 100% \"odd\"" };
+  const name = `plain_${process.pid}`;
+  let ownerUrl: string;
+
+  beforeAll(async () => {
+    await database.owner`create role test_plain_owner login password 'p' createrole`;
+    await database.owner`create database ${database.owner(name)} owner test_plain_owner`;
+    ownerUrl = databaseOn(database.ownerUrl, name, role);
+    await migrate(ownerUrl);
+    // Membership in noonpail_app is given by whoever administers it; here another owner made that role.
+    await database.owner`grant noonpail_app to test_plain_owner with admin option, inherit false`;
+    await ensureServerRole(ownerUrl, server);
+  });
+  afterAll(async () => {
+    await database.owner`drop database ${database.owner(name)} with (force)`;
+    await database.owner`drop role test_plain_server`;
+    await database.owner`drop role test_plain_owner`;
+  });
+
+  test("loads the reference data, and lets people found households and children, but sees no family's rows", async () => {
+    expect((await seedReference(ownerUrl)).changed).toBe(true);
+    const db = connectDatabase(databaseOn(database.ownerUrl, name, server), { writers: 1, readers: 1 });
+    const plain = connectDatabase(ownerUrl, { writers: 1, readers: 1 });
+    try {
+      await db.refusePowerfulRole();
+      const person = await db.signIn("test:founder", "Founder");
+      const [home, child] = ["5f0c3a52-d0a7-4b0f-8d6e-1a2b3c4d5e6f", "6f0c3a52-d0a7-4b0f-8d6e-1a2b3c4d5e6f"];
+      await db.asPerson(person, (tx) => tx.$executeRaw`select app_found_household(${home}::uuid, 'Home', 'Europe/London', 'GBP')`);
+      await db.asPerson(person, (tx) => tx.$executeRaw`select app_found_child(${child}::uuid, ${home}::uuid, 'Ari', date '2018-03-01', date '2024-01-01')`);
+      expect(await db.asPerson(person, (tx) => tx.child.findMany({ select: { id: true } }))).toEqual([{ id: child }]);
+      expect(await plain.asPerson("", (tx) => tx.household.count())).toBe(0);
+    } finally {
+      await Promise.all([db.close(), plain.close()]);
+    }
+  });
+
+  test("cannot write the demonstration, and is told why", async () => {
+    await expect(seedDemo(ownerUrl)).rejects.toThrow("BYPASSRLS");
+  });
+});
