@@ -3,7 +3,8 @@ import type { Database } from "../database/database.js";
 import type { Reference } from "../database/reference.js";
 import type { PlaceBrief, WeekBrief } from "../domain/brief.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
-import type { Alternative, WeekOutcome } from "../domain/planner/plan-week.js";
+import type { Alternative } from "../domain/planner/alternatives.js";
+import type { WeekOutcome } from "../domain/planner/plan-week.js";
 import type { WeekDraft } from "../domain/week.js";
 
 export interface PlanRequest {

@@ -49,14 +49,20 @@ export function isSchoolDay(school: SchoolRow, schoolClassId: string, date: stri
   return inTerm && !school.days.some((day) => day.kind === "HOLIDAY" && day.date === date && (day.schoolClassId === null || day.schoolClassId === schoolClassId));
 }
 
-/** The version of each rule set in force on a date that holds for this child there. */
-function documentsFor(ruleSets: readonly RuleSetRow[], child: ChildRow, schoolId: string, schoolClassId: string, date: string): RuleSetDocument[] {
+/** Does this set hold for this child in this class: its own, its class's, its school's, or its jurisdiction's. */
+function holdsFor(row: RuleSetRow, child: ChildRow, school: SchoolRow, schoolClassId: string): boolean {
+  if (row.childId !== null) return row.childId === child.id;
+  if (row.schoolClassId !== null) return row.schoolClassId === schoolClassId;
+  if (row.schoolId !== null) return row.schoolId === school.id;
+  return row.adoptedBy.includes(school.id) || (row.document.coversFoodFromHome && row.jurisdiction !== null && row.jurisdiction === school.jurisdiction);
+}
+
+/** The version of each rule set in force on a date that holds for this child there; by holding it covers food from home. */
+function documentsFor(ruleSets: readonly RuleSetRow[], child: ChildRow, school: SchoolRow, schoolClassId: string, date: string): RuleSetDocument[] {
   const newest = new Map<string, RuleSetDocument>();
   for (const row of ruleSets) {
     const { document } = row;
-    const holds =
-      row.childId !== null ? row.childId === child.id : row.schoolClassId !== null ? row.schoolClassId === schoolClassId : row.schoolId === null || row.schoolId === schoolId;
-    if (!holds || document.inForceFrom > date || (document.inForceUntil !== undefined && document.inForceUntil < date)) continue;
+    if (document.inForceFrom > date || (document.inForceUntil !== undefined && document.inForceUntil < date) || !holdsFor(row, child, school, schoolClassId)) continue;
     const other = newest.get(document.key);
     if (!other || other.version < document.version) newest.set(document.key, document);
   }
@@ -105,6 +111,8 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
     const at = documents.indexOf(document);
     return at >= 0 ? at : documents.push(document) - 1;
   };
+  // One object per version, so that children under the same rules share it.
+  const ruleSets = parts.ruleSets.map((row) => ({ ...row, document: { ...row.document, coversFoodFromHome: row.document.coversFoodFromHome || row.adoptedBy.length > 0 } }));
   const children = household.children.map((child): ChildBrief => {
     const days = dates.flatMap((date): ChildDayBrief[] => {
       const enrolment = enrolmentOn(child, date);
@@ -116,14 +124,14 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
       if (!schoolClass || !leave) return [];
       const special = school.days.filter((day) => day.date === date && (day.schoolClassId === null || day.schoolClassId === schoolClass.id));
       const endsAt = special.find((day) => day.kind === "EARLY_FINISH")?.endsAt ?? null;
-      const breaks = schoolClass.breaks.filter((entry) => endsAt === null || minutesOf(entry.startsAt) < minutesOf(endsAt));
+      const breaks = schoolClass.breaks.filter((entry) => entry.startsAt > leave.leaveAt && (endsAt === null || minutesOf(entry.startsAt) < minutesOf(endsAt)));
       if (breaks.length === 0) return [];
       return [
         {
           date, weekday: weekdayOf(date), leaveAt: leave.leaveAt, breaks,
           // Away from school there is neither a refrigerator nor anything to heat with.
           facility: special.some((day) => day.kind === "TRIP") ? "NEITHER" : schoolClass.facility,
-          ruleSets: documentsFor(parts.ruleSets, child, school.id, schoolClass.id, date).map(indexOf),
+          ruleSets: documentsFor(ruleSets, child, school, schoolClass.id, date).map(indexOf),
         },
       ];
     });

@@ -1,7 +1,7 @@
 /** Pinning, unpinning and swapping single items of a week. */
 import { readWeekById, type BoxItemRow, type BoxRow, type WeekRow } from "../database/week.js";
 import type { PinBrief, PlaceBrief, WeekBrief } from "../domain/brief.js";
-import type { Alternative } from "../domain/planner/plan-week.js";
+import type { Alternative } from "../domain/planner/alternatives.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
 import { changeWeek, weekHolding, type WeekChangeFailure, type WeekRef } from "./change-week.js";
@@ -106,7 +106,7 @@ export async function swapItem(
   const answer = await planWithProgress(app, inputs, brief, { compare: false });
   if (answer.outcome.kind === "INFEASIBLE") return fail({ kind: "SwapRefused", conflicts: answer.outcome.conflicts });
   return storePlan(app, {
-    attempt, verb: "changeItems", seenRevision: input.seenRevision, inputs: { ...inputs, before: week }, brief, answer: { ...answer, outcome: answer.outcome },
+    gone: { kind: "NothingThere", what: "item" } as const, attempt, verb: "changeItems", seenRevision: input.seenRevision, inputs: { ...inputs, before: week }, brief, answer: { ...answer, outcome: answer.outcome },
     also: async (tx) => {
       const where = { householdId: week.householdId, childId: item.childId, date: toDate(item.date), breakKey: item.breakKey, slot: item.slot, place: item.place };
       await tx.pin.deleteMany({ where });

@@ -1,6 +1,6 @@
 /** One transaction, one person, one key: an action happens once, and a refused one leaves nothing behind. */
 import { createHash } from "node:crypto";
-import { Prisma } from "../database/generated/client.js";
+import type { Prisma } from "../database/generated/client.js";
 import type { Tx } from "../database/database.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";

@@ -25,7 +25,7 @@ export interface PlanWeek {
 }
 
 export type PlanWeekFailure = FailureOf<
-  "InvalidInput" | "HouseholdNotFound" | "NotPermitted" | "RevisionPassed" | "KeyReused" | "WeekAgreed" | "OutsideTerm" | "NoSchool" | "WeekInfeasible" | "NothingThere"
+  "InvalidInput" | "HouseholdNotFound" | "NotPermitted" | "RevisionPassed" | "KeyReused" | "WeekAgreed" | "OutsideTerm" | "NoSchool" | "WeekInfeasible"
 >;
 
 /** A plan that the independent checker refuses is a bug of the planner: loud, never stored, never shown. */
@@ -55,10 +55,12 @@ export function changedBoxes(old: WeekRow | null, draft: WeekDraft): string[] {
   return [...new Set([...was.keys(), ...is.keys()])].filter((key) => was.get(key) !== is.get(key)).sort();
 }
 
-export interface StoreRequest {
+export interface StoreRequest<Gone> {
   readonly attempt: Attempt;
   readonly verb: Verb;
   readonly seenRevision: number;
+  /** What to answer when the household stopped being the person's while the week was planned. */
+  readonly gone: Gone;
   readonly inputs: WeekInputs;
   readonly brief: WeekBrief;
   readonly answer: PlanAnswer & { readonly outcome: { readonly kind: "PLANNED" } };
@@ -67,13 +69,16 @@ export interface StoreRequest {
 }
 
 /** Checks the week independently and writes it, all in one transaction. */
-export function storePlan(app: App, request: StoreRequest): Promise<Result<WeekRef, FailureOf<"NothingThere" | "NotPermitted" | "RevisionPassed" | "KeyReused" | "InvalidInput">>> {
+export function storePlan<Gone>(
+  app: App,
+  request: StoreRequest<Gone>,
+): Promise<Result<WeekRef, Gone | FailureOf<"NotPermitted" | "RevisionPassed" | "KeyReused" | "InvalidInput">>> {
   const { inputs, brief, answer, attempt } = request;
   const { draft } = answer.outcome;
   const faults = checkWeek(brief, draft);
   if (faults.length > 0) throw new PlanFailedCheck(faults);
   const old = inputs.before;
-  return once<WeekRef, FailureOf<"NothingThere" | "NotPermitted" | "RevisionPassed">>(app, attempt, async (tx) => {
+  return once<WeekRef, Gone | FailureOf<"NotPermitted" | "RevisionPassed">>(app, attempt, async (tx) => {
     const householdId = inputs.household.id;
     let weekId = old?.id;
     if (weekId === undefined) {
@@ -83,7 +88,7 @@ export function storePlan(app: App, request: StoreRequest): Promise<Result<WeekR
       weekId = row.id;
     }
     const locked = await lockWeek(tx, attempt.personId, weekId, request.seenRevision, request.verb);
-    if (!locked.ok) return locked;
+    if (!locked.ok) return fail(locked.error.kind === "NothingThere" ? request.gone : locked.error);
     await request.also?.(tx);
     const agreed = old?.plan.state === "AGREED";
     await savePlan(tx, {
@@ -139,6 +144,6 @@ export async function planWeek(app: App, personId: string, input: PlanWeek): Pro
   if (brief.children.length === 0) return fail({ kind: "OutsideTerm", weekStart, nextSchoolDay: nextSchoolDay(household, addDays(weekStart, 7)) });
   const answer = await planWithProgress(app, inputs, brief, { compare: true });
   if (answer.outcome.kind === "INFEASIBLE") return fail({ kind: "WeekInfeasible", conflicts: answer.outcome.conflicts });
-  return storePlan(app, { attempt, verb: "planWeek", seenRevision: input.seenRevision, inputs, brief, answer: { ...answer, outcome: answer.outcome } });
+  return storePlan(app, { gone: { kind: "HouseholdNotFound" } as const, attempt, verb: "planWeek", seenRevision: input.seenRevision, inputs, brief, answer: { ...answer, outcome: answer.outcome } });
 }
 

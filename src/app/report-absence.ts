@@ -7,7 +7,7 @@ import type { WeekRef } from "./change-week.js";
 import type { FailureOf } from "./failures.js";
 import { toDate } from "./local-day.js";
 import { before, type Attempt } from "./once.js";
-import { openWeek, planWithProgress, storePlan, type PlanWeekFailure } from "./plan-week.js";
+import { openWeek, planWithProgress, storePlan } from "./plan-week.js";
 
 export interface ReportAbsence {
   readonly idempotencyKey: string;
@@ -18,7 +18,9 @@ export interface ReportAbsence {
   readonly seenRevision: number;
 }
 
-export async function reportAbsence(app: App, personId: string, input: ReportAbsence): Promise<Result<WeekRef, PlanWeekFailure | FailureOf<"ChildNotFound" | "BoxClosed">>> {
+export async function reportAbsence(app: App, personId: string, input: ReportAbsence): Promise<
+  Result<WeekRef, FailureOf<"InvalidInput" | "HouseholdNotFound" | "ChildNotFound" | "NotPermitted" | "RevisionPassed" | "KeyReused" | "OutsideTerm" | "BoxClosed" | "WeekInfeasible">>
+> {
   const { date, childId } = input;
   if (!isCalendarDate(date)) return fail(invalid("date", `${date} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));
   if (input.reason.length > 200) return fail(invalid("reason", `has ${input.reason.length} characters`, "Send at most 200 characters."));
@@ -39,7 +41,7 @@ export async function reportAbsence(app: App, personId: string, input: ReportAbs
   const answer = await planWithProgress(app, inputs, brief, { compare: false });
   if (answer.outcome.kind === "INFEASIBLE") return fail({ kind: "WeekInfeasible", conflicts: answer.outcome.conflicts });
   return storePlan(app, {
-    attempt, verb: "reportAbsence", seenRevision: input.seenRevision, inputs, brief, answer: { ...answer, outcome: answer.outcome },
+    gone: { kind: "HouseholdNotFound" } as const, attempt, verb: "reportAbsence", seenRevision: input.seenRevision, inputs, brief, answer: { ...answer, outcome: answer.outcome },
     also: async (tx) => {
       await tx.absence.createMany({ data: [{ childId, date: toDate(date), reason: input.reason }], skipDuplicates: true });
     },

@@ -4,6 +4,7 @@ import { createHash } from "node:crypto";
 import { PrismaPg } from "@prisma/adapter-pg";
 import postgres from "postgres";
 import { PrismaClient, type Prisma } from "./generated/client.js";
+import { readReference, type Reference } from "./reference.js";
 
 export type Tx = Prisma.TransactionClient;
 export type ReadTx = postgres.TransactionSql;
@@ -15,6 +16,8 @@ export interface Database {
   openRead(personId: string): ReadSession;
   /** The person behind a verified token; made on first sight. */
   signIn(subject: string, name: string): Promise<string>;
+  /** Foods, bases, dishes and small tables. Throws when they were never loaded. */
+  readReference(): Promise<Reference>;
   /** What changed, as the triggers and jobs announce it. Returns the way to stop. */
   listen(onNotice: (notice: Notice) => void): Promise<() => Promise<void>>;
   announce(notice: Notice): Promise<void>;
@@ -108,6 +111,8 @@ export function connectDatabase(url: string, options: { writers?: number; reader
       const [row] = await sql<{ id: string }[]>`select app_sign_in(${subject}, ${name}) as id`;
       return row!.id;
     },
+
+    readReference: () => readReference(sql),
 
     async listen(onNotice) {
       const subscription = await sql.listen(CHANNEL, (payload) => onNotice(JSON.parse(payload) as Notice));

@@ -6,12 +6,14 @@ export interface Reference {
   readonly catalogue: CatalogueBrief;
   readonly choking: readonly ChokingRule[];
   readonly holding: HoldingLimits;
+  /** Row ID of each dish by key. */
+  readonly dishIds: ReadonlyMap<string, string>;
 }
 
 /** Throws when the reference seeds were never loaded: without them nothing can be planned safely. */
 export async function readReference(sql: postgres.Sql): Promise<Reference> {
   const [row] = await sql<
-    { version: string | null; choking: readonly ChokingRule[] | null; holding: HoldingLimits | null; foods: CatalogueBrief["foods"]; bases: CatalogueBrief["bases"]; dishes: CatalogueBrief["dishes"] }[]
+    { version: string | null; choking: readonly ChokingRule[] | null; holding: HoldingLimits | null; foods: CatalogueBrief["foods"]; bases: CatalogueBrief["bases"]; dishes: CatalogueBrief["dishes"]; dishIds: Record<string, string> }[]
   >`
     select
       (select version from reference_table where key = 'catalogue') as version,
@@ -32,6 +34,7 @@ export async function readReference(sql: postgres.Sql): Promise<Reference> {
           'ingredients', (select coalesce(json_agg(json_build_object('food', f.key, 'grams', i.grams, 'form', i.form) order by i.place), '[]')
             from base_ingredient i join food f on f.id = i.food_id where i.base_id = b.id)
         ) order by b.key), '[]') from base b) as bases,
+      (select json_object_agg(d.key, d.id) from dish d) as "dishIds",
       (select coalesce(json_agg(json_build_object(
           'key', d.key, 'name', d.name, 'slots', d.slots, 'portion', d.portion, 'served', d.served, 'goodForHours', d.good_for_hours,
           'cutlery', d.cutlery, 'spill', d.spill, 'volumeMl', d.volume_ml, 'starch', d.starch, 'protein', d.protein, 'colours', d.colours,
@@ -48,5 +51,5 @@ export async function readReference(sql: postgres.Sql): Promise<Reference> {
   if (!row?.version || !row.choking || !row.holding) {
     throw new Error("The reference tables are empty: run npm run db:migrate, which loads seeds/reference.");
   }
-  return { catalogue: { version: row.version, foods: row.foods, bases: row.bases, dishes: row.dishes }, choking: row.choking, holding: row.holding };
+  return { catalogue: { version: row.version, foods: row.foods, bases: row.bases, dishes: row.dishes }, choking: row.choking, holding: row.holding, dishIds: new Map(Object.entries(row.dishIds)) };
 }

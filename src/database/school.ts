@@ -9,6 +9,9 @@ export interface RuleSetRow {
   readonly schoolId: string | null;
   readonly schoolClassId: string | null;
   readonly childId: string | null;
+  /** Jurisdiction sets only: schools that adopted it, and the jurisdiction where it covers food from home by itself. */
+  readonly adoptedBy: readonly string[];
+  readonly jurisdiction: string | null;
   /** The document as it was loaded, rules in order. */
   readonly document: RuleSetDocument;
 }
@@ -39,7 +42,8 @@ export async function readSchoolPage(tx: ReadTx, first: number, afterName: strin
 export async function readRuleSets(tx: ReadTx, schoolIds: readonly string[], childIds: readonly string[]): Promise<RuleSetRow[]> {
   const rows = await tx<{ tree: RuleSetRow }[]>`
     select json_build_object('id', r.id, 'confirmed', r.confirmed, 'schoolId', coalesce(r.school_id, k.school_id), 'schoolClassId', r.school_class_id,
-      'childId', r.child_id, 'document', ${documentTree(tx)}) as tree
+      'childId', r.child_id, 'jurisdiction', r.jurisdiction,
+      'adoptedBy', (select coalesce(json_agg(a.school_id), '[]') from rule_set_adoption a where a.rule_set_id = r.id), 'document', ${documentTree(tx)}) as tree
     from rule_set r join rule_set_version v on v.rule_set_id = r.id
     left join school_class k on k.id = r.school_class_id
     where r.school_id = any(${schoolIds as string[]}::uuid[]) or k.school_id = any(${schoolIds as string[]}::uuid[]) or r.child_id = any(${childIds as string[]}::uuid[])

@@ -30,7 +30,7 @@ export const foodResolvers: Pick<Resolvers, "Dish" | "DishBase" | "DishIngredien
   },
   Food: { nutrients: (food) => amounts(food.nutrients) },
   Dish: {
-    id: ({ dish }, _, { app }) => globalId("Dish", app.dishId(dish.key)),
+    id: ({ dish }, _, { app }) => globalId("Dish", app.reference.dishIds.get(dish.key)!),
     key: ({ dish }) => dish.key,
     name: ({ dish }) => dish.name,
     slots: ({ dish }) => dish.slots,

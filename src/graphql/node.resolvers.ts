@@ -53,8 +53,8 @@ const finders: Readonly<Record<string, (id: string, context: GraphqlContext) => 
     return null;
   },
   Dish(id, { app }) {
-    const key = app.dishKey(id);
-    return key === null ? null : { __typename: "Dish", ...app.index.derived(key) };
+    const key = [...app.reference.dishIds].find(([, dishId]) => dishId === id)?.[0];
+    return key === undefined ? null : { __typename: "Dish", ...app.index.derived(key) };
   },
 };
 

@@ -150,7 +150,10 @@ function intakesAt(sex: Sex | null, ageYears: number): DailyIntake {
  * A child's daily needs on a date: energy by the NASEM equation where sex and body size are known and plausible, else from
  * the printed table; intakes by age band. Appetite is not in it. Ages above 18 take the oldest band, under 1 the youngest.
  */
-export function dailyNeeds(child: ChildBrief, onDate: string): DailyNeeds {
+export function dailyNeeds(
+  child: Pick<ChildBrief, "dateOfBirth" | "sex" | "weightKg" | "heightCm" | "activity">,
+  onDate: string,
+): DailyNeeds {
   const { sex, weightKg, heightCm, activity } = child;
   const ageYears = ageOn(child.dateOfBirth, onDate);
   const equation =

@@ -607,11 +607,16 @@ function boundBoxes(
   const wetVolume: Measure = (dish) => (dish.inFlask || dish.derived.dish.spill !== "WET" ? 0 : dish.volumeMl);
   const flask: Measure = (dish) => (dish.inFlask ? 1 : 0);
   const larger = new Map<string, Measure>();
-  /** Whether a dish takes more than `ml`, so that a compartment holds few of its size. */
-  const largerThan = (ml: number, wet: boolean): Measure => {
-    const key = `${ml}/${wet}`;
+  /** Whether a dish takes more than `ml`, so that a compartment holds few of its size; or how much it then takes. */
+  const largerThan = (ml: number, wet: boolean, inMl: boolean): Measure => {
+    const key = `${ml}/${wet}/${inMl}`;
     const of = wet ? wetVolume : volume;
-    const measure = larger.get(key) ?? ((dish, place) => (of(dish, place) > ml ? 1 : 0));
+    const measure: Measure =
+      larger.get(key) ??
+      ((dish, place) => {
+        const taken = of(dish, place);
+        return taken <= ml ? 0 : inMl ? taken : 1;
+      });
     larger.set(key, measure);
     return measure;
   };
@@ -635,7 +640,10 @@ function boundBoxes(
       const sizes = new Set(compartments.flatMap(({ ml }) => [ml, Math.floor(ml / 2)]));
       for (const size of sizes) {
         const fit = compartments.reduce((sum, { ml }) => sum + Math.floor(ml / (size + 1)), 0);
-        if (fit < positions.length) addBand(space, largerThan(size, wet), positions, null, fit);
+        if (fit < positions.length) addBand(space, largerThan(size, wet, false), positions, null, fit);
+        // What is too large for the smaller compartments has to share the larger ones.
+        const room = compartments.reduce((sum, { ml }) => sum + (ml > size ? ml : 0), 0);
+        if (fit > 1 && room < total) addBand(space, largerThan(size, wet, true), positions, null, room);
       }
     }
   }

@@ -35,7 +35,7 @@ export type WeekOutcome =
 
 /** Searches after the first, each with less time or space where the week did not fit. */
 const MOST_REPEATS = 4;
-/** A session that overran gets this part of what it had, or of what it turned out to hold if that is less. */
+/** A session that overran gets this part of the minutes it had, a box that did not close this part of the volume put in it. */
 const REDUCTION = 0.9;
 /** The search's figures are in thousandths of a point. */
 const PER_POINT = 1000;
@@ -105,7 +105,7 @@ function tighten(
 ): void {
   for (const fault of faults) {
     if (fault.kind === "BoxDoesNotClose") {
-      tightening.boxMl.set(`${fault.childId}@${fault.date}`, Math.max(0, fault.ml - 1));
+      tightening.boxMl.set(`${fault.childId}@${fault.date}`, Math.floor(fault.ml * REDUCTION));
       continue;
     }
     const have = problem.windows[layout.sessions.indexOf(fault.session)]?.minutes ?? 0;

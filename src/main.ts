@@ -1,0 +1,76 @@
+/** npm start: database, planner and server, wired by hand. */
+import { readConfig, ConfigError } from "./config.js";
+import { readDemoFiles } from "./database/seed.js";
+import { createContextOpener } from "./graphql/open-context.js";
+import { listenForNotices } from "./graphql/notices.js";
+import { buildSchema } from "./graphql/schema.js";
+import { createDevIssuer } from "./http/dev-issuer.js";
+import { createHttpServer } from "./http/server.js";
+import { createVerifier, remoteKeys } from "./http/tokens.js";
+import { createLog } from "./log.js";
+import { openApp } from "./open-app.js";
+
+const EXPLORER_QUERY = `# Sign in with the buttons above, then run this: your homes and the demo week.
+query MyWeek {
+  me {
+    person { displayName }
+    households {
+      id
+      name
+      week(date: "2027-01-11") {
+        revision
+        plan {
+          state
+          boxes { date child { name } items { breakKey slot dish { name } grams pieces } }
+        }
+      }
+    }
+  }
+}
+`;
+
+async function serve(): Promise<void> {
+  const config = readConfig();
+  const log = createLog(config.logLevel);
+  const { app, stop } = await openApp(config, (line) => log.info(line));
+  const notices = await listenForNotices(app.db);
+  const issuer = config.tokens.kind === "development" ? await createDevIssuer(config, readDemoFiles().people) : null;
+  const server = createHttpServer({
+    config,
+    log,
+    schema: buildSchema(),
+    openContext: createContextOpener(app, notices),
+    verify: createVerifier(config, issuer?.keys ?? remoteKeys(config)),
+    issuer,
+    isReady: async () => {
+      const reachable = await app.db.isReachable();
+      return { ready: reachable, checks: { database: reachable ? { ok: true } : { ok: false, problem: "does not answer" } } };
+    },
+    explorerQuery: EXPLORER_QUERY,
+  });
+  const { url } = await server.start();
+  log.info({ url, explorer: config.explorer ? `${url}/explorer` : null }, "serving");
+
+  let leaving = false;
+  const leave = (signal: string) => {
+    if (leaving) return;
+    leaving = true;
+    log.info({ signal }, "stopping");
+    void server
+      .stop()
+      .then(() => notices.stop())
+      .then(stop)
+      .then(() => process.exit(0))
+      .catch((error: unknown) => {
+        log.error({ err: error }, "did not stop cleanly");
+        process.exit(1);
+      });
+  };
+  process.once("SIGTERM", () => leave("SIGTERM"));
+  process.once("SIGINT", () => leave("SIGINT"));
+}
+
+serve().catch((error: unknown) => {
+  console.error(error instanceof ConfigError ? error.message : error);
+  process.exit(1);
+});

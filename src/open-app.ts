@@ -1,0 +1,41 @@
+/** Wires database, reference data and planner into an app; main, worker and the command line all start here. */
+import type { App } from "./app/app.js";
+import type { Config } from "./config.js";
+import { seedDemo, seedReference } from "./database/seed.js";
+import { openDatabase } from "./database/start.js";
+import { indexCatalogue } from "./domain/catalogue/derive.js";
+import { startPlannerPool } from "./jobs/planner-pool.js";
+
+/** Found by measuring (bench:plan): more steps gain less than 1 % in the demo's week. */
+const PLAN_STEPS = 60_000;
+
+export interface OpenedApp {
+  readonly app: App;
+  /** Closes planner and database; safe to call once. */
+  stop(): Promise<void>;
+}
+
+/** Migrates and seeds where an owner's URL is known, refuses a role that could see past row security. */
+export async function openApp(config: Config, say: (line: string) => void = () => undefined): Promise<OpenedApp> {
+  const opened = await openDatabase({ databaseUrl: config.databaseUrl, ownerUrl: config.databaseOwnerUrl, dataDirectory: config.dataDir });
+  try {
+    if (opened.ownerUrl !== null) {
+      const reference = await seedReference(opened.ownerUrl);
+      if (reference.changed) say("loaded foods, bases and dishes");
+      // Demo people exist only where nobody else could sign in as them.
+      if (!config.production && config.databaseUrl === null && (await seedDemo(opened.ownerUrl))) say("loaded the demo homes and schools");
+    }
+    const reference = await opened.db.readReference();
+    const planner = startPlannerPool(reference.catalogue);
+    return {
+      app: { db: opened.db, reference, index: indexCatalogue(reference.catalogue), planner, now: () => new Date(), planSteps: config.planSteps ?? PLAN_STEPS },
+      async stop() {
+        await planner.stop();
+        await opened.stop();
+      },
+    };
+  } catch (error) {
+    await opened.stop();
+    throw error;
+  }
+}
