@@ -1,4 +1,5 @@
 /** The sentences people read about facts of the planner. Children are named by the caller, who knows whether the reader may know. */
+import { allergenGroups } from "../../shared/codes.js";
 import type { Caution, Reason } from "../domain/week.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import type { Conflict, WayOut } from "../domain/planner/conflicts.js";
@@ -12,6 +13,17 @@ const dishName = (names: Names, key: string) => names.index.dish(key)?.name ?? k
 const baseName = (names: Names, key: string) => names.index.base(key)?.name ?? key;
 const foodName = (names: Names, key: string) => names.index.food(key)?.name ?? key;
 const list = (words: readonly string[]) => (words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)!}`);
+/** Allergens as people say them: a whole family by its name, the rest one by one. */
+export function sayAllergens(codes: readonly string[]): string {
+  const left = new Set(codes);
+  const words: string[] = [];
+  for (const [family, members] of Object.entries(allergenGroups)) {
+    if (!members.every((member) => left.has(member))) continue;
+    words.push(plain(family));
+    for (const member of members) left.delete(member);
+  }
+  return list([...[...left].map(plain), ...words]);
+}
 /** TREE_NUTS -> tree nuts. */
 export const plain = (code: string) => code.toLowerCase().replaceAll("_", " ");
 /** "morning-2027-01-11" -> "the morning of 2027-01-11". */
@@ -27,7 +39,7 @@ const nutrientNames: Readonly<Record<string, string>> = {
 export function sayCaution(caution: Caution, names: Names): string {
   switch (caution.kind) {
     case "READ_LABEL":
-      return `Read the label of ${foodName(names, caution.food)} before it goes into ${names.child(caution.childId)}'s box: ${list(caution.allergens.map(plain))} must not be in it, nor "may contain".`;
+      return `Read the label of ${foodName(names, caution.food)} before it goes into ${names.child(caution.childId)}'s box: no ${sayAllergens(caution.allergens)}, not even as "may contain".`;
     case "CUT_FOR_AGE":
       return `${dishName(names, caution.dish)}: ${caution.cut}.`.replace("..", ".");
     case "KEEP_COLD":
@@ -37,7 +49,7 @@ export function sayCaution(caution: Caution, names: Names): string {
     case "REHEAT_THROUGH":
       return `${dishName(names, caution.dish)} is carried cold and heated at school until it steams all through.`;
     case "CLEAN_BETWEEN":
-      return `${sessionName(caution.session)}: what has no ${list(caution.allergens.map(plain))} first, then clean boards, knives and hands.`.replace(/^t/, "T");
+      return `${sessionName(caution.session)}: what has no ${sayAllergens(caution.allergens)} first, then clean boards, knives and hands.`.replace(/^t/, "T");
     case "COOL_QUICKLY":
       return `${baseName(names, caution.base)}: spread it out, cool it below 21 °C within two hours, then into the refrigerator.`;
     case "ADVICE_NOT_MET":
@@ -62,7 +74,9 @@ export function sayReason(reason: Reason, names: Names): string {
       return `uses ${baseName(names, reason.base)}${others.length > 0 ? ` made once with ${list(others)}` : " made once"}${dates}`;
     }
     case "FILLS_NEED":
-      return `brings ${reason.percentOfTarget} % of the week's ${nutrientNames[reason.nutrient] ?? plain(reason.nutrient)}`;
+      return reason.percentOfTarget >= 100
+        ? `alone brings what the day's boxes should of ${nutrientNames[reason.nutrient] ?? plain(reason.nutrient)}`
+        : `brings ${reason.percentOfTarget} % of what the day's boxes should of ${nutrientNames[reason.nutrient] ?? plain(reason.nutrient)}`;
     case "LIKED":
       return "has been eaten before";
     case "NEW_TASTE":

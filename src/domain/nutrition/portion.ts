@@ -59,6 +59,7 @@ export function portionFor(input: PortionInput): Portion {
   // Thousandths: steps such as 0.1 do not add up exactly in binary.
   const pieces =
     Math.round(countSteps(portion.pieces, portion.stepPieces, wished, range) * portion.stepPieces * 1000) / 1000;
-  const grams = pieces * portion.gramsPerPiece;
+  // Tenths of a gram: binary fractions of a piece would print as 319.20000000000005.
+    const grams = Math.round(pieces * portion.gramsPerPiece * 10) / 10;
   return { grams, pieces, scale: grams / derived.grams };
 }

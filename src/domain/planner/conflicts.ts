@@ -2,7 +2,7 @@
 import type { WeekBrief } from "../brief.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
 import { packMinutesPerBox } from "../kitchen/work.js";
-import { isAt, type Candidates, type Exclusion, type ExclusionCause } from "./candidates.js";
+import type { Candidates, Exclusion, ExclusionCause } from "./candidates.js";
 import type { FormulationKey, RowMeaning } from "./formulate.js";
 import type { LayOutFault } from "./lay-out.js";
 import type { Clash, Problem } from "./problem.js";
@@ -188,7 +188,12 @@ export function explainClashes(brief: WeekBrief, layout: FormulationKey, clashes
       case "STARCH":
         return conflict("STARCH_CHANGES", { childId, date }, {}, ["RELAX_HOUSE_RULE", "ADD_DISHES"]);
       case "SIBLINGS":
-        return conflict("SIBLINGS_DIFFER", { childId, date }, {}, ["RELAX_HOUSE_RULE", "ADD_DISHES"]);
+        return conflict(
+          "SIBLINGS_DIFFER",
+          { childId, date },
+          { otherChildId: brief.children[Number(clash.name)]?.id ?? "" },
+          ["RELAX_HOUSE_RULE", "ADD_DISHES"],
+        );
       case "MINUTES": {
         const needed = have + Math.ceil(clash.excess / 10);
         return conflict("SESSION_TOO_SHORT", { date, session }, { neededMinutes: needed, haveMinutes: have }, [
@@ -239,15 +244,4 @@ export function explainLayOut(faults: readonly LayOutFault[]): Conflict[] {
 /** One row per conflict, in the order found. */
 function distinctConflicts(conflicts: readonly Conflict[]): Conflict[] {
   return [...new Map(conflicts.map((row) => [JSON.stringify(row), row])).values()];
-}
-
-/** The exclusions at one place, for a swap request or a page that asks why a dish is not offered. */
-export function exclusionsAt(candidates: Candidates, place: Parameters<typeof isAt>[0]): Exclusion[] {
-  return candidates.exclusions.filter(
-    (row) =>
-      row.childId === place.childId &&
-      row.date === place.date &&
-      row.breakKey === place.breakKey &&
-      row.slot === place.slot,
-  );
 }

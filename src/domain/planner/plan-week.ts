@@ -12,7 +12,7 @@ import type { Problem, SearchOptions, Solution } from "./problem.js";
 export interface PlanOptions {
   /** Unsigned 32-bit. */
   readonly seed: number;
-  /** Moves of the first search; a search repeated because the clock did not hold takes half as many. */
+  /** Moves of the first search; every search after it takes half as many. */
   readonly steps: number;
   readonly onBetter?: SearchOptions["onBetter"];
   readonly shouldStop?: SearchOptions["shouldStop"];
@@ -35,6 +35,8 @@ export type WeekOutcome =
 
 /** Searches after the first, each with less time or space where the week did not fit. */
 const MOST_REPEATS = 4;
+/** Searches on one problem after a first that met no feasible week. */
+const MOST_RESTARTS = 3;
 /** A session that overran gets this part of the minutes it had, a box that did not close this part of the volume put in it. */
 const REDUCTION = 0.9;
 /** The search's figures are in thousandths of a point. */
@@ -53,7 +55,22 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
 
   const tightening = { minutes: new Map<string, number>(), boxMl: new Map<string, number>() };
   let steps = 0;
+  let searches = 0;
   let picks: readonly number[] | undefined;
+  const search = (problem: Problem): Solution => {
+    const solution = solve(problem, {
+      seed: (options.seed + searches) >>> 0,
+      steps: searches === 0 ? options.steps : Math.ceil(options.steps / 2),
+      ...(picks === undefined ? {} : { start: picks }),
+      ...(options.onBetter === undefined ? {} : { onBetter: options.onBetter }),
+      ...(options.shouldStop === undefined ? {} : { shouldStop: options.shouldStop }),
+    });
+    searches += 1;
+    steps += solution.steps;
+    picks = solution.picks;
+    return solution;
+  };
+
   let faults: readonly LayOutFault[] = [];
   for (let repeat = 0; repeat <= MOST_REPEATS; repeat += 1) {
     const { problem, layout } = formulate(brief, index, candidates, tightening);
@@ -61,10 +78,14 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
       const unreachable = findReachConflicts(problem, layout);
       if (unreachable.length > 0) return { kind: "INFEASIBLE", conflicts: unreachable };
     }
-    const solution = search(problem, options, repeat, picks);
-    steps += solution.steps;
+    let solution = search(problem);
+    // A search that ends without a week proves nothing: it goes on from the nearest miss with other dice.
+    for (let again = 0; again < MOST_RESTARTS && !solution.feasible; again += 1) {
+      if (options.shouldStop?.() === true) break;
+      solution = search(problem);
+    }
     if (!solution.feasible) {
-      // A problem tightened by guess proves nothing: the clock's own complaint is the truer answer.
+      // In a problem tightened by guess the clock's own complaint is the truer answer.
       const conflicts = faults.length > 0 ? explainLayOut(faults) : explainClashes(brief, layout, solution.clashes);
       return { kind: "INFEASIBLE", conflicts };
     }
@@ -75,25 +96,9 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
       return { kind: "PLANNED", draft: draft.value, seed: options.seed, steps, problemHash, objectivePoints };
     }
     faults = draft.error;
-    picks = solution.picks;
     tighten(tightening, faults, problem, layout);
   }
   return { kind: "INFEASIBLE", conflicts: explainLayOut(faults) };
-}
-
-function search(
-  problem: Problem,
-  options: PlanOptions,
-  repeat: number,
-  start: readonly number[] | undefined,
-): Solution {
-  return solve(problem, {
-    seed: (options.seed + repeat) >>> 0,
-    steps: repeat === 0 ? options.steps : Math.ceil(options.steps / 2),
-    ...(start === undefined ? {} : { start }),
-    ...(options.onBetter === undefined ? {} : { onBetter: options.onBetter }),
-    ...(options.shouldStop === undefined ? {} : { shouldStop: options.shouldStop }),
-  });
 }
 
 /** Takes minutes off the sessions that overran and millilitres off the boxes that did not close. */

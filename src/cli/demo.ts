@@ -1,0 +1,95 @@
+/** npm run demo: from nothing to a printed week for two homes. With --json the same as one document on standard output. */
+import { planWeek } from "../app/plan-week.js";
+import { readWeekInputs } from "../app/read-brief.js";
+import { draftOf } from "../app/draft-of.js";
+import { sayConflict, sayWayOut, type Names } from "../app/say.js";
+import type { App } from "../app/app.js";
+import { readConfig } from "../config.js";
+import { readDemoFiles } from "../database/seed.js";
+import type { HouseholdRow } from "../database/household.js";
+import type { WeekRow } from "../database/week.js";
+import { checkWeek } from "../domain/checker/check-week.js";
+import { openApp } from "../open-app.js";
+import { printWeek } from "./print-week.js";
+
+const asJson = process.argv.includes("--json");
+const began = performance.now();
+const progress = (line: string) => process.stderr.write(`[${((performance.now() - began) / 1000).toFixed(1)} s] ${line}\n`);
+
+interface HomeWeek {
+  readonly household: HouseholdRow;
+  readonly week: WeekRow;
+  /** Whether the stored week was printed as it stands. */
+  readonly reused: boolean;
+}
+
+const namesIn = (app: App, household: HouseholdRow): Names => ({ index: app.index, child: (id) => household.children.find((child) => child.id === id)?.name ?? "a child" });
+
+/** The stored week when it still passes every check, else a new plan. */
+async function weekOf(app: App, personId: string, householdId: string, date: string): Promise<HomeWeek> {
+  const read = async () => {
+    const session = app.db.openRead(personId);
+    try {
+      const inputs = await session.read((tx) => readWeekInputs(app, tx, householdId, date));
+      if (!inputs) throw new Error("the demo household is not there; remove the data directory and start again");
+      return inputs;
+    } finally {
+      await session.close();
+    }
+  };
+  const inputs = await read();
+  const { household, before } = inputs;
+  if (before && before.plan.catalogueVersion === app.reference.catalogue.version && checkWeek(inputs.assemble(), draftOf(before.plan)).length === 0) {
+    progress(`${household.name}: the stored week still passes every check`);
+    return { household, week: before, reused: true };
+  }
+  progress(`${household.name}: planning, with and without sharing`);
+  const planned = await planWeek(app, personId, {
+    idempotencyKey: `demo-${householdId}-${before?.revision ?? 0}`, householdId, date, seenRevision: before?.revision ?? 0, replanAgreed: true,
+  });
+  if (!planned.ok) {
+    const names = namesIn(app, household);
+    const why = planned.error.kind === "WeekInfeasible" ? planned.error.conflicts.map((conflict) => `\n  ${conflict.date ?? ""} ${sayConflict(conflict, names)} ${conflict.wayOut.map(sayWayOut).join(" ")}`).join("") : "";
+    throw new Error(`${household.name}: ${planned.error.kind}${why}`);
+  }
+  const after = (await read()).before;
+  if (!after) throw new Error("the week just planned cannot be read");
+  return { household, week: after, reused: false };
+}
+
+async function demonstrate(): Promise<void> {
+  progress("starting the database");
+  const config = readConfig();
+  const { app, stop } = await openApp(config, progress);
+  try {
+    const demo = readDemoFiles();
+    const weeks: HomeWeek[] = [];
+    for (const home of demo.homes) {
+      const coordinator = home.members.find((member) => member.role === "COORDINATOR");
+      const person = demo.people.find((entry) => entry.key === coordinator?.person);
+      if (!person) throw new Error(`${home.name} has no coordinator`);
+      weeks.push(await weekOf(app, await app.db.signIn(person.subject, person.name), home.id, demo.residence.demoWeek));
+    }
+    progress("done");
+    if (asJson) {
+      process.stdout.write(`${JSON.stringify({ format: "noonpail-demo/1", weeks: weeks.map(({ household, week, reused }) => ({ household, week, reused })) }, null, 2)}\n`);
+      return;
+    }
+    for (const { household, week } of weeks) console.log(printWeek(week, household, namesIn(app, household)).join("\n"));
+    const shared = weeks[0]?.household.children.filter((child) => weeks.slice(1).some((entry) => entry.household.children.some((other) => other.id === child.id))) ?? [];
+    console.log(`Two homes, one child between them: ${shared.map((child) => child.name).join(", ")}. Each home packs the days she wakes there and sees nothing of the other kitchen.`);
+    console.log(`
+SEE IT SERVED
+  npm start                     then open http://${config.host}:${config.port}/explorer and sign in as one of:
+${demo.people.map((person) => `    ${person.subject.padEnd(12)} ${person.name}, ${person.about}`).join("\n")}
+  npm run demo -- --json        the same weeks as one JSON document
+`);
+  } finally {
+    await stop();
+  }
+}
+
+demonstrate().catch((error: unknown) => {
+  console.error(error instanceof Error ? error.message : error);
+  process.exit(1);
+});
