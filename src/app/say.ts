@@ -126,7 +126,7 @@ export function sayConflict(conflict: Conflict, names: Names): string {
     case "SIBLINGS_DIFFER":
       return "The children's boxes cannot differ enough that day.";
     case "DISH_REPEATS":
-      return `${dishName(names, String(fact("dish")))} would come too often in the week.`;
+      return "dish" in facts ? `${dishName(names, String(fact("dish")))} would come too often in the week.` : "One dish would come twice in one box.";
     case "STARCH_CHANGES":
       return "The same starch would come two days running.";
     case "NOTHING_TO_PACK":

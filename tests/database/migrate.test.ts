@@ -1,14 +1,22 @@
-import { cpSync, mkdtempSync, appendFileSync, mkdirSync, writeFileSync } from "node:fs";
+import { execFile } from "node:child_process";
+import { appendFileSync, cpSync, mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { promisify } from "node:util";
 import { connectDatabase } from "../../src/database/database.js";
 import { ensureServerRole, migrate } from "../../src/database/migrate.js";
-import { diffSchema } from "../../src/database/schema-diff.js";
 import { seedDemo, seedReference } from "../../src/database/seed.js";
 import { useDatabase } from "../support/database.js";
 import { databaseOn } from "../support/test-server.js";
 
 const database = useDatabase();
+
+/** In a process of its own: inside Jest's sandbox the engine's WebAssembly meets objects of another realm and panics. */
+async function diffSchema(url: string): Promise<string> {
+  const script = 'import { diffSchema } from "./src/database/schema-diff.ts"; process.stdout.write(await diffSchema(process.argv[1])); process.exit();';
+  const { stdout } = await promisify(execFile)(process.execPath, ["--import", "tsx", "--input-type=module", "--eval", script, url]);
+  return stdout;
+}
 
 function copyMigrations(): string {
   const directory = mkdtempSync(join(tmpdir(), "noonpail-migrations-"));

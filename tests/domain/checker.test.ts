@@ -661,6 +661,7 @@ const plants: readonly Plant[] = [
   {
     name: "a lid closed on warm food",
     expect: "NOT_COOLED",
+    along: ["HOT_WHEN_PACKED"],
     plant: ({ draft }) => {
       without(draft.tasks, (row) => row.key === "cool-stew");
       Object.assign(task(draft, "stew"), {
@@ -724,11 +725,18 @@ const plants: readonly Plant[] = [
     name: "an appliance the kitchen does not have",
     plant: ({ draft }) => void task(draft, "wrap").equipment.push({ kind: "OVEN", units: 1, minutes: 5 }),
     expect: "EQUIPMENT_NOT_OWNED",
+    along: ["HOT_WHEN_PACKED"],
+  },
+  {
+    name: "a bowl fried in the morning that is meant to travel at 5 °C",
+    plant: ({ draft }) => void task(draft, "rice-bowl").equipment.push({ kind: "HOB_BURNER", units: 1, minutes: 3 }),
+    expect: "HOT_WHEN_PACKED",
   },
   {
     name: "two pans on one burner",
     plant: ({ draft }) => void task(draft, "wrap").equipment.push({ kind: "HOB_BURNER", units: 1, minutes: 5 }),
     expect: "EQUIPMENT_OVERBOOKED",
+    along: ["HOT_WHEN_PACKED"],
   },
   {
     name: "rice cooked without a burner",

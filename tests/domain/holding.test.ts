@@ -29,6 +29,7 @@ function judge(over: Partial<HoldingInput> & { served?: Dish["served"]; goodForH
     reheatingAllowed: true,
     box,
     limits,
+    coldByMorning: true,
     ...input,
   });
 }

@@ -65,18 +65,18 @@ describe("the formulation", () => {
   });
 
   test("a base for dishes that may be finished the evening before is not left to the morning", () => {
-    const kinds = Object.keys(windowsOf(whole, "cooked-pasta")).map((key) => key.split("-")[0]);
+    const kinds = Object.keys(windowsOf(whole, "tuna-mix")).map((key) => key.split("-")[0]);
     expect(new Set(kinds)).toEqual(new Set(["weekend", "evening"]));
     const onlyMornings = build(
       threeChildren({ sessions: sessions.filter((row) => row.kind === "MORNING"), ready: [] }),
     );
-    const left = Object.keys(windowsOf(onlyMornings, "cooked-pasta")).map((key) => key.split("-")[0]);
+    const left = Object.keys(windowsOf(onlyMornings, "tuna-mix")).map((key) => key.split("-")[0]);
     expect(new Set(left)).toEqual(new Set(["morning"]));
     for (const dish of onlyMornings.problem.dishes) expect(dish.split).toBeNull();
   });
 
   test("a dish whose steps outlast the morning can only be finished with the evening's help", () => {
-    const dish = whole.problem.dishes[whole.layout.dishes.indexOf("pizza-rolls-tomato-mozzarella")];
+    const dish = whole.problem.dishes[whole.layout.dishes.indexOf("rice-omelette-parcel")];
     expect(dish?.split).not.toBeNull();
     expect(dish?.morning.fixed).toBeGreaterThan(Math.max(...whole.problem.windows.map((window) => window.minutes)));
   });
@@ -166,7 +166,7 @@ describe("packing a box", () => {
     expect(packBox(box, [item(250, "WET")])).toBeNull();
   });
   test("finds the one way that fits even when the first choice does not", () => {
-    expect(packBox(box, [item(160), item(150), item(100), item(90)])).toEqual(expect.arrayContaining([0, 1]));
+    expect(packBox(box, [item(160), item(140), item(110), item(90)])).toEqual(expect.arrayContaining([0, 1]));
     expect(
       packBox(
         [

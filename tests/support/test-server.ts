@@ -56,7 +56,7 @@ async function prepareTemplate(ownerUrl: string): Promise<void> {
 export function databaseOn(serverUrl: string, database: string, role?: { name: string; password: string }): string {
   const url = new URL(serverUrl);
   url.pathname = `/${database}`;
-  if (role) Object.assign(url, { username: role.name, password: role.password });
+  if (role) Object.assign(url, { username: role.name, password: encodeURIComponent(role.password) });
   return url.href;
 }
 

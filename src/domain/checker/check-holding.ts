@@ -1,4 +1,5 @@
 import type { Food } from "../../../shared/catalogue.js";
+import type { EquipmentKind } from "../../../shared/codes.js";
 import type { BreakBrief, ChildDayBrief } from "../brief.js";
 import { minuteOfDay } from "./clock.js";
 import type { Fault } from "./fault.js";
@@ -86,11 +87,49 @@ function checkMinutes(week: WeekRead, read: ItemRead, day: ChildDayBrief, atBrea
   return faults;
 }
 
+/** Appliances that leave food hot. */
+const heats: ReadonlySet<EquipmentKind> = new Set<EquipmentKind>([
+  "HOB_BURNER",
+  "OVEN",
+  "STEAMER",
+  "MICROWAVE",
+  "TOASTER",
+  "RICE_COOKER",
+  "WAFFLE_IRON",
+  "PRESSURE_COOKER",
+]);
+
+/** Food that travels cold was cold when the box was closed: nothing in it was heated, or still cooling, that same morning. */
+function checkColdStart(week: WeekRead, read: ItemRead): Fault[] {
+  if (!needsCold(read) || read.packed) return [];
+  const { dish, box, child } = read;
+  const thatMorning = (key: string): boolean => {
+    const session = week.sessions.get(key);
+    return session?.kind === "MORNING" && session.date === box.date;
+  };
+  const finishing = week.draft.tasks.filter(
+    (task) =>
+      task.dish === dish.key &&
+      task.forDates.includes(box.date) &&
+      task.childIds.includes(child.id) &&
+      thatMorning(task.session),
+  );
+  const heated = finishing.some((task) => task.kind === "COOL" || task.equipment.some((use) => heats.has(use.kind)));
+  const cooked = week.draft.batches.some(
+    (batch) =>
+      thatMorning(batch.session) &&
+      batch.feeds.some((feed) => feed.date === box.date) &&
+      dish.bases.some((use) => use.base === batch.base) &&
+      (week.bases.get(batch.base)?.equipment ?? []).some((use) => heats.has(use.kind)),
+  );
+  return heated || cooked ? [{ kind: "HOT_WHEN_PACKED", ...place(read) }] : [];
+}
+
 /** Time and temperature of every item from leaving home to the end of its break, recomputed from clock times. */
 export function checkHolding(week: WeekRead): Fault[] {
   return week.items.flatMap((read) => {
     const { day, atBreak } = read;
     if (!day || !atBreak) return [];
-    return [...checkCase(week, read, day), ...checkMinutes(week, read, day, atBreak)];
+    return [...checkCase(week, read, day), ...checkMinutes(week, read, day, atBreak), ...checkColdStart(week, read)];
   });
 }

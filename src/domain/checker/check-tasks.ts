@@ -77,7 +77,8 @@ function checkCarers(timed: readonly Timed[]): Fault[] {
   const faults: Fault[] = [];
   const busy = timed.filter(({ task }) => task.handsOnMinutes > 0);
   for (const hands of groupBy(busy, ({ task, session }) => JSON.stringify([session.key, task.carer])).values()) {
-    const inOrder = [...hands].sort((a, b) => a.starts - b.starts);
+    // On a clock of whole minutes a short task may begin and end in the minute in which the next begins.
+    const inOrder = [...hands].sort((a, b) => a.starts - b.starts || a.handsFree - b.handsFree);
     let freeAt = Number.NEGATIVE_INFINITY;
     for (const { task, session, starts, handsFree } of inOrder) {
       if (starts < freeAt)

@@ -10,7 +10,7 @@ import type { HoldingPlan } from "../week.js";
 type Mend = "COLD_SOURCES" | "FLASK" | "OTHER_DISH" | "LESS_TIME";
 
 export type HoldingFault = {
-  readonly kind: "TooLongWithoutCold" | "NeedsFlask" | "NeedsReheating" | "GoodForTooShort";
+  readonly kind: "TooLongWithoutCold" | "NeedsFlask" | "NeedsReheating" | "GoodForTooShort" | "HotWhenPacked";
   readonly minutes: number;
   readonly limitMinutes: number;
   /** What would make it pass, each enough on its own. */
@@ -29,6 +29,8 @@ export interface HoldingInput {
   readonly reheatingAllowed: boolean;
   readonly box: ChildBrief["box"];
   readonly limits: HoldingLimits;
+  /** Whether the dish can be at 5 C or less when it leaves: nothing in it comes hot out of the pan that morning. */
+  readonly coldByMorning: boolean;
 }
 
 /**
@@ -64,7 +66,7 @@ function isDishControlled(derived: DerivedDish): boolean {
 
 /** At 5 C or less when it leaves, in an insulated bag with enough cold sources, within the hours that allows. */
 function travelsChilled(input: HoldingInput, minutes: number): boolean {
-  return hasColdSources(input) && minutes <= input.limits.chilledMinutes;
+  return input.coldByMorning && hasColdSources(input) && minutes <= input.limits.chilledMinutes;
 }
 
 function hasColdSources({ box, limits }: HoldingInput): boolean {
@@ -80,7 +82,14 @@ function carryCold(input: HoldingInput, minutes: number, goodForMinutes: number)
   return null;
 }
 
+/** Cooked too late to be cold: only a flask, or another dish, would do. */
+function refuseHot(input: HoldingInput, minutes: number): HoldingFault {
+  const flask = input.dish.served !== "COLD" && !input.box.flask && minutes <= input.limits.flaskMinutes;
+  return { kind: "HotWhenPacked", minutes, limitMinutes: input.limits.ambientMinutes, mend: flask ? ["FLASK", "OTHER_DISH"] : ["OTHER_DISH"] };
+}
+
 function refuseCold(input: HoldingInput, minutes: number): HoldingFault {
+  if (!input.coldByMorning) return refuseHot(input, minutes);
   const { chilledMinutes, ambientMinutes, flaskMinutes } = input.limits;
   const equipped = hasColdSources(input);
   const mend: Mend[] = [];
@@ -93,6 +102,7 @@ function refuseCold(input: HoldingInput, minutes: number): HoldingFault {
 
 /** Food to be reheated has to come chilled, so without cold sources no time is short enough: the limit is 0. */
 function refuseReheating(input: HoldingInput, minutes: number): HoldingFault {
+  if (!input.coldByMorning) return refuseHot(input, minutes);
   const { chilledMinutes, flaskMinutes } = input.limits;
   const equipped = hasColdSources(input);
   const mend: Mend[] = [];

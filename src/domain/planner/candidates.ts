@@ -1,5 +1,5 @@
 /** What may stand at each place of the week, and why everything else may not. Safety, school and kitchen only; taste is priced later. */
-import type { Dish, Food } from "../../../shared/catalogue.js";
+import type { Base, Dish, Food } from "../../../shared/catalogue.js";
 import {
   slotCode,
   type AllergenCode,
@@ -25,6 +25,7 @@ import { dietAllows, expandAllergen, judgeAllergies } from "../catalogue/allerge
 import type { CatalogueIndex, DerivedDish } from "../catalogue/derive.js";
 import { judgeChoking } from "../food-safety/choking.js";
 import { judgeHolding, type HoldingFault } from "../food-safety/holding.js";
+import { comesHotOutOf } from "../kitchen/heat.js";
 import { baseMinutes, finishSteps, packMinutesPerBox, type FinishPart } from "../kitchen/work.js";
 import { dailyNeeds, type DailyNeeds } from "../nutrition/needs.js";
 import { portionFor, type Portion } from "../nutrition/portion.js";
@@ -119,8 +120,9 @@ export interface Candidates {
 }
 
 /**
- * Every dish for every place, or the first cause that shuts it out there, asked in this order: what the kitchen keeps out or
- * lacks, allergies, diets, choking, rules, holding, space, the morning's clock. Dislikes shut nothing out. Throws RangeError
+ * Every dish for every place, or the first cause that shuts it out there, asked in this order: what the household keeps out,
+ * allergies, diets, choking, what the kitchen lacks, the morning's clock, rules, holding, space. Dislikes shut nothing out,
+ * and what is packed already no longer asks the kitchen. Throws RangeError
  * on a brief whose rule set indices or times contradict each other.
  */
 export function findCandidates(brief: WeekBrief, index: CatalogueIndex): Candidates {
@@ -148,6 +150,9 @@ export function findCandidates(brief: WeekBrief, index: CatalogueIndex): Candida
         day.facility,
         age,
         rules.map(({ ruleSet, rule }) => [ruleSet, rule.id]),
+        brief.sessions
+          .filter(({ kind, date }) => kind === "EVENING" && date === addDays(day.date, -1))
+          .map(({ handsOnMinutes, elapsedMinutes }) => [handsOnMinutes, elapsedMinutes]),
       ]);
       const fitted = fittedAlike.get(alike) ?? new Map<string, CandidateDish | ExclusionCause>();
       fittedAlike.set(alike, fitted);
@@ -155,12 +160,16 @@ export function findCandidates(brief: WeekBrief, index: CatalogueIndex): Candida
       for (const pause of day.breaks) {
         pause.slots.forEach((slot, position) => {
           const place: PlaceBrief = { childId: child.id, date: day.date, breakKey: pause.key, slot, position };
+          const pin = brief.pins.find((candidate) => isAt(candidate, place)) ?? null;
           const dishes: CandidateDish[] = [];
           for (const dish of inSlot.get(slot) ?? []) {
             const key = `${pause.key}/${slot}/${dish.key}`;
             const derived = index.derived(dish.key);
+            const packed = pin?.because === "PACKED" && pin.dish === dish.key;
             const cause =
-              kitchen.judgeDish(derived) ?? judgeForChild(derived, age) ?? kitchen.judgeMorning(dish, day, items);
+              kitchen.judgeFood(derived) ??
+              judgeForChild(derived, age) ??
+              (packed ? null : kitchen.judgeWork(dish, derived, day, items));
             const found =
               cause ??
               fitted.get(key) ??
@@ -179,7 +188,6 @@ export function findCandidates(brief: WeekBrief, index: CatalogueIndex): Candida
               dishes.push(found);
             }
           }
-          const pin = brief.pins.find((candidate) => isAt(candidate, place)) ?? null;
           places.push({ place, child, day, break: pause, needs, dishes, pin });
         });
       }
@@ -239,7 +247,28 @@ export function canFinishEveningBefore(sessions: readonly SessionBrief[], dish: 
   return session !== undefined && session.handsOnMinutes > 0 && chainMinutes(dish, "EVENING") <= session.elapsedMinutes;
 }
 
-/** What shuts a dish out of this kitchen this week, whoever eats it; the morning's clock is asked per day. */
+/** Whether what is cooked for a dish can be done, and so be cold, by the morning it is packed. */
+function isColdByMorning(sessions: readonly SessionBrief[], dish: Dish, date: string): boolean {
+  if (comesHotOutOf(dish, "MORNING_REST")) return false;
+  return !comesHotOutOf(dish, "EVENING") || canFinishEveningBefore(sessions, dish, date);
+}
+
+/** A food and what is bought to make it. */
+function rowsOf(index: CatalogueIndex, food: Food): Food[] {
+  const bought = food.boughtAs === null ? undefined : index.food(food.boughtAs.food);
+  return bought === undefined ? [food] : [food, bought];
+}
+
+/** The food kind a base cannot be cooked for want of, null when nothing is missing. What is cooked already is not asked. */
+export function missingKind(brief: WeekBrief, index: CatalogueIndex, base: Base): string | null {
+  const kinds = base.ingredients.flatMap(({ food: key }) => {
+    const food = index.food(key);
+    return food === undefined ? [] : rowsOf(index, food).map((row) => row.kind);
+  });
+  return kinds.find((kind) => brief.outOf.includes(kind)) ?? null;
+}
+
+/** What shuts a dish out of this kitchen this week, whoever eats it; each answer is worked out once. */
 function createKitchenFilter(brief: WeekBrief, index: CatalogueIndex, labels: readonly LabelBrief[]) {
   const { equipment, keepsOut } = brief.household;
   const keptOut = new Set(keepsOut.flatMap((allergen) => expandAllergen(allergen)));
@@ -252,16 +281,13 @@ function createKitchenFilter(brief: WeekBrief, index: CatalogueIndex, labels: re
       ? null
       : { kind: "EQUIPMENT", equipment: use.kind, neededUnits: use.units, haveUnits: unitsOf(use.kind) };
   };
-  /** A food and what is bought to make it. */
-  const rowsOf = (food: Food): Food[] => {
-    const bought = food.boughtAs === null ? undefined : index.food(food.boughtAs.food);
-    return bought === undefined ? [food] : [food, bought];
-  };
   const isReady = (base: string): boolean =>
     brief.ready.some((ready) => ready.base === base) || brief.made.some((made) => made.base === base);
   const judgeBase = (key: string): ExclusionCause | null => {
     const base = index.base(key);
     if (base === undefined || isReady(key)) return null;
+    const foodKind = missingKind(brief, index, base);
+    if (foodKind !== null) return { kind: "OUT_OF", foodKind };
     const missing = lacking(base.equipment);
     if (missing !== null) return missing;
     const load = baseMinutes(base, 1, equipment);
@@ -273,54 +299,69 @@ function createKitchenFilter(brief: WeekBrief, index: CatalogueIndex, labels: re
     );
     return fits ? null : { kind: "NO_SESSION", base: key };
   };
-  const judge = (derived: DerivedDish): ExclusionCause | null => {
-    for (const { food } of derived.ingredients) {
-      const labelled = labels.filter((label) => label.food === food.key).flatMap((label) => label.contains);
-      const always = rowsOf(food).flatMap((row) => row.allergens);
-      const allergen = [...always, ...labelled].find((named) => keptOut.has(named));
-      if (allergen !== undefined) return { kind: "KEPT_OUT", allergen, food: food.key };
-    }
-    for (const { food } of derived.ingredients) {
-      const row = rowsOf(food).find(({ kind }) => outOf.has(kind));
-      if (row !== undefined) return { kind: "OUT_OF", foodKind: row.kind };
-    }
-    for (const step of derived.dish.steps) {
-      const missing = lacking(step.equipment);
-      if (missing !== null) return missing;
-    }
-    for (const use of derived.dish.bases) {
-      const cause = judgeBase(use.base);
-      if (cause !== null) return cause;
-    }
-    return null;
-  };
-  const judged = new Map<string, ExclusionCause | null>();
-  const mornings = new Map<string, ExclusionCause | null>();
-  const judgeMorning = (dish: Dish, day: ChildDayBrief, items: number): ExclusionCause | null => {
-    const have = morningMinutes(brief.sessions, day);
-    const part = canFinishEveningBefore(brief.sessions, dish, day.date) ? "MORNING_REST" : "ALL";
-    const needed = chainMinutes(dish, part) + packMinutesPerBox(items);
-    if (have !== null && needed <= have) return null;
-    const haveMinutes = Math.max(0, have ?? 0);
-    return { kind: "MORNING_TOO_SHORT", session: `morning-${day.date}`, neededMinutes: Math.ceil(needed), haveMinutes };
-  };
+  const judgeFood = rememberCause(
+    (derived: DerivedDish) => derived.dish.key,
+    (derived) => {
+      for (const { food } of derived.ingredients) {
+        const labelled = labels.filter((label) => label.food === food.key).flatMap((label) => label.contains);
+        const always = rowsOf(index, food).flatMap((row) => row.allergens);
+        const allergen = [...always, ...labelled].find((named) => keptOut.has(named));
+        if (allergen !== undefined) return { kind: "KEPT_OUT", allergen, food: food.key };
+      }
+      return null;
+    },
+  );
+  const judgeMeans = rememberCause(
+    (derived: DerivedDish) => derived.dish.key,
+    ({ dish, ingredients }) => {
+      for (const { food, viaBase } of ingredients) {
+        const row = rowsOf(index, food).find(({ kind }) => outOf.has(kind));
+        if (row !== undefined && viaBase === null) return { kind: "OUT_OF", foodKind: row.kind };
+      }
+      const causes = [
+        ...dish.steps.map((step) => lacking(step.equipment)),
+        ...dish.bases.map((use) => judgeBase(use.base)),
+      ];
+      return causes.find((cause) => cause !== null) ?? null;
+    },
+  );
+  const judgeMorning = rememberCause(
+    ({ dish, day, items }: { dish: Dish; day: ChildDayBrief; items: number }) =>
+      `${dish.key}@${day.date}/${day.leaveAt}/${items}`,
+    ({ dish, day, items }) => {
+      const have = morningMinutes(brief.sessions, day);
+      const part = canFinishEveningBefore(brief.sessions, dish, day.date) ? "MORNING_REST" : "ALL";
+      const needed = chainMinutes(dish, part) + packMinutesPerBox(items);
+      if (have !== null && needed <= have) return null;
+      const haveMinutes = Math.max(0, have ?? 0);
+      return {
+        kind: "MORNING_TOO_SHORT",
+        session: `morning-${day.date}`,
+        neededMinutes: Math.ceil(needed),
+        haveMinutes,
+      };
+    },
+  );
   return {
-    judgeDish(derived: DerivedDish): ExclusionCause | null {
-      const { key } = derived.dish;
-      const known = judged.get(key);
-      if (known !== undefined) return known;
-      const cause = judge(derived);
-      judged.set(key, cause);
-      return cause;
-    },
-    judgeMorning(dish: Dish, day: ChildDayBrief, items: number): ExclusionCause | null {
-      const key = `${dish.key}@${day.date}/${day.leaveAt}/${items}`;
-      const known = mornings.get(key);
-      if (known !== undefined) return known;
-      const cause = judgeMorning(dish, day, items);
-      mornings.set(key, cause);
-      return cause;
-    },
+    judgeFood,
+    judgeWork: (dish: Dish, derived: DerivedDish, day: ChildDayBrief, items: number): ExclusionCause | null =>
+      judgeMeans(derived) ?? judgeMorning({ dish, day, items }),
+  };
+}
+
+/** Asks `judge` once per key. */
+function rememberCause<T>(
+  keyOf: (input: T) => string,
+  judge: (input: T) => ExclusionCause | null,
+): (input: T) => ExclusionCause | null {
+  const known = new Map<string, ExclusionCause | null>();
+  return (input) => {
+    const key = keyOf(input);
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    const cause = judge(input);
+    known.set(key, cause);
+    return cause;
   };
 }
 
@@ -341,15 +382,11 @@ function createChildFilter(
     const { rule, food } = choking;
     return { kind: "CHOKING", food, class: rule.class, underAgeYears: rule.underAgeYears, source: rule.source };
   };
-  const judged = new Map<string, ExclusionCause | null>();
-  return (derived, age) => {
-    const key = `${derived.dish.key}@${age}`;
-    const known = judged.get(key);
-    if (known !== undefined) return known;
-    const cause = judge(derived, age);
-    judged.set(key, cause);
-    return cause;
-  };
+  const remember = rememberCause(
+    ({ derived, age }: { derived: DerivedDish; age: number }) => `${derived.dish.key}@${age}`,
+    ({ derived, age }) => judge(derived, age),
+  );
+  return (derived, age) => remember({ derived, age });
 }
 
 interface PlaceInput {
@@ -396,6 +433,7 @@ function fitToPlace(input: PlaceInput): CandidateDish | ExclusionCause {
     reheatingAllowed: serving.reheatingAllowed,
     box: child.box,
     limits: brief.holding,
+    coldByMorning: isColdByMorning(brief.sessions, dish, day.date),
   });
   if (!holding.ok) {
     const { kind: fault, minutes, limitMinutes, mend } = holding.error;

@@ -107,7 +107,11 @@ export function findPlaceConflicts(brief: WeekBrief, index: CatalogueIndex, cand
   }
   for (const session of brief.sessions) {
     if (session.kind !== "MORNING") continue;
-    const boxes = brief.children.flatMap((child) => child.days.filter((day) => day.date === session.date));
+    const isPacked = (childId: string): boolean =>
+      brief.pins.some((pin) => pin.because === "PACKED" && pin.childId === childId && pin.date === session.date);
+    const boxes = brief.children.flatMap((child) =>
+      isPacked(child.id) ? [] : child.days.filter((day) => day.date === session.date),
+    );
     const needed = boxes.reduce(
       (sum, day) => sum + packMinutesPerBox(day.breaks.reduce((items, pause) => items + pause.slots.length, 0)),
       0,
@@ -134,6 +138,8 @@ function meaningConflict(meaning: RowMeaning, facts: Conflict["facts"]): Conflic
       return conflict("NUTRIENT_OUT_OF_REACH", at, { nutrient: meaning.nutrient, ...facts }, ["ADD_DISHES"]);
     case "BOX_SPACE":
       return conflict("BOX_TOO_SMALL", at, facts, ["BIGGER_BOX"]);
+    case "BOX_REPEATS":
+      return conflict("DISH_REPEATS", at, facts, ["ADD_DISHES"]);
     case "RULE":
       return conflict("RULE_OUT_OF_REACH", at, { ruleSet: meaning.ruleSet, rule: meaning.rule, ...facts }, [
         "ADD_DISHES",

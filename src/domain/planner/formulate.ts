@@ -4,11 +4,13 @@ import type { EquipmentKind, NutrientTag } from "../../../shared/codes.js";
 import type { ChildBrief, SessionBrief, WeekBrief } from "../brief.js";
 import { addDays, daysBetween } from "../calendar/dates.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
+import { comesHotOutOf, isCooked } from "../kitchen/heat.js";
 import { baseMinutes, finishLoad, packMinutesPerBox, type FinishPart } from "../kitchen/work.js";
 import {
   canFinishEveningBefore,
   chainMinutes,
   labelsThroughPurchase,
+  missingKind,
   morningMinutes,
   type CandidateDish,
   type Candidates,
@@ -36,6 +38,7 @@ export type RowMeaning =
   | { readonly kind: "ENERGY"; readonly childId: string; readonly date: string }
   | { readonly kind: "NUTRIENT"; readonly nutrient: string; readonly childId: string; readonly date: string }
   | { readonly kind: "BOX_SPACE"; readonly childId: string; readonly date: string }
+  | { readonly kind: "BOX_REPEATS"; readonly childId: string; readonly date: string }
   | {
       readonly kind: "RULE";
       readonly ruleSet: string;
@@ -91,10 +94,13 @@ export interface Tightening {
 const noTightening: Tightening = { minutes: new Map(), boxMl: new Map() };
 
 const TENTHS = 10;
+const everyItem: Measure = () => 1;
 /** Base amounts are hundredths of a gram. */
 export const UNITS_PER_GRAM = 100;
 /** More than any session has: finishing all in the morning is not to be had. */
 const NEVER = 1_000_000;
+/** More than any load, `NEVER` included. */
+const NO_LIMIT = 1_000 * NEVER;
 
 interface Figure {
   readonly nutrient: string;
@@ -264,6 +270,12 @@ export function formulate(
       });
     }
   }
+  for (const { child, date, positions } of boxes) {
+    const name = `distinct-${distinct.length}`;
+    meanings.set(name, { kind: "BOX_REPEATS", childId: child.id, date });
+    const measure = measures.number(everyItem, positions);
+    distinct.push({ name, counts: "KINDS", measure, positions, atLeast: positions.length, atMost: -1 });
+  }
   const advice = rows.filter(({ rule }) => rule.level === "ADVISE");
   const advised = advice.flatMap((row): (Target & { name: string })[] => {
     if (row.row !== "SUM" || row.positions.length === 0) return [];
@@ -296,6 +308,11 @@ export function formulate(
       numbers.set(kind, number);
       return number;
     });
+  /** One more KINDS row per box, whose kinds are the dishes themselves: nothing comes twice in one box. */
+  const kindsOf = (dish: CandidateDish, place: PlaceCandidates, p: number): number[] => [
+    ...kindsAt(dish, place, p),
+    ...boxes.map((_, box) => (boxOf.get(p) === box ? (dishNumber.get(dish.derived.dish.key) ?? -1) : -1)),
+  ];
   const positions = places.map((place, p): Position => {
     const { breakKey, slot, position } = place.place;
     const readMeasures = measures.readerAt(p);
@@ -314,7 +331,7 @@ export function formulate(
           base: baseNumber.get(use.base) ?? -1,
           amount: baseAmount(use.grams, dish.portion.scale),
         })),
-        ...(counts.some((row) => row.counts === "KINDS") ? { kinds: kindsAt(dish, place, p) } : {}),
+        kinds: kindsOf(dish, place, p),
       })),
       fixed: place.pin === null ? -1 : place.dishes.findIndex(({ derived }) => derived.dish.key === place.pin?.dish),
     };
@@ -410,7 +427,34 @@ interface WindowRow {
   readonly serves: (keepsDays: number) => { readonly firstDay: number; readonly lastDay: number } | null;
 }
 
-/** Sessions that serve a school day. A morning's pack minutes are taken off its budget: packing cannot be planned away. */
+interface Packed {
+  /** `childId@date` of boxes with every item packed. */
+  readonly boxes: ReadonlySet<string>;
+  /** Dates on which every box is packed. */
+  readonly wholeDates: ReadonlySet<string>;
+  readonly lastDate: string | null;
+}
+
+function listPacked(brief: WeekBrief): Packed {
+  const pins = brief.pins.filter((pin) => pin.because === "PACKED");
+  const boxes = new Set<string>();
+  const open = new Set<string>();
+  for (const { id, days } of brief.children) {
+    for (const { date, breaks } of days) {
+      const items = breaks.reduce((sum, pause) => sum + pause.slots.length, 0);
+      const packed = pins.filter((pin) => pin.childId === id && pin.date === date).length;
+      if (packed > 0 && packed >= items) boxes.add(`${id}@${date}`);
+      else open.add(date);
+    }
+  }
+  const dates = [...new Set([...boxes].map((key) => key.slice(key.indexOf("@") + 1)))].sort();
+  return { boxes, wholeDates: new Set(dates.filter((date) => !open.has(date))), lastDate: dates.at(-1) ?? null };
+}
+
+/**
+ * Sessions that serve a school day. A morning's pack minutes are taken off its budget: packing cannot be planned away. A
+ * morning whose boxes are all packed has no limit left: its work is done.
+ */
 function listWindows(
   brief: WeekBrief,
   boxes: readonly BoxPlaces[],
@@ -418,6 +462,7 @@ function listWindows(
   equipment: readonly EquipmentKind[],
   tightening: Tightening,
 ): WindowRow[] {
+  const packed = listPacked(brief);
   return brief.sessions.flatMap((session): WindowRow[] => {
     const next = dates.findIndex((date) => (session.kind === "MORNING" ? date >= session.date : date > session.date));
     if (next < 0) return [];
@@ -425,9 +470,14 @@ function listWindows(
     const packing =
       session.kind === "MORNING"
         ? boxes
-            .filter((box) => box.date === session.date)
+            .filter((box) => box.date === session.date && !packed.boxes.has(`${box.child.id}@${box.date}`))
             .reduce((sum, box) => sum + packMinutesPerBox(box.positions.length), 0)
         : 0;
+    // A session before the last packed box is over: it can have made what is packed and nothing for later.
+    const isOver =
+      packed.lastDate !== null &&
+      (session.date < packed.lastDate || (session.date === packed.lastDate && session.kind === "MORNING"));
+    const isDone = packed.lastDate !== null && session.kind === "MORNING" && packed.wholeDates.has(session.date);
     const hands = Math.min(session.handsOnMinutes, session.elapsedMinutes * session.carers) - packing;
     const minutes = Math.max(0, Math.floor(hands * TENTHS + 1e-6));
     // Only the evening right before a school day can finish that day's dishes; any other one makes bases, as a weekend does.
@@ -440,14 +490,16 @@ function listWindows(
         window: {
           kind,
           day: kind === "WEEKEND" && session.kind === "WEEKEND" ? 0 : next,
-          minutes: Math.min(minutes, tightening.minutes.get(session.key) ?? minutes),
+          minutes: isDone ? NO_LIMIT : Math.min(minutes, tightening.minutes.get(session.key) ?? minutes),
           effort: Math.max(0, Math.round(session.effort)),
-          equipment: equipment.map((of) => ownedUnits(brief, of) * session.elapsedMinutes * TENTHS),
+          equipment: equipment.map((of) => (isDone ? NO_LIMIT : ownedUnits(brief, of) * session.elapsedMinutes * TENTHS)),
         },
         serves: (keepsDays) => {
           // A weekend's product is for later days; keeping counts from the day it is made all the same.
           const firstDay = dates.findIndex((date) => (session.kind === "WEEKEND" ? date > made : date >= made));
-          const lastDay = dates.findLastIndex((date) => date <= addDays(made, keepsDays - 1));
+          const until = addDays(made, keepsDays - 1);
+          const last = isOver && packed.lastDate !== null && packed.lastDate < until ? packed.lastDate : until;
+          const lastDay = dates.findLastIndex((date) => date <= last);
           return firstDay < 0 || lastDay < firstDay ? null : { firstDay, lastDay };
         },
       },
@@ -489,7 +541,7 @@ function planKitchen(input: KitchenInput): { dishes: ProblemDish[]; bases: Probl
   const maySplit = (dish: Dish): boolean => dates.some((date) => canFinishEveningBefore(brief.sessions, dish, date));
   const allWindows = input.bases.map((key) => {
     const base = index.base(key);
-    return base === undefined ? [] : windowsOf(brief, base, windows);
+    return base === undefined ? [] : windowsOf(brief, index, base, windows);
   });
   const isMorning = (window: number): boolean => windows[window]?.session.kind === "MORNING";
   const morningOnly = new Set(
@@ -501,6 +553,15 @@ function planKitchen(input: KitchenInput): { dishes: ProblemDish[]; bases: Probl
     dishes
       .filter((dish) => maySplit(dish) && !dish.bases.some((use) => morningOnly.has(use.base)))
       .map((dish) => dish.key),
+  );
+  /** Travels chilled somewhere, and something in it is cooked: then it is cooked the evening before. */
+  const cooksEarly = new Set(
+    places.flatMap(({ dishes: here }) =>
+      here
+        .filter(({ holding }) => holding.case === "CHILLED" || holding.case === "REHEATED_AT_SCHOOL")
+        .filter(({ derived }) => comesHotOutOf(derived.dish, "EVENING"))
+        .map(({ derived }) => derived.dish.key),
+    ),
   );
   const load = (dish: Dish, part: FinishPart): FinishLoad => {
     const minutes = finishLoad(dish, part, brief.children.length);
@@ -521,7 +582,9 @@ function planKitchen(input: KitchenInput): { dishes: ProblemDish[]; bases: Probl
         repeatMax: main ? 1 : 2,
         starch: main ? starches.indexOf(dish.starch) : -1,
         morning:
-          split && chainMinutes(dish, "ALL") > (shortest.get(dish.key) ?? 0) ? { ...morning, fixed: NEVER } : morning,
+          cooksEarly.has(dish.key) || (split && chainMinutes(dish, "ALL") > (shortest.get(dish.key) ?? 0))
+            ? { ...morning, fixed: NEVER }
+            : morning,
         split: split ? { evening: load(dish, "EVENING"), morning: load(dish, "MORNING_REST") } : null,
       };
     }),
@@ -549,13 +612,21 @@ function planKitchen(input: KitchenInput): { dishes: ProblemDish[]; bases: Probl
 }
 
 /** Where a base can be made: a session of a kind it allows, long enough for one batch, whose product is still good on a school day. */
-function windowsOf(brief: WeekBrief, base: Base, windows: readonly WindowRow[]): ProblemBase["windows"][number][] {
+function windowsOf(
+  brief: WeekBrief,
+  index: CatalogueIndex,
+  base: Base,
+  windows: readonly WindowRow[],
+): ProblemBase["windows"][number][] {
   const one = baseMinutes(base, 1, brief.household.equipment);
   return windows.flatMap(({ session, serves }, window) => {
     const days = serves(base.keepsChilledDays);
-    const lacks = base.equipment.some((use) => use.units > ownedUnits(brief, use.kind));
+    const lacks =
+      missingKind(brief, index, base) !== null || base.equipment.some((use) => use.units > ownedUnits(brief, use.kind));
     const fits = one.handsOn <= session.handsOnMinutes && one.handsOn + one.passive <= session.elapsedMinutes;
-    return days === null || lacks || !fits || !base.windows.includes(session.kind) ? [] : [{ window, ...days }];
+    // Cooked that morning it would still be hot when the box is closed.
+    const hot = session.kind === "MORNING" && isCooked(base);
+    return days === null || lacks || !fits || hot || !base.windows.includes(session.kind) ? [] : [{ window, ...days }];
   });
 }
 
