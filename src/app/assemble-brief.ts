@@ -5,14 +5,17 @@ import type { PlanningFacts } from "../database/planning.js";
 import type { Reference } from "../database/reference.js";
 import type { RuleSetRow } from "../database/school.js";
 import type { WeekRow } from "../database/week.js";
+import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import type { ChildBrief, ChildDayBrief, MadeBatchBrief, PinBrief, SessionBrief, WeekBrief } from "../domain/brief.js";
 import { addDays, minutesOf, weekdayOf } from "../domain/calendar/dates.js";
+import { rulesFromOtherHome } from "./other-home.js";
 
 export interface BriefParts {
   readonly household: HouseholdRow;
   readonly facts: PlanningFacts;
   readonly ruleSets: readonly RuleSetRow[];
   readonly reference: Reference;
+  readonly index: CatalogueIndex;
   readonly weekStart: string;
   /** The plan so far; what is packed, cooked or past in it stays. */
   readonly before: WeekRow | null;
@@ -114,6 +117,7 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
   // One object per version, so that children under the same rules share it.
   const ruleSets = parts.ruleSets.map((row) => ({ ...row, document: { ...row.document, coversFoodFromHome: row.document.coversFoodFromHome || row.adoptedBy.length > 0 } }));
   const children = household.children.map((child): ChildBrief => {
+    const otherHome = rulesFromOtherHome(facts, parts.index, child.id, weekStart);
     const days = dates.flatMap((date): ChildDayBrief[] => {
       const enrolment = enrolmentOn(child, date);
       const school = enrolment && household.schools.find((entry) => entry.id === enrolment.schoolId);
@@ -131,7 +135,7 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
           date, weekday: weekdayOf(date), leaveAt: leave.leaveAt, breaks,
           // Away from school there is neither a refrigerator nor anything to heat with.
           facility: special.some((day) => day.kind === "TRIP") ? "NEITHER" : schoolClass.facility,
-          ruleSets: documentsFor(ruleSets, child, school, schoolClass.id, date).map(indexOf),
+          ruleSets: [...documentsFor(ruleSets, child, school, schoolClass.id, date), ...(otherHome ? [otherHome] : [])].map(indexOf),
         },
       ];
     });

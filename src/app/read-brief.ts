@@ -30,6 +30,6 @@ export async function readWeekInputs(app: App, tx: ReadTx, householdId: string, 
     readRuleSets(tx, household.schools.map((school) => school.id), household.children.map((child) => child.id)),
     readWeek(tx, householdId, weekStart),
   ]);
-  const parts: BriefParts = { household, facts, ruleSets, reference: app.reference, weekStart, before, now: clockIn(household.timeZone, app.now()), stayClose: false };
+  const parts: BriefParts = { household, facts, ruleSets, reference: app.reference, index: app.index, weekStart, before, now: clockIn(household.timeZone, app.now()), stayClose: false };
   return { household, weekStart, before, facts, assemble: (changes) => assembleBrief({ ...parts, ...changes }) };
 }

@@ -12,9 +12,9 @@ export interface Names {
 const dishName = (names: Names, key: string) => names.index.dish(key)?.name ?? key;
 const baseName = (names: Names, key: string) => names.index.base(key)?.name ?? key;
 const foodName = (names: Names, key: string) => names.index.food(key)?.name ?? key;
-const list = (words: readonly string[]) => (words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)!}`);
+const list = (words: readonly string[], joined = "and") => (words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} ${joined} ${words.at(-1)!}`);
 /** Allergens as people say them: a whole family by its name, the rest one by one. */
-export function sayAllergens(codes: readonly string[]): string {
+export function sayAllergens(codes: readonly string[], joined: "and" | "or" = "and"): string {
   const left = new Set(codes);
   const words: string[] = [];
   for (const [family, members] of Object.entries(allergenGroups)) {
@@ -22,7 +22,7 @@ export function sayAllergens(codes: readonly string[]): string {
     words.push(plain(family));
     for (const member of members) left.delete(member);
   }
-  return list([...[...left].map(plain), ...words]);
+  return list([...[...left].map(plain), ...words], joined);
 }
 /** TREE_NUTS -> tree nuts. */
 export const plain = (code: string) => code.toLowerCase().replaceAll("_", " ");
@@ -39,7 +39,7 @@ const nutrientNames: Readonly<Record<string, string>> = {
 export function sayCaution(caution: Caution, names: Names): string {
   switch (caution.kind) {
     case "READ_LABEL":
-      return `Read the label of ${foodName(names, caution.food)} before it goes into ${names.child(caution.childId)}'s box: no ${sayAllergens(caution.allergens)}, not even as "may contain".`;
+      return `Read the label of ${foodName(names, caution.food)} before it goes into ${names.child(caution.childId)}'s box: no ${sayAllergens(caution.allergens, "or")}, not even as "may contain".`;
     case "CUT_FOR_AGE":
       return `${dishName(names, caution.dish)}: ${caution.cut}.`.replace("..", ".");
     case "KEEP_COLD":
@@ -49,7 +49,7 @@ export function sayCaution(caution: Caution, names: Names): string {
     case "REHEAT_THROUGH":
       return `${dishName(names, caution.dish)} is carried cold and heated at school until it steams all through.`;
     case "CLEAN_BETWEEN":
-      return `${sessionName(caution.session)}: what has no ${sayAllergens(caution.allergens)} first, then clean boards, knives and hands.`.replace(/^t/, "T");
+      return `${sessionName(caution.session)}: what has no ${sayAllergens(caution.allergens, "or")} first, then clean boards, knives and hands.`.replace(/^t/, "T");
     case "COOL_QUICKLY":
       return `${baseName(names, caution.base)}: spread it out, cool it below 21 °C within two hours, then into the refrigerator.`;
     case "ADVICE_NOT_MET":

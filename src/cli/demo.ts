@@ -10,7 +10,7 @@ import type { HouseholdRow } from "../database/household.js";
 import type { WeekRow } from "../database/week.js";
 import { checkWeek } from "../domain/checker/check-week.js";
 import { openApp } from "../open-app.js";
-import { printWeek } from "./print-week.js";
+import { printWeek, wrap } from "./print-week.js";
 
 const asJson = process.argv.includes("--json");
 const began = performance.now();
@@ -77,7 +77,7 @@ async function demonstrate(): Promise<void> {
     }
     for (const { household, week } of weeks) console.log(printWeek(week, household, namesIn(app, household)).join("\n"));
     const shared = weeks[0]?.household.children.filter((child) => weeks.slice(1).some((entry) => entry.household.children.some((other) => other.id === child.id))) ?? [];
-    console.log(`Two homes, one child between them: ${shared.map((child) => child.name).join(", ")}. Each home packs the days she wakes there and sees nothing of the other kitchen.`);
+    for (const line of wrap("", `Two homes share ${shared.map((child) => child.name).join(", ")}. Each home packs the days on which a child wakes there, what was eaten in the other home counts, and neither sees the other's kitchen.`)) console.log(line);
     console.log(`
 SEE IT SERVED
   npm start                     then open http://${config.host}:${config.port}/explorer and sign in as one of:

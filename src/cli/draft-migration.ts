@@ -13,7 +13,12 @@ const sql = await diffMigrations();
 if (sql === "") {
   console.log("The migrations already make what prisma/schema.prisma describes: nothing to draft.");
 } else {
-  const last = Math.max(0, ...readdirSync(directory).map((entry) => Number.parseInt(entry, 10)).filter(Number.isFinite));
+  const last = Math.max(
+    0,
+    ...readdirSync(directory)
+      .map((entry) => Number.parseInt(entry, 10))
+      .filter(Number.isFinite),
+  );
   const path = join(directory, `${String(last + 1).padStart(4, "0")}_${name}`);
   mkdirSync(path);
   writeFileSync(join(path, "migration.sql"), `${sql}\n`);

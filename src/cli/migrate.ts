@@ -12,7 +12,9 @@ if (config.databaseUrl !== null && config.databaseOwnerUrl === null) {
 const report = async (applied: readonly string[], ownerUrl: string) => {
   const reference = await seedReference(ownerUrl);
   console.log(applied.length > 0 ? `Applied: ${applied.join(", ")}.` : "Every migration was applied already.");
-  console.log(`Reference data ${reference.changed ? "loaded" : "was there already"}, version ${reference.version.slice(0, 12)}.`);
+  console.log(
+    `Reference data ${reference.changed ? "loaded" : "was there already"}, version ${reference.version.slice(0, 12)}.`,
+  );
 };
 
 if (config.databaseOwnerUrl !== null) {

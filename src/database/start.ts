@@ -29,7 +29,9 @@ const SERVER_ROLE = "noonpail_server";
 
 /** @throws when the role could see past row security, when a migration was edited, or when the embedded folder is in use */
 export async function openDatabase(choice: DatabaseChoice): Promise<OpenedDatabase> {
-  return choice.databaseUrl ? openOutside(choice.databaseUrl, choice.ownerUrl ?? null) : openEmbedded(choice.dataDirectory);
+  return choice.databaseUrl
+    ? openOutside(choice.databaseUrl, choice.ownerUrl ?? null)
+    : openEmbedded(choice.dataDirectory);
 }
 
 async function openOutside(serverUrl: string, ownerUrl: string | null): Promise<OpenedDatabase> {
@@ -46,7 +48,8 @@ export async function prepareOutside(ownerUrl: string, serverUrl: string | null)
   const { applied } = await migrate(ownerUrl);
   const owner = new URL(ownerUrl).username;
   const { username, password } = new URL(serverUrl ?? ownerUrl);
-  if (username !== owner) await ensureServerRole(ownerUrl, { name: decodeURIComponent(username), password: decodeURIComponent(password) });
+  if (username !== owner)
+    await ensureServerRole(ownerUrl, { name: decodeURIComponent(username), password: decodeURIComponent(password) });
   return applied;
 }
 

@@ -2,7 +2,16 @@ import { useDatabase } from "../support/database.js";
 
 const database = useDatabase();
 
-const REFERENCE = ["food", "base", "base_ingredient", "dish", "dish_base", "dish_ingredient", "dish_step", "reference_table"];
+const REFERENCE = [
+  "food",
+  "base",
+  "base_ingredient",
+  "dish",
+  "dish_base",
+  "dish_ingredient",
+  "dish_step",
+  "reference_table",
+];
 const BOOKKEEPING = ["_prisma_migrations"];
 /** The functions behind the policies read these; FORCE would make an owner's function call itself. */
 const NOT_FORCED = ["appointment", "membership", "person", "residence", "school"];
@@ -29,7 +38,8 @@ test("row security binds the owner too, save where the policies' own functions r
 });
 
 test("every table behind row security has a policy that lets someone read", async () => {
-  const unreadable = await database.owner`select c.relname from pg_class c where c.relnamespace = 'public'::regnamespace and c.relrowsecurity
+  const unreadable =
+    await database.owner`select c.relname from pg_class c where c.relnamespace = 'public'::regnamespace and c.relrowsecurity
     and not exists (select from pg_policy p where p.polrelid = c.oid and p.polcmd in ('r', '*'))`;
   expect([...unreadable]).toEqual([]);
 });
@@ -38,8 +48,15 @@ test("no policy admits everybody: only the owner, who founds households and chil
   const open = await database.owner<{ name: string; to: string[] }[]>`
     select polname as name, array(select rolname::text from pg_roles r where r.oid = any(polroles)) as to from pg_policy
     where pg_get_expr(coalesce(polqual, polwithcheck), polrelid) = 'true' or pg_get_expr(polwithcheck, polrelid) = 'true' order by polname`;
-  const [{ owner }] = (await database.owner<{ owner: string }[]>`select relowner::regrole::text as owner from pg_class where oid = 'household'::regclass`) as unknown as [{ owner: string }];
-  expect([...open]).toEqual([{ name: "child_found", to: [owner] }, { name: "household_found", to: [owner] }]);
+  const [{ owner }] = (await database.owner<
+    { owner: string }[]
+  >`select relowner::regrole::text as owner from pg_class where oid = 'household'::regclass`) as unknown as [
+    { owner: string },
+  ];
+  expect([...open]).toEqual([
+    { name: "child_found", to: [owner] },
+    { name: "household_found", to: [owner] },
+  ]);
 });
 
 test("every foreign key has an index that begins with its columns", async () => {
@@ -89,7 +106,8 @@ test("a plan's past cannot be rewritten: boxes, items, plans and rules have no c
     week_plan: ["agreed_at", "comparison", "state"],
   });
   const removable = (await grants()).filter(({ right }) => right === "DELETE").map(({ name }) => name);
-  for (const name of ["lunch_box", "box_item", "week_plan", "rule", "rule_set_version"]) expect(removable).not.toContain(name);
+  for (const name of ["lunch_box", "box_item", "week_plan", "rule", "rule_set_version"])
+    expect(removable).not.toContain(name);
 });
 
 test("nobody may change which row a key names, nor move a row to another household or child", async () => {
@@ -102,8 +120,16 @@ test("nobody may change which row a key names, nor move a row to another househo
 });
 
 test("noonpail_app owns nothing, cannot sign in, and has no power that looks past row security", async () => {
-  const [role] = await database.owner`select rolsuper, rolbypassrls, rolcreaterole, rolcreatedb, rolreplication, rolcanlogin from pg_roles where rolname = 'noonpail_app'`;
-  expect(role).toEqual({ rolsuper: false, rolbypassrls: false, rolcreaterole: false, rolcreatedb: false, rolreplication: false, rolcanlogin: false });
+  const [role] =
+    await database.owner`select rolsuper, rolbypassrls, rolcreaterole, rolcreatedb, rolreplication, rolcanlogin from pg_roles where rolname = 'noonpail_app'`;
+  expect(role).toEqual({
+    rolsuper: false,
+    rolbypassrls: false,
+    rolcreaterole: false,
+    rolcreatedb: false,
+    rolreplication: false,
+    rolcanlogin: false,
+  });
   const owned = await database.owner`
     select relname as name from pg_class where relowner = 'noonpail_app'::regrole union all select proname from pg_proc where proowner = 'noonpail_app'::regrole
     union all select nspname from pg_namespace where nspowner = 'noonpail_app'::regrole`;
@@ -117,5 +143,7 @@ test("no function of ours can be called by just anyone, and those with the owner
     from pg_proc p where p.pronamespace = 'public'::regnamespace order by 1`;
   expect(functions.length).toBeGreaterThan(0);
   expect(functions.filter(({ open }) => open).map(({ name }) => name)).toEqual([]);
-  expect(functions.filter(({ definer, path }) => definer && path !== 'search_path=""').map(({ name }) => name)).toEqual([]);
+  expect(functions.filter(({ definer, path }) => definer && path !== 'search_path=""').map(({ name }) => name)).toEqual(
+    [],
+  );
 });

@@ -18,7 +18,8 @@ async function refusal(url: string): Promise<string | null> {
 
 describe("the role the server connects with", () => {
   const roles = ["test_bypasser", "test_owner", "test_heir", "test_hidden_heir"];
-  const as = (name: string) => databaseOn(database.ownerUrl, new URL(database.ownerUrl).pathname.slice(1), { name, password: "p" });
+  const as = (name: string) =>
+    databaseOn(database.ownerUrl, new URL(database.ownerUrl).pathname.slice(1), { name, password: "p" });
 
   beforeAll(async () => {
     const { owner } = database;
@@ -54,7 +55,8 @@ describe("the role the server connects with", () => {
 });
 
 describe("one person's transaction", () => {
-  const whoAmI = (run: <T>(query: string) => Promise<T[]>) => run<{ id: string | null }>("select app_person_id() as id").then(([row]) => row!.id);
+  const whoAmI = (run: <T>(query: string) => Promise<T[]>) =>
+    run<{ id: string | null }>("select app_person_id() as id").then(([row]) => row!.id);
 
   test("leaves nobody signed in on the connection it used", async () => {
     const person = await database.newPerson("Ada");
@@ -90,7 +92,9 @@ describe("one person's transaction", () => {
 
   test("cannot be opened inside another: it would wait for a connection the outer one holds", async () => {
     const person = await database.newPerson("Ada");
-    await expect(database.db.asPerson(person, () => database.db.asPerson(person, () => Promise.resolve(1)))).rejects.toThrow("asPerson inside asPerson");
+    await expect(
+      database.db.asPerson(person, () => database.db.asPerson(person, () => Promise.resolve(1))),
+    ).rejects.toThrow("asPerson inside asPerson");
     expect(await database.db.asPerson(person, () => Promise.resolve(1))).toBe(1);
   });
 
@@ -103,7 +107,9 @@ describe("one person's transaction", () => {
         throw new Error("halfway");
       }),
     ).rejects.toThrow("halfway");
-    expect(await database.db.asPerson(person, (tx) => tx.household.findUniqueOrThrow({ where: { id: home } }))).toMatchObject({ name: "Test kitchen" });
+    expect(
+      await database.db.asPerson(person, (tx) => tx.household.findUniqueOrThrow({ where: { id: home } })),
+    ).toMatchObject({ name: "Test kitchen" });
   });
 });
 
@@ -126,7 +132,9 @@ describe("reading", () => {
   test("the same token is always the same person, made once", async () => {
     const ids = await Promise.all(Array.from({ length: 8 }, () => database.db.signIn("test:same", "Same")));
     expect(new Set(ids).size).toBe(1);
-    expect(await database.owner`select display_name from person where subject = 'test:same'`).toEqual([{ display_name: "Same" }]);
+    expect(await database.owner`select display_name from person where subject = 'test:same'`).toEqual([
+      { display_name: "Same" },
+    ]);
   });
 });
 
@@ -135,7 +143,8 @@ test("a changed week is announced after it is saved, a failed change is not", as
   const householdId = await database.newHousehold(person);
   const heard: Notice[] = [];
   const stop = await database.db.listen((notice) => heard.push(notice));
-  const add = (weekStart: string) => database.db.asPerson(person, (tx) => tx.week.create({ data: { householdId, weekStart: new Date(weekStart) } }));
+  const add = (weekStart: string) =>
+    database.db.asPerson(person, (tx) => tx.week.create({ data: { householdId, weekStart: new Date(weekStart) } }));
   await expect(
     database.db.asPerson(person, async (tx) => {
       await tx.week.create({ data: { householdId, weekStart: new Date("2027-01-04") } });
@@ -145,7 +154,11 @@ test("a changed week is announced after it is saved, a failed change is not", as
   const week = await add("2027-01-11");
   const progress: Notice = { kind: "PLAN_PROGRESS", householdId, weekStart: "2027-01-11", percent: 50, bestPoints: 12 };
   await database.db.announce(progress);
-  for (let waited = 0; heard.length < 2 && waited < 5_000; waited += 20) await new Promise((done) => setTimeout(done, 20));
-  expect(heard).toEqual([{ kind: "PLAN_CHANGED", householdId, weekId: week.id, weekStart: "2027-01-11", revision: 0 }, progress]);
+  for (let waited = 0; heard.length < 2 && waited < 5_000; waited += 20)
+    await new Promise((done) => setTimeout(done, 20));
+  expect(heard).toEqual([
+    { kind: "PLAN_CHANGED", householdId, weekId: week.id, weekStart: "2027-01-11", revision: 0 },
+    progress,
+  ]);
   await stop();
 });

@@ -13,8 +13,16 @@ const database = useDatabase();
 
 /** In a process of its own: inside Jest's sandbox the engine's WebAssembly meets objects of another realm and panics. */
 async function diffSchema(url: string): Promise<string> {
-  const script = 'import { diffSchema } from "./src/database/schema-diff.ts"; process.stdout.write(await diffSchema(process.argv[1])); process.exit();';
-  const { stdout } = await promisify(execFile)(process.execPath, ["--import", "tsx", "--input-type=module", "--eval", script, url]);
+  const script =
+    'import { diffSchema } from "./src/database/schema-diff.ts"; process.stdout.write(await diffSchema(process.argv[1])); process.exit();';
+  const { stdout } = await promisify(execFile)(process.execPath, [
+    "--import",
+    "tsx",
+    "--input-type=module",
+    "--eval",
+    script,
+    url,
+  ]);
   return stdout;
 }
 
@@ -38,7 +46,10 @@ test("a migration that was edited after it had been applied is refused", async (
 
 test("a migration that fails leaves nothing behind, not even those before it", async () => {
   const directory = copyMigrations();
-  for (const [name, sql] of [["9001_good", "create table left_behind ()"], ["9002_bad", "select * from no_such_table"]] as const) {
+  for (const [name, sql] of [
+    ["9001_good", "create table left_behind ()"],
+    ["9002_bad", "select * from no_such_table"],
+  ] as const) {
     mkdirSync(join(directory, name));
     writeFileSync(join(directory, name, "migration.sql"), sql);
   }
@@ -50,7 +61,10 @@ test("a migration that fails leaves nothing behind, not even those before it", a
 test("two servers that migrate at the same time do not trip over each other", async () => {
   const directory = copyMigrations();
   mkdirSync(join(directory, "9003_together"));
-  writeFileSync(join(directory, "9003_together", "migration.sql"), "create table made_together (); drop table made_together");
+  writeFileSync(
+    join(directory, "9003_together", "migration.sql"),
+    "create table made_together (); drop table made_together",
+  );
   const reports = await Promise.all([migrate(database.ownerUrl, directory), migrate(database.ownerUrl, directory)]);
   expect(reports.flatMap(({ applied }) => applied)).toEqual(["9003_together"]);
 });
@@ -63,7 +77,7 @@ test("the migrations make exactly the tables that prisma/schema.prisma describes
 
 describe("an owner that is not a superuser", () => {
   const role = { name: "test_plain_owner", password: "p" };
-  const server = { name: "test_plain_server", password: "it's 100% \"odd\"" };
+  const server = { name: "test_plain_server", password: 'it\'s 100% "odd"' };
   const name = `plain_${process.pid}`;
   let ownerUrl: string;
 
@@ -90,8 +104,15 @@ describe("an owner that is not a superuser", () => {
       await db.refusePowerfulRole();
       const person = await db.signIn("test:founder", "Founder");
       const [home, child] = ["5f0c3a52-d0a7-4b0f-8d6e-1a2b3c4d5e6f", "6f0c3a52-d0a7-4b0f-8d6e-1a2b3c4d5e6f"];
-      await db.asPerson(person, (tx) => tx.$executeRaw`select app_found_household(${home}::uuid, 'Home', 'Europe/London', 'GBP')`);
-      await db.asPerson(person, (tx) => tx.$executeRaw`select app_found_child(${child}::uuid, ${home}::uuid, 'Ari', date '2018-03-01', date '2024-01-01')`);
+      await db.asPerson(
+        person,
+        (tx) => tx.$executeRaw`select app_found_household(${home}::uuid, 'Home', 'Europe/London', 'GBP')`,
+      );
+      await db.asPerson(
+        person,
+        (tx) =>
+          tx.$executeRaw`select app_found_child(${child}::uuid, ${home}::uuid, 'Ari', date '2018-03-01', date '2024-01-01')`,
+      );
       expect(await db.asPerson(person, (tx) => tx.child.findMany({ select: { id: true } }))).toEqual([{ id: child }]);
       expect(await plain.asPerson("", (tx) => tx.household.count())).toBe(0);
     } finally {

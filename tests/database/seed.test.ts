@@ -14,7 +14,8 @@ const countRows = async () => {
     (select count(*)::int from dish_ingredient) as "dishIngredient", (select count(*)::int from dish_step) as "dishStep"`;
   return row!;
 };
-const lastChange = async () => (await database.owner<{ xmin: string }[]>`select max(xmin::text::bigint)::text as xmin from dish_step`)[0]!.xmin;
+const lastChange = async () =>
+  (await database.owner<{ xmin: string }[]>`select max(xmin::text::bigint)::text as xmin from dish_step`)[0]!.xmin;
 
 /** A copy of the reference files in which one of them was changed. */
 function changedFiles(file: string, change: (text: string) => string): string {
@@ -32,8 +33,12 @@ describe("reference data", () => {
     expect(byKey(catalogue.foods)).toEqual(byKey(files.foods));
     expect(byKey(catalogue.bases)).toEqual(byKey(files.bases));
     expect(byKey(catalogue.dishes)).toEqual(byKey(files.dishes));
-    expect(choking).toEqual((JSON.parse(readFileSync("seeds/reference/choking.json", "utf8")) as { rules: unknown }).rules);
-    expect(holding).toEqual((JSON.parse(readFileSync("seeds/reference/holding-limits.json", "utf8")) as { limits: unknown }).limits);
+    expect(choking).toEqual(
+      (JSON.parse(readFileSync("seeds/reference/choking.json", "utf8")) as { rules: unknown }).rules,
+    );
+    expect(holding).toEqual(
+      (JSON.parse(readFileSync("seeds/reference/holding-limits.json", "utf8")) as { limits: unknown }).limits,
+    );
   });
 
   test("loading the same files again writes nothing", async () => {
@@ -43,9 +48,13 @@ describe("reference data", () => {
   });
 
   test("a changed file gives a new version; rows keep their ids, parts are not doubled", async () => {
-    const [{ counts, ids }] = [{ counts: await countRows(), ids: await database.owner`select key, id from dish order by key` }];
+    const [{ counts, ids }] = [
+      { counts: await countRows(), ids: await database.owner`select key, id from dish order by key` },
+    ];
     const old = (await readReference(database.owner)).catalogue.version;
-    const directory = changedFiles("dishes/sides.json", (text) => text.replace(/"name": "[^"]+"/, '"name": "Renamed for this test"'));
+    const directory = changedFiles("dishes/sides.json", (text) =>
+      text.replace(/"name": "[^"]+"/, '"name": "Renamed for this test"'),
+    );
     const { changed, version } = await seedReference(database.ownerUrl, directory);
     expect(changed).toBe(true);
     expect(version).not.toBe(old);
@@ -69,14 +78,22 @@ describe("reference data", () => {
 
   test("a dish that names a food nobody described is refused before anything is written", async () => {
     const before = await lastChange();
-    const directory = changedFiles("dishes/mains.json", (text) => text.replace(/"food": "[^"]+"/, '"food": "moon-cheese"'));
-    await expect(seedReference(database.ownerUrl, directory)).rejects.toThrow("names the food moon-cheese, which is not there");
+    const directory = changedFiles("dishes/mains.json", (text) =>
+      text.replace(/"food": "[^"]+"/, '"food": "moon-cheese"'),
+    );
+    await expect(seedReference(database.ownerUrl, directory)).rejects.toThrow(
+      "names the food moon-cheese, which is not there",
+    );
     expect(await lastChange()).toBe(before);
   });
 
   test("a figure outside its range is refused with the file and the field", async () => {
-    const directory = changedFiles("holding-limits.json", (text) => text.replace('"chilledMinutes": 240', '"chilledMinutes": -1'));
-    await expect(seedReference(database.ownerUrl, directory)).rejects.toThrow(/holding-limits\.json cannot be used:[\s\S]*limits\.chilledMinutes/);
+    const directory = changedFiles("holding-limits.json", (text) =>
+      text.replace('"chilledMinutes": 240', '"chilledMinutes": -1'),
+    );
+    await expect(seedReference(database.ownerUrl, directory)).rejects.toThrow(
+      /holding-limits\.json cannot be used:[\s\S]*limits\.chilledMinutes/,
+    );
   });
 });
 

@@ -11,7 +11,9 @@ const outside = useDatabase();
 function openElsewhere(directory: string): Promise<ChildProcess> {
   const script = `import { openDatabase } from "./src/database/start.ts";
     await openDatabase({ dataDirectory: process.argv[1] }); process.stdout.write("open"); setInterval(() => undefined, 1_000);`;
-  const child = spawn(process.execPath, ["--import", "tsx", "--input-type=module", "--eval", script, directory], { stdio: ["ignore", "pipe", "pipe"] });
+  const child = spawn(process.execPath, ["--import", "tsx", "--input-type=module", "--eval", script, directory], {
+    stdio: ["ignore", "pipe", "pipe"],
+  });
   return new Promise((done, reject) => {
     let complaint = "";
     child.stderr.on("data", (text) => (complaint += String(text)));
@@ -27,7 +29,8 @@ async function kill(child: ChildProcess): Promise<void> {
   await gone;
 }
 
-const serverProcess = (directory: string) => Number(readFileSync(join(directory, "postgres", "postmaster.pid"), "utf8").split("\n")[0]);
+const serverProcess = (directory: string) =>
+  Number(readFileSync(join(directory, "postgres", "postmaster.pid"), "utf8").split("\n")[0]);
 const isAlive = (pid: number) => {
   try {
     return process.kill(pid, 0);
@@ -58,7 +61,8 @@ describe("the embedded database", () => {
     const { db, applied } = await open();
     expect(applied.length).toBeGreaterThan(0);
     expect(await db.isReachable()).toBe(true);
-    for (const secret of ["owner-password", "server-password"]) expect(statSync(join(directory, secret)).mode & 0o777).toBe(0o600);
+    for (const secret of ["owner-password", "server-password"])
+      expect(statSync(join(directory, secret)).mode & 0o777).toBe(0o600);
   });
 
   test("the next start finds everything, the people included", async () => {
@@ -127,7 +131,10 @@ describe("the embedded database", () => {
 
 describe("a server outside", () => {
   test("is used as it is, with no owner and no migration", async () => {
-    const { db, ownerUrl, applied, stop } = await openDatabase({ databaseUrl: outside.serverUrl, dataDirectory: "/nowhere" });
+    const { db, ownerUrl, applied, stop } = await openDatabase({
+      databaseUrl: outside.serverUrl,
+      dataDirectory: "/nowhere",
+    });
     expect([ownerUrl, applied, await db.isReachable()]).toEqual([null, [], true]);
     await stop();
   });
@@ -135,13 +142,19 @@ describe("a server outside", () => {
   test("with an owner's URL the server's role is made, and may sign people in", async () => {
     const serverUrl = new URL(outside.serverUrl);
     Object.assign(serverUrl, { username: "test_made", password: encodeURIComponent("50% 'q' \"d\" @") });
-    const { db, stop } = await openDatabase({ databaseUrl: serverUrl.href, ownerUrl: outside.ownerUrl, dataDirectory: "/nowhere" });
+    const { db, stop } = await openDatabase({
+      databaseUrl: serverUrl.href,
+      ownerUrl: outside.ownerUrl,
+      dataDirectory: "/nowhere",
+    });
     expect(await db.signIn("test:made", "Made")).toMatch(/^[0-9a-f-]{36}$/);
     await stop();
     await outside.owner`drop role test_made`;
   });
 
   test("is refused with the owner's own role", async () => {
-    await expect(openDatabase({ databaseUrl: outside.ownerUrl, dataDirectory: "/nowhere" })).rejects.toThrow("row security would not hold");
+    await expect(openDatabase({ databaseUrl: outside.ownerUrl, dataDirectory: "/nowhere" })).rejects.toThrow(
+      "row security would not hold",
+    );
   });
 });

@@ -22,24 +22,98 @@ async function plantWeek(tx: Tx, householdId: string, childIds: readonly string[
   const day = new Date(`${date}T00:00:00Z`);
   const week = await tx.week.create({ data: { householdId, weekStart: new Date("2027-01-11T00:00:00Z") } });
   const plan = await tx.weekPlan.create({
-    data: { weekId: week.id, householdId, number: 1, state: "DRAFT", seed: 1n, steps: 1, problemHash: "-", catalogueVersion: "-", wishes: {}, cautions: [], readyUses: [] },
+    data: {
+      weekId: week.id,
+      householdId,
+      number: 1,
+      state: "DRAFT",
+      seed: 1n,
+      steps: 1,
+      problemHash: "-",
+      catalogueVersion: "-",
+      wishes: {},
+      cautions: [],
+      readyUses: [],
+    },
   });
   const boxes: Record<string, string> = {};
   const items: Record<string, string> = {};
   for (const childId of childIds) {
     const box = await tx.lunchBox.create({ data: { weekPlanId: plan.id, childId, date: day, current: true } });
     const item = await tx.boxItem.create({
-      data: { lunchBoxId: box.id, childId, breakKey: "lunch", slot: "MAIN", place: 0, dishKey: "dal-and-rice", grams: 300, served: "COLD", energyKcal: 400, cuts: [], allergens: [], holdingCase: "CHILLED" },
+      data: {
+        lunchBoxId: box.id,
+        childId,
+        breakKey: "lunch",
+        slot: "MAIN",
+        place: 0,
+        dishKey: "dal-and-rice",
+        grams: 300,
+        served: "COLD",
+        energyKcal: 400,
+        cuts: [],
+        allergens: [],
+        holdingCase: "CHILLED",
+      },
     });
-    await tx.boxPacking.create({ data: { lunchBoxId: box.id, householdId, leaveAt: "08:15", coldSources: 2, flask: false } });
-    await tx.boxItemNote.create({ data: { boxItemId: item.id, householdId, reasons: [], holdingMinutes: 215, holdingLimitMinutes: 240, compartment: 0 } });
+    await tx.boxPacking.create({
+      data: { lunchBoxId: box.id, householdId, leaveAt: "08:15", coldSources: 2, flask: false },
+    });
+    await tx.boxItemNote.create({
+      data: {
+        boxItemId: item.id,
+        householdId,
+        reasons: [],
+        holdingMinutes: 215,
+        holdingLimitMinutes: 240,
+        compartment: 0,
+      },
+    });
     boxes[childId] = box.id;
     items[childId] = item.id;
   }
   const owned = { weekPlanId: plan.id, householdId };
-  await tx.batch.create({ data: { ...owned, baseKey: "lentil-dal", session: "weekend-2027-01-10", batches: 1, grams: 920, feeds: [], spareGrams: 0 } });
-  await tx.task.create({ data: { ...owned, key: "pack", session: "morning-2027-01-11", kind: "PACK", text: "Pack", handsOnMinutes: 4, passiveMinutes: 0, equipment: [], startsAt: "07:30", handsFreeAt: "07:34", endsAt: "07:34", carer: 1 } });
-  await tx.shoppingLine.create({ data: { ...owned, foodKey: "carrot-raw", section: "PRODUCE", neededGrams: 100, fromStockGrams: 100, packs: 0, packGrams: 1000, spareGrams: 0, costMinor: 0, readLabel: false } });
+  await tx.batch.create({
+    data: {
+      ...owned,
+      baseKey: "lentil-dal",
+      session: "weekend-2027-01-10",
+      batches: 1,
+      grams: 920,
+      feeds: [],
+      spareGrams: 0,
+    },
+  });
+  await tx.task.create({
+    data: {
+      ...owned,
+      key: "pack",
+      session: "morning-2027-01-11",
+      kind: "PACK",
+      text: "Pack",
+      handsOnMinutes: 4,
+      passiveMinutes: 0,
+      equipment: [],
+      startsAt: "07:30",
+      handsFreeAt: "07:34",
+      endsAt: "07:34",
+      carer: 1,
+    },
+  });
+  await tx.shoppingLine.create({
+    data: {
+      ...owned,
+      foodKey: "carrot-raw",
+      section: "PRODUCE",
+      neededGrams: 100,
+      fromStockGrams: 100,
+      packs: 0,
+      packGrams: 1000,
+      spareGrams: 0,
+      costMinor: 0,
+      readLabel: false,
+    },
+  });
   return { weekId: week.id, planId: plan.id, boxes, items };
 }
 
@@ -58,12 +132,34 @@ async function countSeen(personId: string, table: string): Promise<{ seen: numbe
 let week: PlantedWeek;
 beforeAll(async () => {
   week = await database.db.asPerson(ana, (tx) => plantWeek(tx, millpond, [pia, mina, theo], "2027-01-11"));
-  await database.db.asPerson(ana, (tx) => tx.relaxation.create({ data: { householdId: millpond, rule: "DISH_REPEATS", date: new Date("2027-01-11") } }));
   await database.db.asPerson(ana, (tx) =>
-    tx.pin.create({ data: { householdId: millpond, childId: mina, date: new Date("2027-01-11"), breakKey: "lunch", slot: "MAIN", place: 0, dishKey: "dal-and-rice" } }),
+    tx.relaxation.create({ data: { householdId: millpond, rule: "DISH_REPEATS", date: new Date("2027-01-11") } }),
   );
   await database.db.asPerson(ana, (tx) =>
-    tx.prepTimeException.create({ data: { householdId: millpond, kind: "MORNING", date: new Date("2027-01-11"), startsAt: "06:50", handsOnMinutes: 10, elapsedMinutes: 20, carers: 1 } }),
+    tx.pin.create({
+      data: {
+        householdId: millpond,
+        childId: mina,
+        date: new Date("2027-01-11"),
+        breakKey: "lunch",
+        slot: "MAIN",
+        place: 0,
+        dishKey: "dal-and-rice",
+      },
+    }),
+  );
+  await database.db.asPerson(ana, (tx) =>
+    tx.prepTimeException.create({
+      data: {
+        householdId: millpond,
+        kind: "MORNING",
+        date: new Date("2027-01-11"),
+        startsAt: "06:50",
+        handsOnMinutes: 10,
+        elapsedMinutes: 20,
+        carers: 1,
+      },
+    }),
   );
 });
 
@@ -71,11 +167,15 @@ describe("a child of two homes", () => {
   const asLeo = <T>(work: (tx: Tx) => Promise<T>) => database.db.asPerson(leo, work);
 
   test("the other home sees the child, with allergies, school and days", async () => {
-    const children = await asLeo((tx) => tx.child.findMany({ include: { allergies: true, enrolments: true, residenceDays: true } }));
+    const children = await asLeo((tx) =>
+      tx.child.findMany({ include: { allergies: true, enrolments: true, residenceDays: true } }),
+    );
     expect(children.map(({ id }) => id)).toEqual([mina]);
     expect(children[0]!.allergies.map(({ allergen }) => allergen).sort()).toEqual(["PEANUT", "TREE_NUTS"]);
     expect(children[0]!.enrolments).toHaveLength(1);
-    expect(new Set(children[0]!.residenceDays.map(({ householdId }) => householdId))).toEqual(new Set([millpond, hilltop]));
+    expect(new Set(children[0]!.residenceDays.map(({ householdId }) => householdId))).toEqual(
+      new Set([millpond, hilltop]),
+    );
   });
 
   test("the other home sees the child's boxes and what is in them, and no other child's", async () => {
@@ -86,7 +186,19 @@ describe("a child of two homes", () => {
   });
 
   test.each([
-    "week", "week_plan", "batch", "task", "shopping_line", "box_packing", "box_item_note", "child_body", "relaxation", "pin", "prep_time_exception", "leftover", "freezer_stock",
+    "week",
+    "week_plan",
+    "batch",
+    "task",
+    "shopping_line",
+    "box_packing",
+    "box_item_note",
+    "child_body",
+    "relaxation",
+    "pin",
+    "prep_time_exception",
+    "leftover",
+    "freezer_stock",
   ])("the other home sees nothing of %s", async (table) => {
     const { seen, all } = await countSeen(leo, table);
     expect(all).toBeGreaterThan(0);
@@ -116,53 +228,178 @@ describe("a child of two homes", () => {
   });
 
   test("the other home cannot change a box it did not pack: nothing happens", async () => {
-    expect(await asLeo((tx) => tx.lunchBox.updateMany({ where: { id: week.boxes[mina]! }, data: { state: "BLOCKED" } }))).toEqual({ count: 0 });
+    expect(
+      await asLeo((tx) => tx.lunchBox.updateMany({ where: { id: week.boxes[mina]! }, data: { state: "BLOCKED" } })),
+    ).toEqual({ count: 0 });
     const [box] = await database.owner`select state from lunch_box where id = ${week.boxes[mina]!}`;
     expect(box).toEqual({ state: "PLANNED" });
   });
 
   test("the other home learns nothing by adding rows to this home's plan", async () => {
     // Both plans name carrots: an answer about uniqueness would tell what the other home buys.
-    const line = { weekPlanId: week.planId, householdId: hilltop, section: "PRODUCE", neededGrams: 1, fromStockGrams: 0, packs: 1, packGrams: 1, spareGrams: 0, costMinor: 0, readLabel: false };
+    const line = {
+      weekPlanId: week.planId,
+      householdId: hilltop,
+      section: "PRODUCE",
+      neededGrams: 1,
+      fromStockGrams: 0,
+      packs: 1,
+      packGrams: 1,
+      spareGrams: 0,
+      costMinor: 0,
+      readLabel: false,
+    };
     for (const foodKey of ["carrot-raw", "celery-raw"]) {
-      await expect(asLeo((tx) => tx.shoppingLine.create({ data: { ...line, foodKey } }))).rejects.toThrow("row-level security");
+      await expect(asLeo((tx) => tx.shoppingLine.create({ data: { ...line, foodKey } }))).rejects.toThrow(
+        "row-level security",
+      );
     }
-    const task = { weekPlanId: week.planId, householdId: hilltop, session: "-", kind: "PACK", text: "-", handsOnMinutes: 1, passiveMinutes: 0, equipment: [], startsAt: "07:00", handsFreeAt: "07:00", endsAt: "07:00", carer: 1 };
-    for (const key of ["pack", "unheard-of"]) await expect(asLeo((tx) => tx.task.create({ data: { ...task, key } }))).rejects.toThrow("row-level security");
-    await expect(asLeo((tx) => tx.batch.create({ data: { weekPlanId: week.planId, householdId: hilltop, baseKey: "-", session: "-", batches: 1, grams: 1, feeds: [], spareGrams: 0 } }))).rejects.toThrow("row-level security");
-    await expect(asLeo((tx) => tx.weekPlan.create({ data: { weekId: week.weekId, householdId: hilltop, number: 9, state: "DRAFT", seed: 1n, steps: 1, problemHash: "-", catalogueVersion: "-", wishes: {}, cautions: [], readyUses: [] } }))).rejects.toThrow("row-level security");
+    const task = {
+      weekPlanId: week.planId,
+      householdId: hilltop,
+      session: "-",
+      kind: "PACK",
+      text: "-",
+      handsOnMinutes: 1,
+      passiveMinutes: 0,
+      equipment: [],
+      startsAt: "07:00",
+      handsFreeAt: "07:00",
+      endsAt: "07:00",
+      carer: 1,
+    };
+    for (const key of ["pack", "unheard-of"])
+      await expect(asLeo((tx) => tx.task.create({ data: { ...task, key } }))).rejects.toThrow("row-level security");
+    await expect(
+      asLeo((tx) =>
+        tx.batch.create({
+          data: {
+            weekPlanId: week.planId,
+            householdId: hilltop,
+            baseKey: "-",
+            session: "-",
+            batches: 1,
+            grams: 1,
+            feeds: [],
+            spareGrams: 0,
+          },
+        }),
+      ),
+    ).rejects.toThrow("row-level security");
+    await expect(
+      asLeo((tx) =>
+        tx.weekPlan.create({
+          data: {
+            weekId: week.weekId,
+            householdId: hilltop,
+            number: 9,
+            state: "DRAFT",
+            seed: 1n,
+            steps: 1,
+            problemHash: "-",
+            catalogueVersion: "-",
+            wishes: {},
+            cautions: [],
+            readyUses: [],
+          },
+        }),
+      ),
+    ).rejects.toThrow("row-level security");
   });
 
   test("the other home cannot put itself beside this home's box", async () => {
-    await expect(asLeo((tx) => tx.boxPacking.create({ data: { lunchBoxId: week.boxes[mina]!, householdId: hilltop, leaveAt: "08:00", coldSources: 0, flask: false } }))).rejects.toThrow("row-level security");
-    await expect(asLeo((tx) => tx.boxItemNote.create({ data: { boxItemId: week.items[mina]!, householdId: hilltop, reasons: [], holdingMinutes: 1, holdingLimitMinutes: 1, compartment: 0 } }))).rejects.toThrow("row-level security");
     await expect(
-      asLeo((tx) => tx.boxItem.create({ data: { lunchBoxId: week.boxes[mina]!, childId: mina, breakKey: "lunch", slot: "EXTRA", place: 0, dishKey: "-", grams: 1, served: "COLD", energyKcal: 1, cuts: [], holdingCase: "-" } })),
+      asLeo((tx) =>
+        tx.boxPacking.create({
+          data: { lunchBoxId: week.boxes[mina]!, householdId: hilltop, leaveAt: "08:00", coldSources: 0, flask: false },
+        }),
+      ),
+    ).rejects.toThrow("row-level security");
+    await expect(
+      asLeo((tx) =>
+        tx.boxItemNote.create({
+          data: {
+            boxItemId: week.items[mina]!,
+            householdId: hilltop,
+            reasons: [],
+            holdingMinutes: 1,
+            holdingLimitMinutes: 1,
+            compartment: 0,
+          },
+        }),
+      ),
+    ).rejects.toThrow("row-level security");
+    await expect(
+      asLeo((tx) =>
+        tx.boxItem.create({
+          data: {
+            lunchBoxId: week.boxes[mina]!,
+            childId: mina,
+            breakKey: "lunch",
+            slot: "EXTRA",
+            place: 0,
+            dishKey: "-",
+            grams: 1,
+            served: "COLD",
+            energyKcal: 1,
+            cuts: [],
+            holdingCase: "-",
+          },
+        }),
+      ),
     ).rejects.toThrow("row-level security");
   });
 
   test("an item never carries another child's name than its box: it would show in the wrong home", async () => {
     await expect(
       database.db.asPerson(ana, (tx) =>
-        tx.boxItem.create({ data: { lunchBoxId: week.boxes[theo]!, childId: mina, breakKey: "lunch", slot: "EXTRA", place: 0, dishKey: "-", grams: 1, served: "COLD", energyKcal: 1, cuts: [], holdingCase: "-" } }),
+        tx.boxItem.create({
+          data: {
+            lunchBoxId: week.boxes[theo]!,
+            childId: mina,
+            breakKey: "lunch",
+            slot: "EXTRA",
+            place: 0,
+            dishKey: "-",
+            grams: 1,
+            served: "COLD",
+            energyKcal: 1,
+            cuts: [],
+            holdingCase: "-",
+          },
+        }),
       ),
     ).rejects.toThrow("row-level security");
   });
 
   test("each home packs its own days into its own plan", async () => {
     const own = await asLeo((tx) => plantWeek(tx, hilltop, [mina], "2027-01-13"));
-    const seenByAna = await database.db.asPerson(ana, (tx) => tx.lunchBox.findMany({ where: { childId: mina }, include: { packing: true }, orderBy: { date: "asc" } }));
-    expect(seenByAna.map(({ id, packing }) => [id, packing !== null])).toEqual([[week.boxes[mina], true], [own.boxes[mina], false]]);
+    const seenByAna = await database.db.asPerson(ana, (tx) =>
+      tx.lunchBox.findMany({ where: { childId: mina }, include: { packing: true }, orderBy: { date: "asc" } }),
+    );
+    expect(seenByAna.map(({ id, packing }) => [id, packing !== null])).toEqual([
+      [week.boxes[mina], true],
+      [own.boxes[mina], false],
+    ]);
   });
 
   test("a child never has two boxes to carry on a day", async () => {
     const other = await asLeo((tx) => tx.weekPlan.findFirstOrThrow());
-    await expect(asLeo((tx) => tx.lunchBox.create({ data: { weekPlanId: other.id, childId: mina, date: new Date("2027-01-11"), current: true } }))).rejects.toThrow("Unique constraint");
+    await expect(
+      asLeo((tx) =>
+        tx.lunchBox.create({
+          data: { weekPlanId: other.id, childId: mina, date: new Date("2027-01-11"), current: true },
+        }),
+      ),
+    ).rejects.toThrow("Unique constraint");
   });
 
   test("a child wakes only in a home of their own", async () => {
     const stranger = await database.newHousehold(await database.newPerson("Stranger"));
-    const wake = (householdId: string) => asLeo((tx) => tx.residenceDay.updateMany({ where: { childId: mina, date: new Date("2027-01-12") }, data: { householdId } }));
+    const wake = (householdId: string) =>
+      asLeo((tx) =>
+        tx.residenceDay.updateMany({ where: { childId: mina, date: new Date("2027-01-12") }, data: { householdId } }),
+      );
     expect(await wake(hilltop)).toEqual({ count: 1 });
     await expect(wake(stranger)).rejects.toThrow("row-level security");
   });
@@ -184,16 +421,27 @@ describe("households apart", () => {
 
   test("a row cannot be added in another household's name", async () => {
     const stranger = await database.newPerson("Stranger");
-    await expect(database.db.asPerson(stranger, (tx) => tx.relaxation.create({ data: { householdId: millpond, rule: "DISH_REPEATS", date: new Date("2027-01-12") } }))).rejects.toThrow("row-level security");
+    await expect(
+      database.db.asPerson(stranger, (tx) =>
+        tx.relaxation.create({ data: { householdId: millpond, rule: "DISH_REPEATS", date: new Date("2027-01-12") } }),
+      ),
+    ).rejects.toThrow("row-level security");
   });
 
   test("a household keeps no kit, leave time or body size for a child who does not live there", async () => {
     const stranger = await database.newPerson("Stranger");
     const home = await database.newHousehold(stranger);
-    const asStranger = (work: (tx: Tx) => Promise<unknown>) => expect(database.db.asPerson(stranger, work)).rejects.toThrow("row-level security");
+    const asStranger = (work: (tx: Tx) => Promise<unknown>) =>
+      expect(database.db.asPerson(stranger, work)).rejects.toThrow("row-level security");
     await asStranger((tx) => tx.childBody.create({ data: { childId: mina, householdId: home } }));
-    await asStranger((tx) => tx.leaveTime.create({ data: { childId: mina, householdId: home, weekday: "MONDAY", leaveAt: "08:00" } }));
-    await asStranger((tx) => tx.boxKit.create({ data: { childId: mina, householdId: home, compartments: [], coldSources: 0, insulated: false, flask: false } }));
+    await asStranger((tx) =>
+      tx.leaveTime.create({ data: { childId: mina, householdId: home, weekday: "MONDAY", leaveAt: "08:00" } }),
+    );
+    await asStranger((tx) =>
+      tx.boxKit.create({
+        data: { childId: mina, householdId: home, compartments: [], coldSources: 0, insulated: false, flask: false },
+      }),
+    );
   });
 
   test("an observer reads everything of the household and changes nothing", async () => {
@@ -211,7 +459,11 @@ describe("households apart", () => {
       await tx.stock.deleteMany(),
     ]);
     expect(touched).toEqual(Array.from({ length: 6 }, () => ({ count: 0 })));
-    await expect(asObserver((tx) => tx.relaxation.create({ data: { householdId: millpond, rule: "DISH_REPEATS", date: new Date("2027-01-12") } }))).rejects.toThrow("row-level security");
+    await expect(
+      asObserver((tx) =>
+        tx.relaxation.create({ data: { householdId: millpond, rule: "DISH_REPEATS", date: new Date("2027-01-12") } }),
+      ),
+    ).rejects.toThrow("row-level security");
     await expect(database.newChild(observer, millpond)).rejects.toThrow("not a household of this person");
   });
 
@@ -219,11 +471,24 @@ describe("households apart", () => {
     const both = await database.newPerson("Both");
     await database.addCarer(both, millpond, "OBSERVER");
     await database.addCarer(both, hilltop, "COOK");
-    expect(await database.db.asPerson(both, (tx) => tx.lunchBox.updateMany({ where: { id: week.boxes[mina]! }, data: { state: "PACKED" } }))).toEqual({ count: 0 });
+    expect(
+      await database.db.asPerson(both, (tx) =>
+        tx.lunchBox.updateMany({ where: { id: week.boxes[mina]! }, data: { state: "PACKED" } }),
+      ),
+    ).toEqual({ count: 0 });
   });
 
   test("outside a person's transaction nothing of a family is there", async () => {
-    for (const table of ["household", "child", "person", "membership", "residence", "lunch_box", "rule_set", "school"]) {
+    for (const table of [
+      "household",
+      "child",
+      "person",
+      "membership",
+      "residence",
+      "lunch_box",
+      "rule_set",
+      "school",
+    ]) {
       const nobody = await countSeen("", table);
       expect([table, nobody.seen, nobody.all > 0]).toEqual([table, 0, true]);
     }
@@ -231,8 +496,15 @@ describe("households apart", () => {
 });
 
 describe("rule sets", () => {
-  const keysSeenBy = async (personId: string) => (await database.db.asPerson(personId, (tx) => tx.ruleSet.findMany({ orderBy: { key: "asc" } }))).map(({ key }) => key);
-  const schoolKeys = ["quillbrook-primary-class-4", "quillbrook-primary-food-from-home", "quillbrook-upper-food-from-home"];
+  const keysSeenBy = async (personId: string) =>
+    (await database.db.asPerson(personId, (tx) => tx.ruleSet.findMany({ orderBy: { key: "asc" } }))).map(
+      ({ key }) => key,
+    );
+  const schoolKeys = [
+    "quillbrook-primary-class-4",
+    "quillbrook-primary-food-from-home",
+    "quillbrook-upper-food-from-home",
+  ];
 
   test("a school's rules are open to every person signed in; a child's own only to the child's homes", async () => {
     expect(await keysSeenBy(ana)).toEqual(["own-vegetarian", ...schoolKeys]);
@@ -249,7 +521,10 @@ describe("rule sets", () => {
 
   test("the administrator loads rules for their own school only, a parent for no school", async () => {
     const [primary, upper] = ["primary", "upper"].map((key) => idOf(demo.schools, key)) as [string, string];
-    const add = (personId: string, schoolId: string) => database.db.asPerson(personId, (tx) => tx.ruleSet.create({ data: { key: `test-${randomUUID()}`, layer: "SCHOOL", schoolId } }));
+    const add = (personId: string, schoolId: string) =>
+      database.db.asPerson(personId, (tx) =>
+        tx.ruleSet.create({ data: { key: `test-${randomUUID()}`, layer: "SCHOOL", schoolId } }),
+      );
     const made = await add(ruth, primary);
     expect(made.schoolId).toBe(primary);
     await expect(add(ruth, upper)).rejects.toThrow("row-level security");

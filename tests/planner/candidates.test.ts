@@ -150,13 +150,30 @@ describe("candidates", () => {
 
   test("what the household keeps out or is out of is offered to nobody", () => {
     const bare = find(
-      threeChildren({ household: { ...brief.household, keepsOut: ["PEANUT", "SESAME"] }, outOf: ["carrot"] }),
+      threeChildren({
+        household: { ...brief.household, keepsOut: ["PEANUT", "SESAME"] },
+        outOf: ["carrot"],
+        ready: [],
+      }),
     );
     for (const { derived } of bare.places.flatMap(({ dishes }) => dishes)) {
       expect(derived.allergens).not.toContain("SESAME");
       expect(derived.ingredients.some(({ food }) => food.kind === "carrot")).toBe(false);
     }
     expect(causesOf(bare, eldest.id, "carrot-sticks")[0]).toEqual({ kind: "OUT_OF", foodKind: "carrot" });
+  });
+
+  test("a base cooked before may hold what the household is out of now", () => {
+    const carrots = brief.catalogue.bases
+      .find((base) => base.key === "tomato-sauce")
+      ?.ingredients.map((row) => row.food);
+    expect(carrots).toContain("carrot-raw");
+    const usesSauce = (candidates: Candidates): boolean =>
+      dishesOf(candidates, eldest.id).some(({ derived }) =>
+        derived.dish.bases.some((use) => use.base === "tomato-sauce"),
+      );
+    expect(usesSauce(find(threeChildren({ outOf: ["carrot"] })))).toBe(true);
+    expect(usesSauce(find(threeChildren({ outOf: ["carrot"], ready: [] })))).toBe(false);
   });
 
   test("a dish that needs an appliance the kitchen lacks is out, and so is one whose base does", () => {

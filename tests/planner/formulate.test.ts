@@ -75,8 +75,8 @@ describe("the formulation", () => {
     for (const dish of onlyMornings.problem.dishes) expect(dish.split).toBeNull();
   });
 
-  test("a dish whose steps outlast the morning can only be finished with the evening's help", () => {
-    const dish = whole.problem.dishes[whole.layout.dishes.indexOf("rice-omelette-parcel")];
+  test("a dish cooked for a chilled box cannot be cooked that morning", () => {
+    const dish = whole.problem.dishes[whole.layout.dishes.indexOf("spinach-cheese-pancakes")];
     expect(dish?.split).not.toBeNull();
     expect(dish?.morning.fixed).toBeGreaterThan(Math.max(...whole.problem.windows.map((window) => window.minutes)));
   });

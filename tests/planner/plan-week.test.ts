@@ -20,7 +20,7 @@ import {
   youngest,
 } from "../support/demo-brief.js";
 
-const STEPS = 20_000;
+const STEPS = 30_000;
 const hash = (text: string): string => createHash("sha256").update(text).digest("hex");
 const plan = (brief: WeekBrief, seed = 1, steps = STEPS): WeekOutcome => planWeek(brief, { seed, steps, hash });
 const planned = (brief: WeekBrief, seed = 1, steps = STEPS): Extract<WeekOutcome, { kind: "PLANNED" }> => {

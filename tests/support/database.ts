@@ -36,12 +36,18 @@ export function useDatabase(options: { demo?: boolean } = {}): TestDatabase {
 
   beforeAll(async () => {
     const server = process.env["NOONPAIL_TEST_SERVER"];
-    if (server === undefined) throw new Error("This run has no database: unset NO_DATABASE, and name no folder of pure tests alone.");
+    if (server === undefined)
+      throw new Error("This run has no database: unset NO_DATABASE, and name no folder of pure tests alone.");
     await onServer(server, (sql) => sql`create database ${sql(name)} template ${sql(TEMPLATE)} strategy = file_copy`);
     const ownerUrl = databaseOn(server, name);
     const serverUrl = databaseOn(server, name, SERVER_ROLE);
     if (options.demo) await seedDemo(ownerUrl);
-    ready = { db: connectDatabase(serverUrl), owner: postgres(ownerUrl, { max: 2, onnotice: () => undefined }), ownerUrl, serverUrl };
+    ready = {
+      db: connectDatabase(serverUrl),
+      owner: postgres(ownerUrl, { max: 2, onnotice: () => undefined }),
+      ownerUrl,
+      serverUrl,
+    };
   });
 
   afterAll(async () => {
@@ -52,29 +58,43 @@ export function useDatabase(options: { demo?: boolean } = {}): TestDatabase {
   });
 
   return {
-    get db() { return parts().db; },
-    get owner() { return parts().owner; },
-    get ownerUrl() { return parts().ownerUrl; },
-    get serverUrl() { return parts().serverUrl; },
+    get db() {
+      return parts().db;
+    },
+    get owner() {
+      return parts().owner;
+    },
+    get ownerUrl() {
+      return parts().ownerUrl;
+    },
+    get serverUrl() {
+      return parts().serverUrl;
+    },
     newPerson: (displayName) => parts().db.signIn(`test:${randomUUID()}`, displayName),
     async newHousehold(personId, householdName = "Test kitchen") {
       const id = randomUUID();
-      await parts().db.asPerson(personId, (tx) => tx.$executeRaw`select app_found_household(${id}::uuid, ${householdName}, 'Europe/London', 'GBP')`);
+      await parts().db.asPerson(
+        personId,
+        (tx) => tx.$executeRaw`select app_found_household(${id}::uuid, ${householdName}, 'Europe/London', 'GBP')`,
+      );
       return id;
     },
     async newChild(personId, householdId, childName = "Ari") {
       const id = randomUUID();
       await parts().db.asPerson(
         personId,
-        (tx) => tx.$executeRaw`select app_found_child(${id}::uuid, ${householdId}::uuid, ${childName}, date '2018-03-01', date '2024-01-01')`,
+        (tx) =>
+          tx.$executeRaw`select app_found_child(${id}::uuid, ${householdId}::uuid, ${childName}, date '2018-03-01', date '2024-01-01')`,
       );
       return id;
     },
     async addHome(childId, householdId) {
-      await parts().owner`insert into residence (child_id, household_id, since) values (${childId}, ${householdId}, '2024-01-01')`;
+      await parts()
+        .owner`insert into residence (child_id, household_id, since) values (${childId}, ${householdId}, '2024-01-01')`;
     },
     async addCarer(personId, householdId, role) {
-      await parts().owner`insert into membership (household_id, person_id, role) values (${householdId}, ${personId}, ${role})`;
+      await parts()
+        .owner`insert into membership (household_id, person_id, role) values (${householdId}, ${personId}, ${role})`;
     },
   };
 }

@@ -9,10 +9,13 @@ import { tsImport } from "tsx/esm/api";
  * @param {import("jest").Config & { rootDir: string, testPathPatterns?: { patterns: readonly string[] } }} run
  */
 export default async function setUp({ rootDir, testPathPatterns }) {
-  if (process.env.NO_DATABASE === "1" || !usesDatabase(join(rootDir, "tests"), testPathPatterns?.patterns ?? [])) return;
+  if (process.env.NO_DATABASE === "1" || !usesDatabase(join(rootDir, "tests"), testPathPatterns?.patterns ?? []))
+    return;
   const here = pathToFileURL(join(rootDir, "tests/support/test-server.ts")).href;
   const { startTestServer } = await tsImport(here, import.meta.url);
-  globalThis.noonpailTestServer = await startTestServer(process.env.TEST_DATABASE === "container" ? "container" : "embedded");
+  globalThis.noonpailTestServer = await startTestServer(
+    process.env.TEST_DATABASE === "container" ? "container" : "embedded",
+  );
   // Inherited by the workers, which start after this.
   process.env.NOONPAIL_TEST_SERVER = globalThis.noonpailTestServer.ownerUrl;
 }
@@ -25,9 +28,14 @@ export default async function setUp({ rootDir, testPathPatterns }) {
 function usesDatabase(tests, patterns) {
   const files = readdirSync(tests, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".ts"));
   const roomOf = (/** @type {string} */ file) => file.split(/[\\/]/)[0];
-  const rooms = new Set(files.filter((file) => readFileSync(join(tests, file), "utf8").includes("support/database.js")).map(roomOf));
+  const rooms = new Set(
+    files.filter((file) => readFileSync(join(tests, file), "utf8").includes("support/database.js")).map(roomOf),
+  );
   const asked = patterns.map((pattern) => new RegExp(pattern, "i"));
   return files.some(
-    (file) => file.endsWith(".test.ts") && rooms.has(roomOf(file)) && (asked.length === 0 || asked.some((pattern) => pattern.test(join(tests, file)))),
+    (file) =>
+      file.endsWith(".test.ts") &&
+      rooms.has(roomOf(file)) &&
+      (asked.length === 0 || asked.some((pattern) => pattern.test(join(tests, file)))),
   );
 }

@@ -62,7 +62,8 @@ export function databaseOn(serverUrl: string, database: string, role?: { name: s
 
 /** @param kind "container" takes the image named by TEST_DATABASE_IMAGE through whatever container engine there is */
 export async function startTestServer(kind: "embedded" | "container"): Promise<TestServer> {
-  const server = kind === "container" ? await startContainer() : await startEmbedded(makeScratchDirectory(), { keep: false });
+  const server =
+    kind === "container" ? await startContainer() : await startEmbedded(makeScratchDirectory(), { keep: false });
   try {
     await prepareTemplate(server.ownerUrl);
     return server;

@@ -12,7 +12,7 @@ import type { Problem, SearchOptions, Solution } from "./problem.js";
 export interface PlanOptions {
   /** Unsigned 32-bit. */
   readonly seed: number;
-  /** Moves of the first search; every search after it takes half as many. */
+  /** Moves of a search; one that starts from a feasible week takes half as many. */
   readonly steps: number;
   readonly onBetter?: SearchOptions["onBetter"];
   readonly shouldStop?: SearchOptions["shouldStop"];
@@ -57,10 +57,11 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
   let steps = 0;
   let searches = 0;
   let picks: readonly number[] | undefined;
+  let isMiss = false;
   const search = (problem: Problem): Solution => {
     const solution = solve(problem, {
       seed: (options.seed + searches) >>> 0,
-      steps: searches === 0 ? options.steps : Math.ceil(options.steps / 2),
+      steps: searches === 0 || isMiss ? options.steps : Math.ceil(options.steps / 2),
       ...(picks === undefined ? {} : { start: picks }),
       ...(options.onBetter === undefined ? {} : { onBetter: options.onBetter }),
       ...(options.shouldStop === undefined ? {} : { shouldStop: options.shouldStop }),
@@ -68,6 +69,7 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
     searches += 1;
     steps += solution.steps;
     picks = solution.picks;
+    isMiss = !solution.feasible;
     return solution;
   };
 
@@ -77,6 +79,7 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
     if (repeat === 0) {
       const unreachable = findReachConflicts(problem, layout);
       if (unreachable.length > 0) return { kind: "INFEASIBLE", conflicts: unreachable };
+      picks = agreedPicks(problem);
     }
     let solution = search(problem);
     // A search that ends without a week proves nothing: it goes on from the nearest miss with other dice.
@@ -99,6 +102,17 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
     tighten(tightening, faults, problem, layout);
   }
   return { kind: "INFEASIBLE", conflicts: explainLayOut(faults) };
+}
+
+/** The week to stay close to, as far as it is still allowed; undefined when there is none. */
+function agreedPicks({ stayClose, positions }: Problem): number[] | undefined {
+  if (stayClose === null) return undefined;
+  return positions.map(({ candidates }, p) =>
+    Math.max(
+      0,
+      candidates.findIndex((candidate) => candidate.dish === stayClose.dishAt[p]),
+    ),
+  );
 }
 
 /** Takes minutes off the sessions that overran and millilitres off the boxes that did not close. */

@@ -48,8 +48,8 @@ export const wishes = {
     vitaminA: 1,
     freeSugar: 1,
   },
-  /** Replanning: a changed box outweighs any gain inside it, then fewer changed items count. */
-  distance: { changedBox: 10_000, changedItem: 1_000 },
+  /** Replanning: a changed box outweighs what a whole week could gain by it, then fewer changed items count. */
+  distance: { changedBox: 1_000, changedItem: 100 },
 } as const;
 
 /** A box with a main gives its breaks' share of the day's energy within this band. Our estimate. */
