@@ -1383,6 +1383,7 @@ export type WeekPlan = Node & {
   readonly __typename?: 'WeekPlan';
   readonly agreedAt?: Maybe<Scalars['DateTime']['output']>;
   readonly batches: ReadonlyArray<Batch>;
+  /** By date and child, the youngest first; those of one day when given. */
   readonly boxes: ReadonlyArray<Box>;
   readonly cautions: ReadonlyArray<Caution>;
   readonly createdAt: Scalars['DateTime']['output'];
@@ -1396,6 +1397,12 @@ export type WeekPlan = Node & {
   readonly state: PlanState;
   readonly tasks: ReadonlyArray<Task>;
   readonly wishes: WishTotals;
+};
+
+
+/** An immutable revision of the week's plan. */
+export type WeekPlanBoxesArgs = {
+  date?: InputMaybe<Scalars['LocalDate']['input']>;
 };
 
 export type Weekday =
@@ -2773,7 +2780,7 @@ export type WeekPayloadResolvers<ContextType = GraphqlContext, ParentType extend
 export type WeekPlanResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WeekPlan'] = ResolversParentTypes['WeekPlan']> = {
   agreedAt?: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   batches?: Resolver<ReadonlyArray<ResolversTypes['Batch']>, ParentType, ContextType>;
-  boxes?: Resolver<ReadonlyArray<ResolversTypes['Box']>, ParentType, ContextType>;
+  boxes?: Resolver<ReadonlyArray<ResolversTypes['Box']>, ParentType, ContextType, Partial<WeekPlanBoxesArgs>>;
   cautions?: Resolver<ReadonlyArray<ResolversTypes['Caution']>, ParentType, ContextType>;
   createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;

@@ -14,6 +14,9 @@ import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
 import { childrenOf } from "./household.resolvers.js";
 
+/** Minutes to a tenth: differences of binary fractions would show their tails. */
+const tenths = (minutes: number) => Math.round(minutes * 10) / 10;
+
 async function namesFor(context: GraphqlContext, householdId: string | null): Promise<Names> {
   const household = householdId === null ? null : await context.reads.household(householdId);
   return { index: context.app.index, child: (id) => household?.children.find((child) => child.id === id)?.name ?? "a child" };
@@ -119,14 +122,14 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     state: ({ row }) => row.state,
     createdAt: ({ row }) => row.createdAt,
     agreedAt: ({ row }) => row.agreedAt,
-    boxes: ({ row, householdId }) => row.boxes.map((box) => ({ row: box, householdId })),
+    boxes: ({ row, householdId }, { date }) => row.boxes.filter((box) => date == null || box.date === date).map((box) => ({ row: box, householdId })),
     batches: ({ row, householdId }) => row.batches.map((batch) => ({ row: batch, householdId })),
     tasks: ({ row, householdId }) => row.tasks.map((task) => ({ row: task, householdId })),
     shopping: ({ row }) => row.shopping,
     cautions: ({ row, householdId }) => row.cautions.map((caution) => ({ row: caution, householdId })),
     wishes: ({ row }) => ({ ...row.wishes, objectivePoints: Math.round(row.wishes.objectivePoints) }),
     sharing: ({ row }) =>
-      row.comparison && { ...row.comparison, savedMinutes: row.comparison.handsOnMinutesAlone === null ? null : row.comparison.handsOnMinutesAlone - row.comparison.handsOnMinutesShared },
+      row.comparison && { ...row.comparison, savedMinutes: row.comparison.handsOnMinutesAlone === null ? null : tenths(row.comparison.handsOnMinutesAlone - row.comparison.handsOnMinutesShared) },
     origin: ({ row }) => row,
   },
   Box: {

@@ -1,5 +1,5 @@
 import { execFile } from "node:child_process";
-import { appendFileSync, cpSync, mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
+import { appendFileSync, cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { promisify } from "node:util";
@@ -26,8 +26,12 @@ async function diffSchema(url: string): Promise<string> {
   return stdout;
 }
 
+const copies: string[] = [];
+afterAll(() => copies.forEach((directory) => rmSync(directory, { recursive: true })));
+
 function copyMigrations(): string {
   const directory = mkdtempSync(join(tmpdir(), "noonpail-migrations-"));
+  copies.push(directory);
   cpSync("prisma/migrations", directory, { recursive: true });
   return directory;
 }

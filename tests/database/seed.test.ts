@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { readReference } from "../../src/database/reference.js";
@@ -17,9 +17,13 @@ const countRows = async () => {
 const lastChange = async () =>
   (await database.owner<{ xmin: string }[]>`select max(xmin::text::bigint)::text as xmin from dish_step`)[0]!.xmin;
 
+const copies: string[] = [];
+afterAll(() => copies.forEach((directory) => rmSync(directory, { recursive: true })));
+
 /** A copy of the reference files in which one of them was changed. */
 function changedFiles(file: string, change: (text: string) => string): string {
   const directory = mkdtempSync(join(tmpdir(), "noonpail-seeds-"));
+  copies.push(directory);
   cpSync("seeds/reference", directory, { recursive: true });
   writeFileSync(join(directory, file), change(readFileSync(join(directory, file), "utf8")));
   return directory;

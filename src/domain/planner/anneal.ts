@@ -91,7 +91,8 @@ class Search {
   run(): void {
     this.start();
     this.keepIfBetter();
-    if (this.options.start === undefined) this.descend(this.options.steps);
+    // A given week says what is eaten, not when it is finished and cooked: that is arranged first, the picks untouched.
+    this.descend(this.options.steps, this.options.start === undefined);
     const sweep = this.tables.candidateStart[this.tables.positions]!;
     const polish = Math.min(Math.floor(this.options.steps / 10), 4 * sweep);
     this.anneal(this.options.steps - polish);
@@ -211,7 +212,7 @@ class Search {
   }
 
   /** Sweeps over all picks, finishing choices and bases, taking each change that helps, until none does. */
-  private descend(limit: number): void {
+  private descend(limit: number, withPicks = true): void {
     const { tables, week } = this;
     let total = this.total();
     const attempt = (change: () => boolean): boolean => {
@@ -234,7 +235,7 @@ class Search {
     };
     for (let improved = true; improved;) {
       improved = false;
-      for (const position of tables.free) {
+      for (const position of withPicks ? tables.free : []) {
         for (
           let candidate = tables.candidateStart[position]!;
           candidate < tables.candidateStart[position + 1]!;

@@ -36,7 +36,7 @@ export type WeekOutcome =
 /** Searches after the first, each with less time or space where the week did not fit. */
 const MOST_REPEATS = 4;
 /** Searches on one problem after a first that met no feasible week. */
-const MOST_RESTARTS = 3;
+const MOST_RESTARTS = 4;
 /** A session that overran gets this part of the minutes it had, a box that did not close this part of the volume put in it. */
 const REDUCTION = 0.9;
 /** The search's figures are in thousandths of a point. */
@@ -82,9 +82,11 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
       picks = agreedPicks(problem);
     }
     let solution = search(problem);
-    // A search that ends without a week proves nothing: it goes on from the nearest miss with other dice.
-    for (let again = 0; again < MOST_RESTARTS && !solution.feasible; again += 1) {
+    // A search that ends without a week proves nothing: it goes on from the nearest miss with other dice, and when it has to
+    // stay close to a week, every other time first looks for any week at all.
+    for (let again = 1; again <= MOST_RESTARTS && !solution.feasible; again += 1) {
       if (options.shouldStop?.() === true) break;
+      if (again % 2 === 0 && problem.stayClose !== null) search({ ...problem, stayClose: null });
       solution = search(problem);
     }
     if (!solution.feasible) {

@@ -48,8 +48,11 @@ export const wishes = {
     vitaminA: 1,
     freeSugar: 1,
   },
-  /** Replanning: a changed box outweighs what a whole week could gain by it, then fewer changed items count. */
-  distance: { changedBox: 1_000, changedItem: 100 },
+  /**
+   * Replanning: a changed box outweighs what one box could gain, then fewer changed items count. Much higher figures would
+   * hold the search back from the change that makes the week possible.
+   */
+  distance: { changedBox: 300, changedItem: 30 },
 } as const;
 
 /** A box with a main gives its breaks' share of the day's energy within this band. Our estimate. */
