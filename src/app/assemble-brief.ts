@@ -66,8 +66,8 @@ function documentsFor(ruleSets: readonly RuleSetRow[], child: ChildRow, school: 
   for (const row of ruleSets) {
     const { document } = row;
     if (document.inForceFrom > date || (document.inForceUntil !== undefined && document.inForceUntil < date) || !holdsFor(row, child, school, schoolClassId)) continue;
-    const other = newest.get(document.key);
-    if (!other || other.version < document.version) newest.set(document.key, document);
+    const other = newest.get(row.id);
+    if (!other || other.version < document.version) newest.set(row.id, document);
   }
   return [...newest.values()];
 }

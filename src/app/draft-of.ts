@@ -9,7 +9,7 @@ export const draftOf = (plan: PlanRow): WeekDraft => ({
       breakKey: item.breakKey, slot: item.slot, position: item.place, dish: item.dish, grams: item.grams, pieces: item.pieces, served: item.served, energyKcal: item.energyKcal,
       carbohydrateGrams: item.carbohydrateGrams, compartment: item.note?.compartment ?? 0, cuts: item.cuts,
       holding: { case: item.holdingCase, minutes: item.note?.holdingMinutes ?? 0, limitMinutes: item.note?.holdingLimitMinutes ?? 0 },
-      labelsToRead: item.labelsToRead, pinned: item.pinned, why: item.note?.reasons ?? [],
+      labelsToRead: item.note?.labelsToRead ?? [], pinned: item.pinned, why: item.note?.reasons ?? [],
     })),
   })),
   batches: plan.batches.map((batch) => ({ base: batch.base, session: batch.session, batches: batch.batches, grams: batch.grams, feeds: batch.feeds, spareGrams: batch.spareGrams, made: batch.state === "DONE" })),

@@ -49,10 +49,7 @@ export async function loadRuleSet(
       if (appointed.length === 0) return fail({ kind: "NotAppointed" });
       if (input.schoolClassId != null && !school.classes.some((entry) => entry.id === input.schoolClassId)) return fail(invalid("schoolClassId", "is no class of this school", "Send the ID of one of its classes."));
       const owner = layer === "SCHOOL" ? { schoolId: school.id } : { schoolClassId: input.schoolClassId! };
-      const known = await tx.ruleSet.findUnique({ where: { key: document.key }, include: { versions: { select: { version: true, inForceFrom: true }, orderBy: { version: "desc" }, take: 1 } } });
-      if (known && (known.schoolId !== (owner.schoolId ?? null) || known.schoolClassId !== (owner.schoolClassId ?? null))) {
-        return fail(invalid("document.key", `"${document.key}" belongs to another school or class`, "Choose a key of your own."));
-      }
+      const known = await tx.ruleSet.findFirst({ where: { key: document.key, ...owner }, include: { versions: { select: { version: true, inForceFrom: true }, orderBy: { version: "desc" }, take: 1 } } });
       const current = known?.versions[0]?.version ?? 0;
       if (current !== input.seenRevision) return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision: current });
       if (document.version !== current + 1) return fail(invalid("document.version", `is ${document.version}`, `The next version is ${current + 1}.`));

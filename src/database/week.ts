@@ -13,9 +13,9 @@ export interface BoxItemRow {
   readonly id: string; readonly boxId: string; readonly childId: string; readonly date: string;
   readonly breakKey: string; readonly slot: SlotCode; readonly place: number; readonly dish: string; readonly grams: number; readonly pieces: number | null;
   readonly served: "COLD" | "WARM"; readonly energyKcal: number; readonly carbohydrateGrams: number | null; readonly allergens: readonly AllergenCode[];
-  readonly cuts: readonly CutPlan[]; readonly holdingCase: HoldingCase; readonly labelsToRead: readonly string[]; readonly pinned: boolean;
+  readonly cuts: readonly CutPlan[]; readonly holdingCase: HoldingCase; readonly pinned: boolean;
   /** Null for the child's other home. */
-  readonly note: { readonly reasons: readonly Reason[]; readonly holdingMinutes: number; readonly holdingLimitMinutes: number; readonly compartment: number } | null;
+  readonly note: { readonly reasons: readonly Reason[]; readonly holdingMinutes: number; readonly holdingLimitMinutes: number; readonly compartment: number; readonly labelsToRead: readonly string[] } | null;
   readonly planId: string;
 }
 export interface BoxRow {
@@ -54,9 +54,9 @@ const boxTree = (tx: ReadTx) => tx`json_build_object(
   'items', (select coalesce(json_agg(json_build_object(
       'id', i.id, 'boxId', l.id, 'childId', i.child_id, 'date', l.date, 'planId', l.week_plan_id, 'breakKey', i.break_key, 'slot', i.slot, 'place', i.place, 'dish', i.dish_key,
       'grams', i.grams, 'pieces', i.pieces, 'served', i.served, 'energyKcal', i.energy_kcal, 'carbohydrateGrams', i.carbohydrate_grams, 'allergens', i.allergens,
-      'cuts', i.cuts, 'holdingCase', i.holding_case, 'labelsToRead', i.labels_to_read,
+      'cuts', i.cuts, 'holdingCase', i.holding_case,
       'pinned', (n.box_item_id is not null and exists (select from pin x where x.child_id = i.child_id and x.date = l.date and x.break_key = i.break_key and x.slot = i.slot and x.place = i.place)),
-      'note', case when n.box_item_id is null then null else json_build_object('reasons', n.reasons, 'holdingMinutes', n.holding_minutes, 'holdingLimitMinutes', n.holding_limit_minutes, 'compartment', n.compartment) end
+      'note', case when n.box_item_id is null then null else json_build_object('reasons', n.reasons, 'holdingMinutes', n.holding_minutes, 'holdingLimitMinutes', n.holding_limit_minutes, 'compartment', n.compartment, 'labelsToRead', n.labels_to_read) end
     ) order by i.break_key, array_position(array['MAIN', 'VEGETABLE', 'FRUIT', 'EXTRA'], i.slot), i.place), '[]')
     from box_item i left join box_item_note n on n.box_item_id = i.id where i.lunch_box_id = l.id))`;
 
@@ -159,12 +159,12 @@ export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
   await tx.boxItem.createMany({
     data: items.map(({ id, boxId, box, item }) => ({
       id, lunchBoxId: boxId, childId: box.childId, breakKey: item.breakKey, slot: item.slot, place: item.position, dishKey: item.dish, grams: item.grams, pieces: item.pieces, served: item.served,
-      energyKcal: item.energyKcal, carbohydrateGrams: item.carbohydrateGrams, cuts: json(item.cuts), allergens: [...plan.allergensOf(item.dish)], holdingCase: item.holding.case, labelsToRead: [...item.labelsToRead],
+      energyKcal: item.energyKcal, carbohydrateGrams: item.carbohydrateGrams, cuts: json(item.cuts), allergens: [...plan.allergensOf(item.dish)], holdingCase: item.holding.case,
     })),
   });
   await tx.boxItemNote.createMany({
     data: items.map(({ id, item }) => ({
-      boxItemId: id, householdId: plan.householdId, reasons: json(item.why), holdingMinutes: item.holding.minutes, holdingLimitMinutes: item.holding.limitMinutes, compartment: item.compartment,
+      boxItemId: id, householdId: plan.householdId, reasons: json(item.why), holdingMinutes: item.holding.minutes, holdingLimitMinutes: item.holding.limitMinutes, compartment: item.compartment, labelsToRead: [...item.labelsToRead],
     })),
   });
   const made = new Map(plan.draft.tasks.filter((task) => task.kind === "BASE").map((task) => [`${task.base}@${task.session}`, plan.taskStates.get(task.key)?.state]));

@@ -140,8 +140,8 @@ export type BoxItem = Node & {
   /** CHILLED, FLASK, AMBIENT, NOT_CONTROLLED or REHEATED_AT_SCHOOL. */
   readonly holdingCase: Scalars['String']['output'];
   readonly id: Scalars['ID']['output'];
-  /** Foods whose label must be read and clear before the box is packed. */
-  readonly labelsToRead: ReadonlyArray<Food>;
+  /** Foods whose label must be read and clear before the box is packed; null for the child's other home. */
+  readonly labelsToRead?: Maybe<ReadonlyArray<Food>>;
   /** Null for the child's other home. */
   readonly note?: Maybe<BoxItemNote>;
   readonly pieces?: Maybe<Scalars['Float']['output']>;
@@ -2104,7 +2104,7 @@ export type BoxItemResolvers<ContextType = GraphqlContext, ParentType extends Re
   grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   holdingCase?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
-  labelsToRead?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  labelsToRead?: Resolver<Maybe<ReadonlyArray<ResolversTypes['Food']>>, ParentType, ContextType>;
   note?: Resolver<Maybe<ResolversTypes['BoxItemNote']>, ParentType, ContextType>;
   pieces?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   pinned?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;

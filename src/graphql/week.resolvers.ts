@@ -155,7 +155,7 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     allergens: ({ row }) => row.allergens,
     cuts: ({ row }) => row.cuts,
     holdingCase: ({ row }) => row.holdingCase,
-    labelsToRead: ({ row }, _, context) => row.labelsToRead.map((key) => foodOf(context, key)),
+    labelsToRead: ({ row }, _, context) => row.note?.labelsToRead.map((key) => foodOf(context, key)) ?? null,
     pinned: ({ row }) => row.pinned,
     note: (node) => (node.row.note === null ? null : node),
   },

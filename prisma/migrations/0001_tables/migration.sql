@@ -600,7 +600,6 @@ CREATE TABLE "box_item" (
     "cuts" JSONB NOT NULL,
     "allergens" TEXT[] DEFAULT ARRAY[]::TEXT[],
     "holding_case" TEXT NOT NULL,
-    "labels_to_read" TEXT[] DEFAULT ARRAY[]::TEXT[],
 
     CONSTRAINT "box_item_pkey" PRIMARY KEY ("id")
 );
@@ -626,6 +625,7 @@ CREATE TABLE "box_item_note" (
     "reasons" JSONB NOT NULL,
     "holding_minutes" INTEGER NOT NULL,
     "holding_limit_minutes" INTEGER NOT NULL,
+    "labels_to_read" TEXT[] DEFAULT ARRAY[]::TEXT[],
     "compartment" INTEGER NOT NULL,
 
     CONSTRAINT "box_item_note_pkey" PRIMARY KEY ("id")
@@ -773,6 +773,9 @@ CREATE INDEX "school_day_school_id_date_idx" ON "school_day"("school_id", "date"
 CREATE INDEX "school_day_school_class_id_idx" ON "school_day"("school_class_id");
 
 -- CreateIndex
+CREATE INDEX "rule_set_key_idx" ON "rule_set"("key");
+
+-- CreateIndex
 CREATE INDEX "rule_set_school_id_idx" ON "rule_set"("school_id");
 
 -- CreateIndex
@@ -780,9 +783,6 @@ CREATE INDEX "rule_set_school_class_id_idx" ON "rule_set"("school_class_id");
 
 -- CreateIndex
 CREATE INDEX "rule_set_child_id_idx" ON "rule_set"("child_id");
-
--- CreateIndex
-CREATE UNIQUE INDEX "rule_set_key_key" ON "rule_set"("key");
 
 -- CreateIndex
 CREATE INDEX "rule_set_version_loaded_by_id_idx" ON "rule_set_version"("loaded_by_id");

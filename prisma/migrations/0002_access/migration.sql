@@ -398,7 +398,8 @@ create policy rule_set_version_change on rule_set_version for update using (rule
     or (school_class_id in (select c.id from school_class c where c.school_id in (select app_appointed_school_ids())))
     or (jurisdiction in (select app_appointed_jurisdictions()))
     or (child_id in (select app_writable_child_ids()))));
-grant select, insert, update (in_force_until) on rule_set_version to noonpail_app;
+-- Who loaded a child's own rules is the loading home's business.
+grant select (id, rule_set_id, version, title, language, covers_food_from_home, in_force_from, in_force_until, loaded_at), insert, update (in_force_until) on rule_set_version to noonpail_app;
 
 alter table rule enable row level security; alter table rule force row level security;
 create policy rule_read on rule for select using (rule_set_version_id in (select id from rule_set_version));
@@ -459,6 +460,8 @@ alter table task add constraint task_ranges check (hands_on_minutes >= 0 and pas
 alter table shopping_line add constraint shopping_line_ranges check (needed_grams >= 0 and from_stock_grams >= 0 and packs >= 0 and pack_grams > 0 and spare_grams >= 0 and cost_minor >= 0);
 alter table idempotency_key add constraint idempotency_key_length check (length(key) between 8 and 100);
 -- One current box per child and day in each home's week; a child never has two boxes to carry.
+-- Keys are unique per owner: two families may both call their copy "own-rules".
+create unique index rule_set_key_per_owner on rule_set (key, coalesce(school_id::text, school_class_id::text, child_id::text, jurisdiction));
 create unique index lunch_box_one_current on lunch_box (child_id, date) where current;
 
 -- Announcements: what changed, as keys only; each server asks again with the reader's own rights.
