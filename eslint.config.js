@@ -76,7 +76,7 @@ export default tseslint.config(
     rules: { "no-restricted-syntax": ["error", noEnvironment, noClock, noMachineMaths] },
   },
   { files: ["src/config.ts"], rules: { "no-restricted-syntax": "off" } },
-  { files: ["src/cli/**/*.ts"], rules: { "no-console": "off" } },
+  { files: ["src/cli/**/*.ts", "shared/examples/*.ts"], rules: { "no-console": "off" } },
   { files: ["tests/**/*.ts"], rules: { "no-console": "off", "no-restricted-syntax": "off" } },
 
   {

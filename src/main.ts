@@ -71,6 +71,6 @@ async function serve(): Promise<void> {
 }
 
 serve().catch((error: unknown) => {
-  console.error(error instanceof ConfigError ? error.message : error);
+  process.stderr.write(`${error instanceof ConfigError ? error.message : String(error instanceof Error ? error.stack : error)}\n`);
   process.exit(1);
 });

@@ -45,7 +45,7 @@ export const enrolmentOn = (child: ChildRow, date: string) =>
   child.enrolments.find((entry) => entry.fromDate <= date && (entry.untilDate === null || entry.untilDate >= date)) ?? null;
 
 /** Is it a day on which this class has school: inside a term and no holiday. */
-export function isSchoolDay(school: SchoolRow, schoolClassId: string, date: string): boolean {
+function isSchoolDay(school: SchoolRow, schoolClassId: string, date: string): boolean {
   const weekday = weekdayOf(date);
   if (weekday === "SATURDAY" || weekday === "SUNDAY") return false;
   const inTerm = school.terms.some((term) => term.firstDay <= date && date <= term.lastDay);

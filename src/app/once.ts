@@ -25,7 +25,7 @@ const fingerprint = (input: unknown) =>
     .update(JSON.stringify(input, (name, value: unknown) => (name === "idempotencyKey" ? undefined : value)))
     .digest("hex");
 
-export const checkKey = (key: string): InputIssue[] =>
+const checkKey = (key: string): InputIssue[] =>
   key.length >= 8 && key.length <= 100
     ? []
     : [{ field: "idempotencyKey", problem: `has ${key.length} characters`, fix: "Send 8 to 100 characters, new for every attempt, the same when repeating one." }];

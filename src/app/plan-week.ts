@@ -29,7 +29,7 @@ export type PlanWeekFailure = FailureOf<
 >;
 
 /** A plan that the independent checker refuses is a bug of the planner: loud, never stored, never shown. */
-export class PlanFailedCheck extends Error {
+class PlanFailedCheck extends Error {
   constructor(readonly faults: readonly { readonly kind: string }[]) {
     super(`The planner's week failed the independent check: ${[...new Set(faults.map((fault) => fault.kind))].join(", ")}`);
   }
@@ -47,7 +47,7 @@ function childrenWithoutSchool(inputs: WeekInputs): string[] {
 }
 
 /** Boxes that differ between two plans, as "childId@date". */
-export function changedBoxes(old: WeekRow | null, draft: WeekDraft): string[] {
+function changedBoxes(old: WeekRow | null, draft: WeekDraft): string[] {
   const line = (items: readonly { breakKey: string; slot: string; dish: string; grams: number }[]) =>
     items.map((item) => `${item.breakKey}/${item.slot}/${item.dish}/${item.grams}`).sort().join("|");
   const was = new Map((old?.plan.boxes ?? []).map((box) => [`${box.childId}@${box.date}`, line(box.items)]));

@@ -19,14 +19,14 @@ import type { ChildNode } from "./rows.js";
 const MOST_DAYS = 62;
 
 /** The tree after a write; the person has just changed it, so it is theirs. */
-export async function freshHousehold({ reads }: GraphqlContext, id: string): Promise<HouseholdRow> {
+async function freshHousehold({ reads }: GraphqlContext, id: string): Promise<HouseholdRow> {
   reads.forget();
   const household = await reads.household(id);
   if (!household) throw new Error("a household just changed cannot be read");
   return household;
 }
 
-export function childIn(household: HouseholdRow, childId: string): ChildNode {
+function childIn(household: HouseholdRow, childId: string): ChildNode {
   const row = household.children.find((child) => child.id === childId);
   if (!row) throw new Error("a row names a child that is not in its household");
   return { row, household };

@@ -64,7 +64,7 @@ export const nodeResolvers: { Query: Pick<NonNullable<Resolvers["Query"]>, "node
       requirePerson(context);
       for (const [type, find] of Object.entries(finders)) {
         const local = localId(type, id);
-        if (local !== null) return (await find(local, context)) as never;
+        if (local !== null) return (await find(local, context));
       }
       return null;
     },

@@ -9,7 +9,7 @@ export function pageSize(first: number): number {
 }
 
 /** Keyset cursors: the key of the last row, opaque to clients. */
-export const cursorOf = (key: string): string => Buffer.from(key, "utf8").toString("base64url");
+const cursorOf = (key: string): string => Buffer.from(key, "utf8").toString("base64url");
 export const keyOf = (cursor: string | null | undefined): string | null => (cursor == null ? null : Buffer.from(cursor, "base64url").toString("utf8"));
 
 /** @param rows one more than the page, when there is more */

@@ -25,11 +25,11 @@ export function startPlannerPool(catalogue: CatalogueBrief, threads = 2): Planne
     maxThreads: threads,
   });
   const plan = async (task: Omit<Extract<PlannerTask, { kind: "PLAN" }>, "progress">, onProgress?: (percent: number, bestPoints: number | null) => void): Promise<WeekOutcome> => {
-    if (!onProgress) return pool.run({ ...task, progress: null });
+    if (!onProgress) return (await pool.run({ ...task, progress: null })) as WeekOutcome;
     const { port1, port2 } = new MessageChannel();
     port1.on("message", ({ percent, bestPoints }: { percent: number; bestPoints: number | null }) => onProgress(percent, bestPoints));
     try {
-      return await pool.run({ ...task, progress: port2 }, { transferList: [port2] });
+      return (await pool.run({ ...task, progress: port2 }, { transferList: [port2] })) as WeekOutcome;
     } finally {
       port1.close();
     }
@@ -43,7 +43,10 @@ export function startPlannerPool(catalogue: CatalogueBrief, threads = 2): Planne
       onProgress?.(100, outcome.kind === "PLANNED" ? Math.round(outcome.objectivePoints) : null);
       return { outcome, compared: compare, aloneMinutes: aloneOutcome?.kind === "PLANNED" ? aloneOutcome.draft.wishes.handsOnMinutes : null };
     },
-    alternatives: (brief, draft, place): Promise<readonly Alternative[]> => pool.run({ kind: "ALTERNATIVES", brief: withoutCatalogue(brief), draft, place } satisfies PlannerTask),
+    async alternatives(brief, draft, place) {
+      const task: PlannerTask = { kind: "ALTERNATIVES", brief: withoutCatalogue(brief), draft, place };
+      return (await pool.run(task)) as readonly Alternative[];
+    },
     stop: () => pool.destroy(),
   };
 }

@@ -29,7 +29,7 @@ const filesIn = (folder: string): string[] =>
 
 let catalogue: CatalogueBrief | null = null;
 /** The catalogue the project ships. */
-export function seedCatalogue(): CatalogueBrief {
+function seedCatalogue(): CatalogueBrief {
   catalogue ??= {
     version: "seeds",
     foods: filesIn("foods/").flatMap((file) => z.object({ foods: z.array(foodSchema) }).parse(read(file)).foods),
@@ -39,8 +39,8 @@ export function seedCatalogue(): CatalogueBrief {
   return catalogue;
 }
 
-export const seedChoking = (): ChokingRule[] => (read("choking.json") as { rules: ChokingRule[] }).rules;
-export const seedHolding = (): HoldingLimits => (read("holding-limits.json") as { limits: HoldingLimits }).limits;
+const seedChoking = (): ChokingRule[] => (read("choking.json") as { rules: ChokingRule[] }).rules;
+const seedHolding = (): HoldingLimits => (read("holding-limits.json") as { limits: HoldingLimits }).limits;
 
 export const monday = "2027-01-11";
 const weekdays: readonly WeekdayCode[] = ["MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY"];
@@ -283,7 +283,7 @@ const kitchen = (units: Partial<Record<EquipmentKind, number>>): WeekBrief["hous
   Object.entries(units).map(([kind, count]) => ({ kind: kind as EquipmentKind, units: count }));
 
 /** A household's week on the seed catalogue; `change` replaces any part of it. */
-export function demoBrief(change: Partial<WeekBrief> = {}): WeekBrief {
+function demoBrief(change: Partial<WeekBrief> = {}): WeekBrief {
   return {
     format: "noonpail-brief/1",
     weekStart: monday,

@@ -492,7 +492,9 @@ function listWindows(
           day: kind === "WEEKEND" && session.kind === "WEEKEND" ? 0 : next,
           minutes: isDone ? NO_LIMIT : Math.min(minutes, tightening.minutes.get(session.key) ?? minutes),
           effort: Math.max(0, Math.round(session.effort)),
-          equipment: equipment.map((of) => (isDone ? NO_LIMIT : ownedUnits(brief, of) * session.elapsedMinutes * TENTHS)),
+          equipment: equipment.map((of) =>
+            isDone ? NO_LIMIT : ownedUnits(brief, of) * session.elapsedMinutes * TENTHS,
+          ),
         },
         serves: (keepsDays) => {
           // A weekend's product is for later days; keeping counts from the day it is made all the same.
