@@ -6,7 +6,7 @@ import { createMoveProposer } from "./moves.js";
 import type { Clash, Problem, SearchOptions, Solution } from "./problem.js";
 import { buildTables, POINT } from "./problem-tables.js";
 import type { ProblemTables } from "./problem-tables.js";
-import { createRandomStream } from "./random.js";
+import { createRandomStream, type RandomStream } from "./random.js";
 import { createSnapshot, createWeekState } from "./week-state.js";
 import type { Snapshot, WeekState } from "./week-state.js";
 
@@ -19,8 +19,14 @@ const RATIO = 64750;
 const FIRST_WEIGHT = 16;
 const LEAST_WEIGHT = 4;
 const MOST_WEIGHT = 4096;
-/** Steps between looks at how often the week was feasible; the weight then moves by an eighth. */
-const WEIGHT_STEPS = 1024;
+/** Steps between looks at how often the week was feasible; the weight then moves by an eighth. Fewer in a short search. */
+const MOST_WEIGHT_STEPS = 1024;
+const LEAST_WEIGHT_STEPS = 32;
+const LOOKS = 96;
+
+/** Steps for a whole cooling, in looks at every candidate: a small week has time for several, from different ends. */
+const SWEEPS_A_COOLING = 40;
+const MOST_COOLINGS = 12;
 
 /** Steps between two questions whether to stop. */
 const STOP_STEPS = 256;
@@ -95,9 +101,22 @@ class Search {
     this.descend(this.options.steps, this.options.start === undefined);
     const sweep = this.tables.candidateStart[this.tables.positions]!;
     const polish = Math.min(Math.floor(this.options.steps / 10), 4 * sweep);
-    this.anneal(this.options.steps - polish);
+    // Pairs of picks, where the week is so small that trying them all costs less than it is worth.
+    const pairs = (sweep * sweep) / 2;
+    const pairing = pairs * 4 <= this.options.steps ? Math.floor(Math.min(this.options.steps / 3, 6 * pairs)) : 0;
+    const limit = this.options.steps - polish - pairing;
+    const random = createRandomStream(this.options.seed);
+    const coolings = Math.max(1, Math.min(MOST_COOLINGS, Math.floor(limit / (SWEEPS_A_COOLING * sweep))));
+    for (let cooling = 1; cooling <= coolings && !this.stopped; cooling += 1) {
+      if (cooling > 1) this.shuffle(random);
+      this.anneal(random, Math.floor((limit * cooling) / coolings));
+    }
     this.returnToBest();
-    this.descend(this.options.steps);
+    this.descend(this.options.steps - pairing);
+    if (pairing > 0) {
+      this.returnToBest();
+      this.descendByPairs(this.options.steps);
+    }
     this.returnToBest();
   }
 
@@ -164,13 +183,27 @@ class Search {
     return this.stopped;
   }
 
-  private anneal(limit: number): void {
+  /** Another place to start from; where no feasible week was met yet, one in which breaking a rule costs more. */
+  private shuffle(random: RandomStream): void {
+    const { tables, week } = this;
+    week.begin();
+    for (const position of tables.free) {
+      const first = tables.candidateStart[position]!;
+      week.pick(position, first + random.below(tables.candidateStart[position + 1]! - first));
+    }
+    week.settle();
+    if (this.bestPenalty > 0) this.weight = Math.min(MOST_WEIGHT, this.weight * 8);
+    week.setWeight(this.weight);
+  }
+
+  /** One cooling, from where the week stands to `limit` steps in all. */
+  private anneal(random: RandomStream, limit: number): void {
     const { week } = this;
-    const random = createRandomStream(this.options.seed);
     const propose = createMoveProposer(this.tables, week, random);
     const temperatures = coolingTemperatures(FIRST_TEMPERATURE, LEVELS, RATIO);
     const from = this.steps;
     const length = Math.max(1, limit - from);
+    const weightSteps = Math.max(LEAST_WEIGHT_STEPS, Math.min(MOST_WEIGHT_STEPS, Math.floor(this.options.steps / LOOKS)));
     let total = this.total();
     let feasible = 0;
     while (!this.ends(limit)) {
@@ -190,18 +223,18 @@ class Search {
         }
       }
       if (week.penalty() === 0) feasible += 1;
-      if (this.steps % WEIGHT_STEPS === 0) {
-        this.adaptWeight(feasible);
+      if (this.steps % weightSteps === 0) {
+        this.adaptWeight(feasible, weightSteps);
         total = this.total();
         feasible = 0;
       }
     }
   }
 
-  private adaptWeight(feasibleSteps: number): void {
-    if (feasibleSteps * 5 < WEIGHT_STEPS)
+  private adaptWeight(feasibleSteps: number, ofSteps: number): void {
+    if (feasibleSteps * 5 < ofSteps)
       this.weight = Math.min(MOST_WEIGHT, this.weight + Math.max(1, this.weight >> 3));
-    else if (feasibleSteps * 2 > WEIGHT_STEPS) this.weight = Math.max(LEAST_WEIGHT, this.weight - (this.weight >> 3));
+    else if (feasibleSteps * 2 > ofSteps) this.weight = Math.max(LEAST_WEIGHT, this.weight - (this.weight >> 3));
     this.week.setWeight(this.weight);
   }
 
@@ -211,28 +244,53 @@ class Search {
     this.week.setWeight(MOST_WEIGHT);
   }
 
+  /** One step: the change if it lowers the total, else none. */
+  private attempt(change: () => boolean): boolean {
+    const { week } = this;
+    const total = this.total();
+    this.steps += 1;
+    week.begin();
+    if (!change()) return false;
+    if (week.leastTotal() >= total) {
+      week.undo();
+      return false;
+    }
+    week.settle();
+    if (this.total() < total) {
+      this.keepIfBetter();
+      return true;
+    }
+    week.undo();
+    return false;
+  }
+
+  /** Sweeps over all pairs of picks of two places, taking each change that helps, until none does. */
+  private descendByPairs(limit: number): void {
+    const { tables, week } = this;
+    const { candidateStart, free } = tables;
+    for (let improved = true; improved;) {
+      improved = false;
+      for (const [index, left] of free.entries()) {
+        for (const right of free.slice(index + 1)) {
+          for (let one = candidateStart[left]!; one < candidateStart[left + 1]!; one += 1) {
+            for (let other = candidateStart[right]!; other < candidateStart[right + 1]!; other += 1) {
+              if (this.ends(limit)) return;
+              const change = (): boolean => {
+                week.pick(left, one);
+                week.pick(right, other);
+                return true;
+              };
+              if (this.attempt(change)) improved = true;
+            }
+          }
+        }
+      }
+    }
+  }
+
   /** Sweeps over all picks, finishing choices and bases, taking each change that helps, until none does. */
   private descend(limit: number, withPicks = true): void {
     const { tables, week } = this;
-    let total = this.total();
-    const attempt = (change: () => boolean): boolean => {
-      this.steps += 1;
-      week.begin();
-      if (!change()) return false;
-      if (week.leastTotal() >= total) {
-        week.undo();
-        return false;
-      }
-      week.settle();
-      const moved = this.total();
-      if (moved < total) {
-        total = moved;
-        this.keepIfBetter();
-        return true;
-      }
-      week.undo();
-      return false;
-    };
     for (let improved = true; improved;) {
       improved = false;
       for (const position of withPicks ? tables.free : []) {
@@ -243,18 +301,18 @@ class Search {
         ) {
           if (candidate === week.picks[position]) continue;
           if (this.ends(limit)) return;
-          if (attempt(() => (week.pick(position, candidate), true))) improved = true;
+          if (this.attempt(() => (week.pick(position, candidate), true))) improved = true;
         }
       }
       for (let position = 0; position < tables.positions; position += 1) {
         if (this.ends(limit)) return;
         const dish = tables.candidateDish[week.picks[position]!]!;
-        if (attempt(() => week.toggleEvening(dish, tables.dayAt[position]!))) improved = true;
+        if (this.attempt(() => week.toggleEvening(dish, tables.dayAt[position]!))) improved = true;
       }
       for (let base = 0; base < tables.bases; base += 1) {
         if (!week.usesBase(base)) continue;
         if (this.ends(limit)) return;
-        if (attempt(() => (week.replan(base), true))) improved = true;
+        if (this.attempt(() => (week.replan(base), true))) improved = true;
       }
     }
   }

@@ -9,7 +9,10 @@ import type { WeekState } from "./week-state.js";
 export type MoveProposer = (most: number) => boolean;
 
 /** Draws out of 64 for each kind of move, in the order of the list in `createMoveProposer`. */
-const SHARES = [16, 8, 4, 8, 3, 1, 5, 14, 2, 2, 1];
+const SHARES = [16, 8, 4, 8, 3, 1, 5, 12, 2, 2, 1, 2];
+
+/** Draws for bases to be planned anew in one move. */
+const MOST_REPLANNED = 3;
 
 /** How often a kind is drawn anew before a draw counts as no move. */
 const TRIES = 2;
@@ -17,11 +20,12 @@ const TRIES = 2;
 /**
  * The moves of the search: one pick; two picks of a box; two picks of a child's slot; two days of a child's slot swapped; two
  * days of a child's boxes swapped; two days of all boxes swapped; a sibling's dish copied; a pick redirected to bases in use;
- * a base given up by all its eaters; finishing moved to the evening or back; a base planned anew. Swaps go by dish, and only where the other day's list has it.
+ * a base given up by all its eaters; finishing moved to the evening or back;
+ * bases planned anew in random order; one day of a base made in another window. Swaps go by dish, and only where the other day's list has it.
  */
 export function createMoveProposer(tables: ProblemTables, week: WeekState, random: RandomStream): MoveProposer {
   const { free, candidateStart, candidateDish, candidateOfDish, dishes, days, bases } = tables;
-  const { candidateBaseStart, candidateBase, candidateCost } = tables;
+  const { candidateBaseStart, candidateBase, candidateCost, baseWindowStart } = tables;
   const { childAt, dayAt, boxAt } = tables;
   const isFree = new Uint8Array(tables.positions);
   for (const position of free) isFree[position] = 1;
@@ -151,12 +155,26 @@ export function createMoveProposer(tables: ProblemTables, week: WeekState, rando
     const position = random.below(tables.positions);
     return week.toggleEvening(candidateDish[week.picks[position]!]!, dayAt[position]!);
   };
-  const replanBase = (): boolean => {
+  const replanBases = (): boolean => {
     if (bases === 0) return false;
-    const base = random.below(bases);
-    if (!week.usesBase(base)) return false;
-    week.replan(base);
-    return true;
+    let changed = false;
+    for (let draw = 0; draw < MOST_REPLANNED; draw += 1) {
+      const base = random.below(bases);
+      if (!week.usesBase(base)) continue;
+      week.replan(base);
+      changed = true;
+    }
+    return changed;
+  };
+  const moveLot = (): boolean => {
+    const position = random.below(tables.positions);
+    const pick = week.picks[position]!;
+    const uses = candidateBaseStart[pick + 1]! - candidateBaseStart[pick]!;
+    if (uses === 0) return false;
+    const base = candidateBase[candidateBaseStart[pick]! + random.below(uses)]!;
+    const entries = baseWindowStart[base + 1]! - baseWindowStart[base]!;
+    if (entries < 2) return false;
+    return week.moveLot(base, childAt[position]!, dayAt[position]!, baseWindowStart[base]! + random.below(entries));
   };
 
   const kinds: readonly MoveProposer[] = [
@@ -170,13 +188,14 @@ export function createMoveProposer(tables: ProblemTables, week: WeekState, rando
     redirect,
     giveUpBase,
     toggleEvening,
-    replanBase,
+    replanBases,
+    moveLot,
   ];
   const wheel = SHARES.flatMap((share, kind) => new Array<MoveProposer>(share).fill(kinds[kind]!));
-  const frozen: readonly MoveProposer[] = [toggleEvening, replanBase];
+  const frozen: readonly MoveProposer[] = [toggleEvening, replanBases, moveLot];
   return (most) => {
     for (let attempt = 0; attempt < TRIES; attempt += 1) {
-      const propose = free.length === 0 ? frozen[random.below(2)]! : wheel[random.below(wheel.length)]!;
+      const propose = free.length === 0 ? frozen[random.below(frozen.length)]! : wheel[random.below(wheel.length)]!;
       if (propose(most)) return true;
     }
     return false;

@@ -40,6 +40,11 @@ export interface WeekState {
   /** Plans a base anew against the loads as they are. */
   readonly replan: (base: number) => void;
   /**
+   * Has one day's demand of a base made in one of its windows (`entry` in `baseWindow`), the rest of the base as it stands: a base plan that
+   * is best alone may stand in the way of another's. False when the window cannot serve the day, cannot make as much, or does already.
+   */
+  readonly moveLot: (base: number, child: number, day: number, entry: number) => boolean;
+  /**
    * A lower bound on objective + weight x penalty after `settle`, known before any base is planned: the bases that the move
    * touches stand with the least their demand can cost.
    */
@@ -145,6 +150,8 @@ export function createWeekState(tables: ProblemTables): WeekState {
   const readyLeft = new Int32Array(tables.problem.ready.length);
   const state: PlanState = { loads, batchesLeft: new Int32Array(windows), weight: 1 };
 
+  /** The base whose windows this move has set itself, or -1. */
+  let kept = -1;
   const begin = (): void => {
     savedScalars[0] = picksCost;
     savedScalars[1] = targetsCost;
@@ -161,6 +168,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
     changedPositions.length = 0;
     changedFrom.length = 0;
     toggled.length = 0;
+    kept = -1;
   };
 
   /** Takes a base's lots out of the loads, once per move, and remembers them. */
@@ -352,6 +360,25 @@ export function createWeekState(tables: ProblemTables): WeekState {
     return objective() + cost + state.weight * (penalty() + breaches) > most;
   };
 
+  const moveLot = (base: number, child: number, day: number, entry: number): boolean => {
+    const window = tables.baseWindow[entry]!;
+    const offset = base * lotSize;
+    const moved = offset + (groups === 1 ? 0 : child * days) + day;
+    if (tables.baseFirstDay[entry]! > day || tables.baseLastDay[entry]! < day) return false;
+    if (net[moved]! === 0 || serve[moved] === window) return false;
+    let batches = 0;
+    for (let lot = offset; lot < offset + lotSize; lot += days) {
+      let amount = 0;
+      for (let at = lot; at < lot + days; at += 1) if (serve[at] === window || at === moved) amount += net[at]!;
+      batches += Math.ceil(amount / baseBatch[base]!);
+    }
+    if (batches > baseMaxBatches[base]!) return false;
+    touch(base);
+    serve[moved] = window;
+    kept = base;
+    return true;
+  };
+
   const exchange = (position: number, candidate: number): void => {
     const from = picks[position]!;
     if (from >= 0) count(position, from, -1);
@@ -417,7 +444,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
       state.batchesLeft.fill(baseMaxBatches[base]!);
       for (let group = 0; group < groups; group += 1) {
         const lot = offset + group * days;
-        planner.plan(base, net, lot, state, serve);
+        if (base !== kept) planner.plan(base, net, lot, state, serve);
         planner.load(base, net, lot, serve, 1, loads, charge, state.batchesLeft);
         wasteCost += charge.waste;
         unservedPenalty += charge.unserved;
@@ -505,6 +532,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
     isHopeless,
     toggleEvening,
     replan: touch,
+    moveLot,
     leastTotal,
     settle,
     undo,
