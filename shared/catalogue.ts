@@ -1,11 +1,31 @@
 import { z } from "zod";
 import {
-  allergenCode, chokingClass, colourTag, cutleryCode, equipmentKind, flavourTag, foodGroup, nutrientTag, originCode,
-  processingTag, proteinFamily, servedForm, servedWarmth, slotCode, slug, spillClass, starchFamily, textureTag, windowKind,
+  allergenCode,
+  chokingClass,
+  colourTag,
+  cutleryCode,
+  equipmentKind,
+  flavourTag,
+  foodGroup,
+  nutrientTag,
+  originCode,
+  processingTag,
+  proteinFamily,
+  servedForm,
+  servedWarmth,
+  slotCode,
+  slug,
+  spillClass,
+  starchFamily,
+  textureTag,
+  windowKind,
 } from "./codes.js";
 
 const grams = z.number().positive().max(20_000);
-const minutes = z.number().min(0).max(24 * 60);
+const minutes = z
+  .number()
+  .min(0)
+  .max(24 * 60);
 
 /** A figure and where it was published; a figure without a source is not loaded. */
 const sourced = z.strictObject({ value: z.number(), source: z.string().min(3) });
@@ -15,7 +35,10 @@ export const foodSchema = z.strictObject({
   key: slug,
   name: z.string().min(2),
   /** USDA Standard Reference number, five digits; null for water and household-entered foods. */
-  ndb: z.string().regex(/^\d{5}$/).nullable(),
+  ndb: z
+    .string()
+    .regex(/^\d{5}$/)
+    .nullable(),
   /** The plant or animal it is, for allergies to one food and for "we are out of": "kiwi", "chickpea", "cow-milk". */
   kind: slug,
   group: foodGroup,
@@ -35,7 +58,10 @@ export const foodSchema = z.strictObject({
   chokingClasses: z.array(chokingClass).default([]),
   keepsChilledDays: z.number().int().min(0).max(365).nullable(),
   /** When a recipe row is a cooked one: which food is bought, and grams bought (as sold, with refuse) for 1 g of this. */
-  boughtAs: z.strictObject({ food: slug, gramsPerGram: z.number().positive().max(20) }).nullable().default(null),
+  boughtAs: z
+    .strictObject({ food: slug, gramsPerGram: z.number().positive().max(20) })
+    .nullable()
+    .default(null),
   /** How it is sold. The price is invented. */
   pack: z.strictObject({ grams: grams, priceMinor: z.number().int().min(0) }),
   /** Where it stands in a shop. */
@@ -107,7 +133,13 @@ export const dishSchema = z.strictObject({
   ingredients: z.array(ingredientSchema),
   portion: z.discriminatedUnion("kind", [
     z.strictObject({ kind: z.literal("CONTINUOUS"), grams: grams, stepGrams: z.number().int().min(1).max(50) }),
-    z.strictObject({ kind: z.literal("PIECES"), gramsPerPiece: grams, pieces: z.number().positive().max(40), stepPieces: z.number().positive().max(4), pieceName: z.string() }),
+    z.strictObject({
+      kind: z.literal("PIECES"),
+      gramsPerPiece: grams,
+      pieces: z.number().positive().max(40),
+      stepPieces: z.number().positive().max(4),
+      pieceName: z.string(),
+    }),
   ]),
   steps: z.array(dishStepSchema).min(1),
   served: servedWarmth,
@@ -131,5 +163,9 @@ export const dishSchema = z.strictObject({
 });
 export type Dish = z.infer<typeof dishSchema>;
 
-export const catalogueSchema = z.strictObject({ foods: z.array(foodSchema), bases: z.array(baseSchema), dishes: z.array(dishSchema) });
+export const catalogueSchema = z.strictObject({
+  foods: z.array(foodSchema),
+  bases: z.array(baseSchema),
+  dishes: z.array(dishSchema),
+});
 export type Catalogue = z.infer<typeof catalogueSchema>;

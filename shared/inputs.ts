@@ -2,10 +2,21 @@
 import { z } from "zod";
 import { allergenCode, allergenGroupCode, dietCode, equipmentKind, localDate, localTime, slug } from "./codes.js";
 
-const name = z.string().trim().min(1, "Give a name of 1 to 80 characters.").max(80, "Give a name of 1 to 80 characters.");
-const allergenName = z.union([allergenCode, allergenGroupCode], { error: `Use one of ${[...allergenCode.options, ...allergenGroupCode.options].join(", ")}.` });
-const wholeNumber = (from: number, to: number) => z.int(`Send a whole number from ${from} to ${to}.`).min(from, `Send a whole number from ${from} to ${to}.`).max(to, `Send a whole number from ${from} to ${to}.`);
-const number = (from: number, to: number) => z.number().min(from, `Send a number from ${from} to ${to}.`).max(to, `Send a number from ${from} to ${to}.`);
+const name = z
+  .string()
+  .trim()
+  .min(1, "Give a name of 1 to 80 characters.")
+  .max(80, "Give a name of 1 to 80 characters.");
+const allergenName = z.union([allergenCode, allergenGroupCode], {
+  error: `Use one of ${[...allergenCode.options, ...allergenGroupCode.options].join(", ")}.`,
+});
+const wholeNumber = (from: number, to: number) =>
+  z
+    .int(`Send a whole number from ${from} to ${to}.`)
+    .min(from, `Send a whole number from ${from} to ${to}.`)
+    .max(to, `Send a whole number from ${from} to ${to}.`);
+const number = (from: number, to: number) =>
+  z.number().min(from, `Send a number from ${from} to ${to}.`).max(to, `Send a number from ${from} to ${to}.`);
 
 export const createHouseholdInput = z.object({
   name,
@@ -23,19 +34,29 @@ export const createChildInput = z.object({
   sex: z.enum(["FEMALE", "MALE"], "Send FEMALE or MALE, or leave it out.").nullish(),
   weightKg: number(5, 200).nullish(),
   heightCm: number(50, 220).nullish(),
-  activity: z.enum(["INACTIVE", "LOW_ACTIVE", "ACTIVE", "VERY_ACTIVE"], "Send INACTIVE, LOW_ACTIVE, ACTIVE or VERY_ACTIVE."),
+  activity: z.enum(
+    ["INACTIVE", "LOW_ACTIVE", "ACTIVE", "VERY_ACTIVE"],
+    "Send INACTIVE, LOW_ACTIVE, ACTIVE or VERY_ACTIVE.",
+  ),
   diets: z.array(z.enum(dietCode.options, `Use ${dietCode.options.join(", ")}.`)),
   dislikes: z.array(slug).max(100),
   allergies: z.array(allergyInput).max(50),
   minutesToEat: wholeNumber(5, 90),
   appetite: number(0.5, 2),
-  compartments: z.array(z.object({ ml: wholeNumber(50, 2000), leakProof: z.boolean() })).min(1, "A box has at least one compartment.").max(8, "A box has at most 8 compartments."),
+  compartments: z
+    .array(z.object({ ml: wholeNumber(50, 2000), leakProof: z.boolean() }))
+    .min(1, "A box has at least one compartment.")
+    .max(8, "A box has at most 8 compartments."),
   coldSources: wholeNumber(0, 6),
   leaveAt: localTime,
 });
 
-export const stockEntries = z.array(z.object({ food: slug, grams: wholeNumber(0, 100_000) })).max(300, "Send at most 300 entries.");
-export const leftoverEntries = z.array(z.object({ base: slug, grams: wholeNumber(1, 20_000), cookedOn: localDate })).max(50, "Send at most 50 leftovers.");
+export const stockEntries = z
+  .array(z.object({ food: slug, grams: wholeNumber(0, 100_000) }))
+  .max(300, "Send at most 300 entries.");
+export const leftoverEntries = z
+  .array(z.object({ base: slug, grams: wholeNumber(1, 20_000), cookedOn: localDate }))
+  .max(50, "Send at most 50 leftovers.");
 export const prepTimeEntries = z
   .array(
     z
@@ -49,12 +70,20 @@ export const prepTimeEntries = z
         effort: wholeNumber(0, 1000).nullish(),
       })
       .refine((entry) => (entry.weekday == null) !== (entry.date == null), "Give either weekday or date.")
-      .refine((entry) => entry.handsOnMinutes <= entry.elapsedMinutes * entry.carers, "Hands-on minutes cannot exceed the elapsed minutes of all carers."),
+      .refine(
+        (entry) => entry.handsOnMinutes <= entry.elapsedMinutes * entry.carers,
+        "Hands-on minutes cannot exceed the elapsed minutes of all carers.",
+      ),
   )
   .min(1, "Send at least one prep time.")
   .max(60, "Send at most 60 prep times.");
 export const equipmentEntries = z
-  .array(z.object({ kind: z.enum(equipmentKind.options, `Use one of ${equipmentKind.options.join(", ")}.`), units: wholeNumber(0, 12) }))
+  .array(
+    z.object({
+      kind: z.enum(equipmentKind.options, `Use one of ${equipmentKind.options.join(", ")}.`),
+      units: wholeNumber(0, 12),
+    }),
+  )
   .min(1, "Send at least one kind of equipment.")
   .max(30);
 const allergens = z.array(z.enum(allergenCode.options, `Use ${allergenCode.options.join(", ")}.`)).max(40);

@@ -1,7 +1,21 @@
 import { z } from "zod";
 import {
-  allergenCode, allergenGroupCode, chokingClass, cutleryCode, foodGroup, localDate, nutrientTag, originCode, processingTag,
-  proteinFamily, servedForm, slotCode, slug, spillClass, starchFamily, weekdayCode,
+  allergenCode,
+  allergenGroupCode,
+  chokingClass,
+  cutleryCode,
+  foodGroup,
+  localDate,
+  nutrientTag,
+  originCode,
+  processingTag,
+  proteinFamily,
+  servedForm,
+  slotCode,
+  slug,
+  spillClass,
+  starchFamily,
+  weekdayCode,
 } from "./codes.js";
 
 /**
@@ -10,7 +24,10 @@ import {
  * of the item. The dish fields must hold for the dish. `allergens` also matches a may-contain that is on record.
  */
 export const matcherClause = z.strictObject({
-  allergens: z.array(z.union([allergenCode, allergenGroupCode])).min(1).optional(),
+  allergens: z
+    .array(z.union([allergenCode, allergenGroupCode]))
+    .min(1)
+    .optional(),
   groups: z.array(foodGroup).min(1).optional(),
   foods: z.array(slug).min(1).optional(),
   kinds: z.array(slug).min(1).optional(),
@@ -44,7 +61,12 @@ const common = {
   breaks: z.array(slug).min(1).optional(),
   weekdays: z.array(weekdayCode).min(1).optional(),
   /** Age in whole years on the day of the meal: from <= age < under. */
-  ages: z.strictObject({ fromYears: z.number().int().min(0).max(19).optional(), underYears: z.number().int().min(1).max(20).optional() }).optional(),
+  ages: z
+    .strictObject({
+      fromYears: z.number().int().min(0).max(19).optional(),
+      underYears: z.number().int().min(1).max(20).optional(),
+    })
+    .optional(),
   /** How a week with fewer packed days is judged. */
   shortWeek: z.enum(["PRORATE", "PER_DAY", "SKIP"]).default("PRORATE"),
 };
@@ -54,23 +76,50 @@ export const ruleSchema = z.discriminatedUnion("kind", [
   z.strictObject({ ...common, kind: z.literal("EXCLUDE"), matches: matcher }),
   z.strictObject({ ...common, kind: z.literal("ONLY"), matches: matcher }),
   z.strictObject({
-    ...common, ...bounds, kind: z.literal("FREQUENCY"), matches: matcher,
+    ...common,
+    ...bounds,
+    kind: z.literal("FREQUENCY"),
+    matches: matcher,
     /** ITEMS counts box items, KINDS distinct food kinds among the matching ingredients, DAYS days with a matching item. */
-    counts: z.enum(["ITEMS", "KINDS", "DAYS"]), per: z.enum(["BOX", "WEEK"]),
+    counts: z.enum(["ITEMS", "KINDS", "DAYS"]),
+    per: z.enum(["BOX", "WEEK"]),
     /** Longer windows: 3 = once in three weeks. */
     weeks: z.number().int().min(1).max(12).default(1),
   }),
-  z.strictObject({ ...common, ...bounds, kind: z.literal("AMOUNT"), matches: matcher, unit: z.enum(["GRAMS", "CUPS", "OZ_EQ"]), per: z.enum(["BOX", "WEEK"]) }),
-  z.strictObject({ ...common, ...bounds, kind: z.literal("SHARE"), part: matcher, whole: matcher, unit: z.enum(["GRAMS", "OZ_EQ", "ITEMS"]) }),
   z.strictObject({
-    ...common, ...bounds, kind: z.literal("NUTRIENT"), nutrient: z.union([nutrientTag, z.literal("FREE_SUGAR")]),
-    per: z.enum(["ITEM", "BOX", "WEEK_MEAN"]), as: z.enum(["AMOUNT", "PERCENT_OF_ENERGY"]).default("AMOUNT"),
+    ...common,
+    ...bounds,
+    kind: z.literal("AMOUNT"),
+    matches: matcher,
+    unit: z.enum(["GRAMS", "CUPS", "OZ_EQ"]),
+    per: z.enum(["BOX", "WEEK"]),
+  }),
+  z.strictObject({
+    ...common,
+    ...bounds,
+    kind: z.literal("SHARE"),
+    part: matcher,
+    whole: matcher,
+    unit: z.enum(["GRAMS", "OZ_EQ", "ITEMS"]),
+  }),
+  z.strictObject({
+    ...common,
+    ...bounds,
+    kind: z.literal("NUTRIENT"),
+    nutrient: z.union([nutrientTag, z.literal("FREE_SUGAR")]),
+    per: z.enum(["ITEM", "BOX", "WEEK_MEAN"]),
+    as: z.enum(["AMOUNT", "PERCENT_OF_ENERGY"]).default("AMOUNT"),
   }),
   z.strictObject({ ...common, kind: z.literal("TOGETHER"), first: matcher, second: matcher }),
   z.strictObject({
-    ...common, kind: z.literal("SERVING"),
-    noReheating: z.boolean().optional(), noRefrigerator: z.boolean().optional(), fingerFoodOnly: z.boolean().optional(),
-    litterFree: z.boolean().optional(), noGlass: z.boolean().optional(), minutesToEat: z.number().int().min(5).max(90).optional(),
+    ...common,
+    kind: z.literal("SERVING"),
+    noReheating: z.boolean().optional(),
+    noRefrigerator: z.boolean().optional(),
+    fingerFoodOnly: z.boolean().optional(),
+    litterFree: z.boolean().optional(),
+    noGlass: z.boolean().optional(),
+    minutesToEat: z.number().int().min(5).max(90).optional(),
   }),
 ]);
 export type Rule = z.infer<typeof ruleSchema>;

@@ -44,7 +44,10 @@ async function serve(): Promise<void> {
     issuer,
     isReady: async () => {
       const reachable = await app.db.isReachable();
-      return { ready: reachable, checks: { database: reachable ? { ok: true } : { ok: false, problem: "does not answer" } } };
+      return {
+        ready: reachable,
+        checks: { database: reachable ? { ok: true } : { ok: false, problem: "does not answer" } },
+      };
     },
     explorerQuery: EXPLORER_QUERY,
   });
@@ -71,6 +74,8 @@ async function serve(): Promise<void> {
 }
 
 serve().catch((error: unknown) => {
-  process.stderr.write(`${error instanceof ConfigError ? error.message : String(error instanceof Error ? error.stack : error)}\n`);
+  process.stderr.write(
+    `${error instanceof ConfigError ? error.message : String(error instanceof Error ? error.stack : error)}\n`,
+  );
   process.exit(1);
 });

@@ -17,18 +17,30 @@ export interface OpenedApp {
 
 /** Migrates and seeds where an owner's URL is known, refuses a role that could see past row security. */
 export async function openApp(config: Config, say: (line: string) => void = () => undefined): Promise<OpenedApp> {
-  const opened = await openDatabase({ databaseUrl: config.databaseUrl, ownerUrl: config.databaseOwnerUrl, dataDirectory: config.dataDir });
+  const opened = await openDatabase({
+    databaseUrl: config.databaseUrl,
+    ownerUrl: config.databaseOwnerUrl,
+    dataDirectory: config.dataDir,
+  });
   try {
     if (opened.ownerUrl !== null) {
       const reference = await seedReference(opened.ownerUrl);
       if (reference.changed) say("loaded foods, bases and dishes");
       // Demo people exist only where nobody else could sign in as them.
-      if (!config.production && config.databaseUrl === null && (await seedDemo(opened.ownerUrl))) say("loaded the demo homes and schools");
+      if (!config.production && config.databaseUrl === null && (await seedDemo(opened.ownerUrl)))
+        say("loaded the demo homes and schools");
     }
     const reference = await opened.db.readReference();
     const planner = startPlannerPool(reference.catalogue);
     return {
-      app: { db: opened.db, reference, index: indexCatalogue(reference.catalogue), planner, now: () => new Date(), planSteps: config.planSteps ?? PLAN_STEPS },
+      app: {
+        db: opened.db,
+        reference,
+        index: indexCatalogue(reference.catalogue),
+        planner,
+        now: () => new Date(),
+        planSteps: config.planSteps ?? PLAN_STEPS,
+      },
       async stop() {
         await planner.stop();
         await opened.stop();

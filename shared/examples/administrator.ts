@@ -1,13 +1,23 @@
 /** An administrator loads a rule set: first a broken one, then a good one. Run while `npm start` serves. */
 import { newKey, signIn } from "./client.js";
 
-interface School { id: string; name: string; ruleSets: { key: string; version: number; title: string }[] }
-type Answer = { __typename: string; message?: string; issues?: { field: string; problem: string; fix: string }[]; ruleSet?: { key: string; version: number } };
+interface School {
+  id: string;
+  name: string;
+  ruleSets: { key: string; version: number; title: string }[];
+}
+type Answer = {
+  __typename: string;
+  message?: string;
+  issues?: { field: string; problem: string; fix: string }[];
+  ruleSet?: { key: string; version: number };
+};
 
 const KEY = "quillbrook-primary-kiwi";
 const ask = await signIn("demo:ruth");
 const readSchool = async () =>
-  (await ask<{ me: { administers: School[] } }>("{ me { administers { id name ruleSets { key version title } } } }")).me.administers[0]!;
+  (await ask<{ me: { administers: School[] } }>("{ me { administers { id name ruleSets { key version title } } } }")).me
+    .administers[0]!;
 
 const school = await readSchool();
 console.log(`${school.name}: ${school.ruleSets.map((set) => `${set.key} v${set.version}`).join(", ")}`);
@@ -22,15 +32,37 @@ const load = async (document: object) =>
   ).loadRuleSet;
 
 const rule = {
-  id: "no-kiwi", kind: "EXCLUDE", says: "No kiwi this term: a child in the school is allergic to it.", level: "FORBID",
-  source: "own rule of an invented school", matches: { anyOf: [{ kinds: ["kiwi"] }] },
+  id: "no-kiwi",
+  kind: "EXCLUDE",
+  says: "No kiwi this term: a child in the school is allergic to it.",
+  level: "FORBID",
+  source: "own rule of an invented school",
+  matches: { anyOf: [{ kinds: ["kiwi"] }] },
 };
 const document = {
-  format: "noonpail-rule-set/1", key: KEY, title: "Kiwi", layer: "SCHOOL", coversFoodFromHome: true, language: "en",
-  version: seenRevision + 1, inForceFrom: "2027-01-04", rules: [rule],
+  format: "noonpail-rule-set/1",
+  key: KEY,
+  title: "Kiwi",
+  layer: "SCHOOL",
+  coversFoodFromHome: true,
+  language: "en",
+  version: seenRevision + 1,
+  inForceFrom: "2027-01-04",
+  rules: [rule],
 };
 
-const broken = await load({ ...document, inForceFrom: "4 January", rules: [{ ...rule, level: "MAYBE" }, { ...rule, id: "", kind: "BAN" }] });
+const broken = await load({
+  ...document,
+  inForceFrom: "4 January",
+  rules: [
+    { ...rule, level: "MAYBE" },
+    { ...rule, id: "", kind: "BAN" },
+  ],
+});
 for (const issue of broken.issues ?? []) console.log(`  ${issue.field}: ${issue.problem}. ${issue.fix}`);
 const loaded = await load(document);
-console.log(loaded.ruleSet ? `loaded ${loaded.ruleSet.key} version ${loaded.ruleSet.version}; the next plan obeys it` : loaded.message);
+console.log(
+  loaded.ruleSet
+    ? `loaded ${loaded.ruleSet.key} version ${loaded.ruleSet.version}; the next plan obeys it`
+    : loaded.message,
+);

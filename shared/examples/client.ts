@@ -19,7 +19,8 @@ export async function signIn(person: string, server = SERVER): Promise<Client> {
       body: JSON.stringify({ query, variables }),
     });
     const { data, errors } = (await response.json()) as { data?: T; errors?: { message: string }[] };
-    if (errors?.length || data === undefined) throw new Error(errors?.map((error) => error.message).join("; ") ?? "no data");
+    if (errors?.length || data === undefined)
+      throw new Error(errors?.map((error) => error.message).join("; ") ?? "no data");
     return data;
   };
 }

@@ -1,8 +1,16 @@
 /** What a family app does: read the week, look for another fruit, put it there, settle the week. Run while `npm start` serves. */
 import { newKey, signIn } from "./client.js";
 
-interface Item { id: string; slot: string; dish: { key: string; name: string } }
-interface Week { id: string; revision: number; plan: { state: string; boxes: { date: string; child: { name: string }; items: Item[] }[] } }
+interface Item {
+  id: string;
+  slot: string;
+  dish: { key: string; name: string };
+}
+interface Week {
+  id: string;
+  revision: number;
+  plan: { state: string; boxes: { date: string; child: { name: string }; items: Item[] }[] };
+}
 type Answer = { __typename: string; message?: string; week?: Week };
 
 const WEEK = "id revision plan { state boxes { date child { name } items { id slot dish { key name } } } }";
@@ -31,7 +39,9 @@ const { alternatives } = await ask<{ alternatives: { dish: { key: string; name: 
   "query Others($item: ID!) { alternatives(itemId: $item) { dish { key name } pointsMore } }",
   { item: fruit.id },
 );
-console.log(`instead of ${fruit.dish.name}: ${alternatives.map((other) => `${other.dish.name} (+${other.pointsMore})`).join(", ")}`);
+console.log(
+  `instead of ${fruit.dish.name}: ${alternatives.map((other) => `${other.dish.name} (+${other.pointsMore})`).join(", ")}`,
+);
 
 const choice = alternatives[0];
 if (choice) {

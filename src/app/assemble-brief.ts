@@ -32,7 +32,8 @@ export function weekStartOf(date: string, firstWeekday: string): string {
   return day;
 }
 
-export const weekDates = (weekStart: string): string[] => Array.from({ length: 7 }, (_, offset) => addDays(weekStart, offset));
+export const weekDates = (weekStart: string): string[] =>
+  Array.from({ length: 7 }, (_, offset) => addDays(weekStart, offset));
 
 /** Which of the household's children wake here on a date. */
 export function wakesHere(facts: PlanningFacts, householdId: string, childId: string, date: string): boolean {
@@ -42,14 +43,23 @@ export function wakesHere(facts: PlanningFacts, householdId: string, childId: st
 }
 
 export const enrolmentOn = (child: ChildRow, date: string) =>
-  child.enrolments.find((entry) => entry.fromDate <= date && (entry.untilDate === null || entry.untilDate >= date)) ?? null;
+  child.enrolments.find((entry) => entry.fromDate <= date && (entry.untilDate === null || entry.untilDate >= date)) ??
+  null;
 
 /** Is it a day on which this class has school: inside a term and no holiday. */
 function isSchoolDay(school: SchoolRow, schoolClassId: string, date: string): boolean {
   const weekday = weekdayOf(date);
   if (weekday === "SATURDAY" || weekday === "SUNDAY") return false;
   const inTerm = school.terms.some((term) => term.firstDay <= date && date <= term.lastDay);
-  return inTerm && !school.days.some((day) => day.kind === "HOLIDAY" && day.date === date && (day.schoolClassId === null || day.schoolClassId === schoolClassId));
+  return (
+    inTerm &&
+    !school.days.some(
+      (day) =>
+        day.kind === "HOLIDAY" &&
+        day.date === date &&
+        (day.schoolClassId === null || day.schoolClassId === schoolClassId),
+    )
+  );
 }
 
 /** Does this set hold for this child in this class: its own, its class's, its school's, or its jurisdiction's. */
@@ -57,22 +67,44 @@ function holdsFor(row: RuleSetRow, child: ChildRow, school: SchoolRow, schoolCla
   if (row.childId !== null) return row.childId === child.id;
   if (row.schoolClassId !== null) return row.schoolClassId === schoolClassId;
   if (row.schoolId !== null) return row.schoolId === school.id;
-  return row.adoptedBy.includes(school.id) || (row.document.coversFoodFromHome && row.jurisdiction !== null && row.jurisdiction === school.jurisdiction);
+  return (
+    row.adoptedBy.includes(school.id) ||
+    (row.document.coversFoodFromHome && row.jurisdiction !== null && row.jurisdiction === school.jurisdiction)
+  );
 }
 
 /** The version of each rule set in force on a date that holds for this child there; by holding it covers food from home. */
-function documentsFor(ruleSets: readonly RuleSetRow[], child: ChildRow, school: SchoolRow, schoolClassId: string, date: string): RuleSetDocument[] {
+function documentsFor(
+  ruleSets: readonly RuleSetRow[],
+  child: ChildRow,
+  school: SchoolRow,
+  schoolClassId: string,
+  date: string,
+): RuleSetDocument[] {
   const newest = new Map<string, RuleSetDocument>();
   for (const row of ruleSets) {
     const { document } = row;
-    if (document.inForceFrom > date || (document.inForceUntil !== undefined && document.inForceUntil < date) || !holdsFor(row, child, school, schoolClassId)) continue;
+    if (
+      document.inForceFrom > date ||
+      (document.inForceUntil !== undefined && document.inForceUntil < date) ||
+      !holdsFor(row, child, school, schoolClassId)
+    )
+      continue;
     const other = newest.get(row.id);
     if (!other || other.version < document.version) newest.set(row.id, document);
   }
   return [...newest.values()];
 }
 
-const DEFAULT_BOX = { compartments: [{ ml: 800, leakProof: false }, { ml: 250, leakProof: true }], coldSources: 0, insulated: false, flask: false };
+const DEFAULT_BOX = {
+  compartments: [
+    { ml: 800, leakProof: false },
+    { ml: 250, leakProof: true },
+  ],
+  coldSources: 0,
+  insulated: false,
+  flask: false,
+};
 const NO_EFFORT = 1;
 
 function sessionsFor(household: HouseholdRow, schoolDates: readonly string[]): SessionBrief[] {
@@ -88,7 +120,13 @@ function sessionsFor(household: HouseholdRow, schoolDates: readonly string[]): S
     if (!time) return [];
     return [
       {
-        key: `${kind.toLowerCase()}-${date}`, kind, date, startsAt: time.startsAt, handsOnMinutes: time.handsOnMinutes, elapsedMinutes: time.elapsedMinutes, carers: time.carers,
+        key: `${kind.toLowerCase()}-${date}`,
+        kind,
+        date,
+        startsAt: time.startsAt,
+        handsOnMinutes: time.handsOnMinutes,
+        elapsedMinutes: time.elapsedMinutes,
+        carers: time.carers,
         effort: usual?.effort ?? NO_EFFORT,
       },
     ];
@@ -96,15 +134,22 @@ function sessionsFor(household: HouseholdRow, schoolDates: readonly string[]): S
 }
 
 /** A batch stays when it is done, or when its session began before now. */
-function batchesThatStay(before: WeekRow | null, sessions: readonly SessionBrief[], now: BriefParts["now"]): MadeBatchBrief[] {
+function batchesThatStay(
+  before: WeekRow | null,
+  sessions: readonly SessionBrief[],
+  now: BriefParts["now"],
+): MadeBatchBrief[] {
   return (before?.plan.batches ?? []).flatMap((batch) => {
     const session = sessions.find((entry) => entry.key === batch.session);
     if (!session) return [];
-    return batch.state === "DONE" || hasBegun(session, now) ? [{ base: batch.base, session: batch.session, batches: batch.batches }] : [];
+    return batch.state === "DONE" || hasBegun(session, now)
+      ? [{ base: batch.base, session: batch.session, batches: batch.batches }]
+      : [];
   });
 }
 
-const hasBegun = (session: SessionBrief, now: BriefParts["now"]) => session.date < now.date || (session.date === now.date && session.startsAt <= now.time);
+const hasBegun = (session: SessionBrief, now: BriefParts["now"]) =>
+  session.date < now.date || (session.date === now.date && session.startsAt <= now.time);
 
 export function assembleBrief(parts: BriefParts): WeekBrief {
   const { household, facts, reference, weekStart, before, now } = parts;
@@ -115,35 +160,70 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
     return at >= 0 ? at : documents.push(document) - 1;
   };
   // One object per version, so that children under the same rules share it.
-  const ruleSets = parts.ruleSets.map((row) => ({ ...row, document: { ...row.document, coversFoodFromHome: row.document.coversFoodFromHome || row.adoptedBy.length > 0 } }));
+  const ruleSets = parts.ruleSets.map((row) => ({
+    ...row,
+    document: { ...row.document, coversFoodFromHome: row.document.coversFoodFromHome || row.adoptedBy.length > 0 },
+  }));
   const children = household.children.map((child): ChildBrief => {
     const otherHome = rulesFromOtherHome(facts, parts.index, child.id, weekStart);
     const days = dates.flatMap((date): ChildDayBrief[] => {
       const enrolment = enrolmentOn(child, date);
       const school = enrolment && household.schools.find((entry) => entry.id === enrolment.schoolId);
-      if (!enrolment || !school || !isSchoolDay(school, enrolment.schoolClassId, date) || !wakesHere(facts, household.id, child.id, date)) return [];
-      if (child.schoolMealDays.includes(weekdayOf(date)) || facts.absences.some((absence) => absence.childId === child.id && absence.date === date)) return [];
+      if (
+        !enrolment ||
+        !school ||
+        !isSchoolDay(school, enrolment.schoolClassId, date) ||
+        !wakesHere(facts, household.id, child.id, date)
+      )
+        return [];
+      if (
+        child.schoolMealDays.includes(weekdayOf(date)) ||
+        facts.absences.some((absence) => absence.childId === child.id && absence.date === date)
+      )
+        return [];
       const schoolClass = school.classes.find((entry) => entry.id === enrolment.schoolClassId);
       const leave = child.leaveTimes.find((time) => time.weekday === weekdayOf(date));
       if (!schoolClass || !leave) return [];
-      const special = school.days.filter((day) => day.date === date && (day.schoolClassId === null || day.schoolClassId === schoolClass.id));
+      const special = school.days.filter(
+        (day) => day.date === date && (day.schoolClassId === null || day.schoolClassId === schoolClass.id),
+      );
       const endsAt = special.find((day) => day.kind === "EARLY_FINISH")?.endsAt ?? null;
-      const breaks = schoolClass.breaks.filter((entry) => entry.startsAt > leave.leaveAt && (endsAt === null || minutesOf(entry.startsAt) < minutesOf(endsAt)));
+      const breaks = schoolClass.breaks.filter(
+        (entry) => entry.startsAt > leave.leaveAt && (endsAt === null || minutesOf(entry.startsAt) < minutesOf(endsAt)),
+      );
       if (breaks.length === 0) return [];
       return [
         {
-          date, weekday: weekdayOf(date), leaveAt: leave.leaveAt, breaks,
+          date,
+          weekday: weekdayOf(date),
+          leaveAt: leave.leaveAt,
+          breaks,
           // Away from school there is neither a refrigerator nor anything to heat with.
           facility: special.some((day) => day.kind === "TRIP") ? "NEITHER" : schoolClass.facility,
-          ruleSets: [...documentsFor(ruleSets, child, school, schoolClass.id, date), ...(otherHome ? [otherHome] : [])].map(indexOf),
+          ruleSets: [
+            ...documentsFor(ruleSets, child, school, schoolClass.id, date),
+            ...(otherHome ? [otherHome] : []),
+          ].map(indexOf),
         },
       ];
     });
     const enrolled = enrolmentOn(child, days[0]?.date ?? weekStart);
     return {
-      id: child.id, name: child.name, dateOfBirth: child.dateOfBirth, sex: child.body?.sex ?? null, weightKg: child.body?.weightKg ?? null, heightCm: child.body?.heightCm ?? null,
-      activity: child.activity, appetite: child.appetite, diets: child.diets, dislikes: child.dislikes, minutesToEat: child.minutesToEat, allergies: child.allergies, box: child.boxKit ?? DEFAULT_BOX,
-      schoolName: household.schools.find((school) => school.id === enrolled?.schoolId)?.name ?? "", days,
+      id: child.id,
+      name: child.name,
+      dateOfBirth: child.dateOfBirth,
+      sex: child.body?.sex ?? null,
+      weightKg: child.body?.weightKg ?? null,
+      heightCm: child.body?.heightCm ?? null,
+      activity: child.activity,
+      appetite: child.appetite,
+      diets: child.diets,
+      dislikes: child.dislikes,
+      minutesToEat: child.minutesToEat,
+      allergies: child.allergies,
+      box: child.boxKit ?? DEFAULT_BOX,
+      schoolName: household.schools.find((school) => school.id === enrolled?.schoolId)?.name ?? "",
+      days,
     };
   });
   const packing = children.filter((child) => child.days.length > 0);
@@ -151,17 +231,34 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
   const sessions = sessionsFor(household, schoolDates);
   const beforeBoxes = before?.plan.boxes ?? [];
   const closed = beforeBoxes.filter((box) => box.state === "PACKED" || box.state === "EATEN" || box.date < now.date);
-  const isDue = (childId: string, date: string) => packing.some((child) => child.id === childId && child.days.some((day) => day.date === date));
+  const isDue = (childId: string, date: string) =>
+    packing.some((child) => child.id === childId && child.days.some((day) => day.date === date));
   const closedPins = closed
     .filter((box) => isDue(box.childId, box.date))
     .flatMap((box) =>
-      box.items.map((item): PinBrief => ({ childId: box.childId, date: box.date, breakKey: item.breakKey, slot: item.slot, position: item.place, dish: item.dish, because: "PACKED" })),
+      box.items.map((item): PinBrief => ({
+        childId: box.childId,
+        date: box.date,
+        breakKey: item.breakKey,
+        slot: item.slot,
+        position: item.place,
+        dish: item.dish,
+        because: "PACKED",
+      })),
     );
-  const isClosed = (childId: string, date: string) => closed.some((box) => box.childId === childId && box.date === date);
+  const isClosed = (childId: string, date: string) =>
+    closed.some((box) => box.childId === childId && box.date === date);
   return {
     format: "noonpail-brief/1",
     weekStart,
-    household: { id: household.id, name: household.name, currency: household.currency, keepsOut: household.keepsOut, equipment: household.equipment.filter((entry) => entry.units > 0), refrigeratorMl: household.refrigeratorMl },
+    household: {
+      id: household.id,
+      name: household.name,
+      currency: household.currency,
+      keepsOut: household.keepsOut,
+      equipment: household.equipment.filter((entry) => entry.units > 0),
+      refrigeratorMl: household.refrigeratorMl,
+    },
     sessions,
     children: packing,
     catalogue: reference.catalogue,
@@ -170,9 +267,23 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
     holding: reference.holding,
     stock: household.stock,
     ready: [
-      ...household.leftovers.map((entry) => ({ id: entry.id, base: entry.base, grams: entry.grams, from: "LEFTOVER" as const, firstDate: addDays(entry.cookedOn, 1), lastDate: entry.lastSafeDay })),
+      ...household.leftovers.map((entry) => ({
+        id: entry.id,
+        base: entry.base,
+        grams: entry.grams,
+        from: "LEFTOVER" as const,
+        firstDate: addDays(entry.cookedOn, 1),
+        lastDate: entry.lastSafeDay,
+      })),
       // Thawed overnight in the refrigerator, so from the day after the freezer is opened at the earliest.
-      ...household.freezerStock.map((entry) => ({ id: entry.id, base: entry.base, grams: entry.grams, from: "FREEZER" as const, firstDate: addDays(entry.frozenOn, 1), lastDate: entry.useBy })),
+      ...household.freezerStock.map((entry) => ({
+        id: entry.id,
+        base: entry.base,
+        grams: entry.grams,
+        from: "FREEZER" as const,
+        firstDate: addDays(entry.frozenOn, 1),
+        lastDate: entry.useBy,
+      })),
     ],
     labels: household.labelChecks,
     relaxations: facts.relaxations,
@@ -180,13 +291,30 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
       ...closedPins,
       ...facts.pins
         .filter((pin) => isDue(pin.childId, pin.date) && !isClosed(pin.childId, pin.date))
-        .map((pin): PinBrief => ({ childId: pin.childId, date: pin.date, breakKey: pin.breakKey, slot: pin.slot, position: pin.place, dish: pin.dish, because: "PINNED" })),
+        .map((pin): PinBrief => ({
+          childId: pin.childId,
+          date: pin.date,
+          breakKey: pin.breakKey,
+          slot: pin.slot,
+          position: pin.place,
+          dish: pin.dish,
+          because: "PINNED",
+        })),
     ],
     made: batchesThatStay(before, sessions, now),
     outOf: [],
     history: facts.history,
     stayCloseTo: parts.stayClose
-      ? beforeBoxes.flatMap((box) => box.items.map((item) => ({ childId: box.childId, date: box.date, breakKey: item.breakKey, slot: item.slot, position: item.place, dish: item.dish })))
+      ? beforeBoxes.flatMap((box) =>
+          box.items.map((item) => ({
+            childId: box.childId,
+            date: box.date,
+            breakKey: item.breakKey,
+            slot: item.slot,
+            position: item.place,
+            dish: item.dish,
+          })),
+        )
       : [],
     sharing: true,
   };

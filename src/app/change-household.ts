@@ -7,7 +7,9 @@ import type { FailureOf } from "./failures.js";
 import { leastRole, may, type Verb } from "./may.js";
 import { once, type Attempt } from "./once.js";
 
-export type HouseholdChangeFailure = FailureOf<"HouseholdNotFound" | "NotPermitted" | "RevisionPassed" | "InvalidInput" | "KeyReused">;
+export type HouseholdChangeFailure = FailureOf<
+  "HouseholdNotFound" | "NotPermitted" | "RevisionPassed" | "InvalidInput" | "KeyReused"
+>;
 
 /** The role of the person in a household; null when there is none of theirs. */
 export async function roleIn(tx: Tx, personId: string, householdId: string): Promise<RoleCode | null> {
@@ -26,7 +28,10 @@ export function changeHousehold<T extends object, E>(
     const role = householdId === null ? null : await roleIn(tx, attempt.personId, householdId);
     if (role === null || householdId === null) return fail({ kind: "HouseholdNotFound" });
     if (!may(role, attempt.verb)) return fail({ kind: "NotPermitted", neededRole: leastRole[attempt.verb] });
-    const moved = await tx.household.updateMany({ where: { id: householdId, revision: attempt.seenRevision }, data: { revision: { increment: 1 } } });
+    const moved = await tx.household.updateMany({
+      where: { id: householdId, revision: attempt.seenRevision },
+      data: { revision: { increment: 1 } },
+    });
     if (moved.count === 0) {
       const current = await tx.household.findUniqueOrThrow({ where: { id: householdId }, select: { revision: true } });
       return fail({ kind: "RevisionPassed", seenRevision: attempt.seenRevision, currentRevision: current.revision });

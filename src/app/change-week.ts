@@ -8,7 +8,9 @@ import type { FailureOf } from "./failures.js";
 import { leastRole, may, type Verb } from "./may.js";
 import { once, type Attempt } from "./once.js";
 
-export type WeekChangeFailure = FailureOf<"NothingThere" | "NotPermitted" | "RevisionPassed" | "InvalidInput" | "KeyReused">;
+export type WeekChangeFailure = FailureOf<
+  "NothingThere" | "NotPermitted" | "RevisionPassed" | "InvalidInput" | "KeyReused"
+>;
 
 /** Where an answer about a week is read again. `changed` names boxes as "childId@date". */
 export interface WeekRef {
@@ -24,13 +26,22 @@ export interface LockedWeek {
 }
 
 /** Locks the week row, so that changes of one week follow one another, and counts the revision up. */
-export async function lockWeek(tx: Tx, personId: string, weekId: string, seenRevision: number, verb: Verb): Promise<Result<LockedWeek, FailureOf<"NothingThere" | "NotPermitted" | "RevisionPassed">>> {
+export async function lockWeek(
+  tx: Tx,
+  personId: string,
+  weekId: string,
+  seenRevision: number,
+  verb: Verb,
+): Promise<Result<LockedWeek, FailureOf<"NothingThere" | "NotPermitted" | "RevisionPassed">>> {
   const [week] = await tx.$queryRaw<{ householdId: string; weekStart: string; revision: number }[]>`
     select household_id as "householdId", week_start::text as "weekStart", revision from week where id = ${weekId}::uuid`;
   const role = week ? await roleIn(tx, personId, week.householdId) : null;
   if (!week || role === null) return fail({ kind: "NothingThere", what: "week" });
   if (!may(role, verb)) return fail({ kind: "NotPermitted", neededRole: leastRole[verb] });
-  const moved = await tx.week.updateMany({ where: { id: weekId, revision: seenRevision }, data: { revision: { increment: 1 } } });
+  const moved = await tx.week.updateMany({
+    where: { id: weekId, revision: seenRevision },
+    data: { revision: { increment: 1 } },
+  });
   if (moved.count === 0) {
     const now = await tx.week.findUniqueOrThrow({ where: { id: weekId }, select: { revision: true } });
     return fail({ kind: "RevisionPassed", seenRevision, currentRevision: now.revision });
@@ -39,7 +50,12 @@ export async function lockWeek(tx: Tx, personId: string, weekId: string, seenRev
 }
 
 /** The week that holds an item, box or task of the newest plan; what is not there and what is not yours answer alike. */
-export async function weekHolding(app: App, personId: string, kind: "BoxItem" | "Box" | "Task", id: string | null): Promise<Result<{ weekId: string; householdId: string }, FailureOf<"NothingThere">>> {
+export async function weekHolding(
+  app: App,
+  personId: string,
+  kind: "BoxItem" | "Box" | "Task",
+  id: string | null,
+): Promise<Result<{ weekId: string; householdId: string }, FailureOf<"NothingThere">>> {
   const what = { BoxItem: "item", Box: "box", Task: "task" }[kind];
   if (id === null) return fail({ kind: "NothingThere", what });
   const session = app.db.openRead(personId);
@@ -60,6 +76,8 @@ export function changeWeek<E>(
     const locked = await lockWeek(tx, attempt.personId, attempt.weekId, attempt.seenRevision, attempt.verb);
     if (!locked.ok) return locked;
     const done = await work(tx, locked.value);
-    return done.ok ? ok({ householdId: locked.value.householdId, weekStart: locked.value.weekStart, changed: done.value.changed }) : done;
+    return done.ok
+      ? ok({ householdId: locked.value.householdId, weekStart: locked.value.weekStart, changed: done.value.changed })
+      : done;
   });
 }

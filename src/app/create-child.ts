@@ -19,7 +19,11 @@ export interface CreateChild {
   readonly activity: string;
   readonly diets: readonly string[];
   readonly dislikes: readonly string[];
-  readonly allergies: readonly { readonly allergen?: string | null; readonly foodKind?: string | null; readonly avoid: "TRACES" | "INGREDIENTS" }[];
+  readonly allergies: readonly {
+    readonly allergen?: string | null;
+    readonly foodKind?: string | null;
+    readonly avoid: "TRACES" | "INGREDIENTS";
+  }[];
   readonly minutesToEat: number;
   readonly appetite: number;
   readonly compartments: readonly { readonly ml: number; readonly leakProof: boolean }[];
@@ -33,33 +37,88 @@ const schoolWeekdays = ["MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY"];
 const OLDEST_YEARS = 20;
 
 /** Allergies are kept as they are entered: a kind the catalogue does not know yet is kept too, for the day it does. */
-export async function createChild(app: App, personId: string, input: CreateChild): Promise<Result<{ childId: string; householdId: string }, HouseholdChangeFailure>> {
+export async function createChild(
+  app: App,
+  personId: string,
+  input: CreateChild,
+): Promise<Result<{ childId: string; householdId: string }, HouseholdChangeFailure>> {
   const checked = checkInput(createChildInput, input);
   if (!checked.ok) return checked;
   const child = checked.value;
-  if (!isCalendarDate(child.dateOfBirth)) return fail(invalid("dateOfBirth", `${child.dateOfBirth} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));
+  if (!isCalendarDate(child.dateOfBirth))
+    return fail(
+      invalid("dateOfBirth", `${child.dateOfBirth} is no day of the calendar`, "Send a real date as YYYY-MM-DD."),
+    );
   const today = app.now().toISOString().slice(0, 10);
   if (child.dateOfBirth > today || Number(child.dateOfBirth.slice(0, 4)) < Number(today.slice(0, 4)) - OLDEST_YEARS) {
-    return fail(invalid("dateOfBirth", `${child.dateOfBirth} is not a school child's`, `Send a date of the last ${OLDEST_YEARS} years.`));
+    return fail(
+      invalid(
+        "dateOfBirth",
+        `${child.dateOfBirth} is not a school child's`,
+        `Send a date of the last ${OLDEST_YEARS} years.`,
+      ),
+    );
   }
-  return changeHousehold(app, { personId, action: "createChild", key: input.idempotencyKey, input, householdId: input.householdId, seenRevision: input.seenRevision, verb: "changeChildren" }, async (tx, householdId) => {
-    const childId = randomUUID();
-    const home = await tx.household.findUniqueOrThrow({ where: { id: householdId }, select: { timeZone: true } });
-    await tx.$executeRaw`select app_found_child(${childId}::uuid, ${householdId}::uuid, ${child.name}, ${toDate(child.dateOfBirth)}::date, ${toDate(todayIn(home.timeZone, app.now()))}::date)`;
-    await tx.child.update({
-      where: { id: childId },
-      data: { diets: child.diets, dislikes: child.dislikes, appetite: child.appetite, activity: child.activity, minutesToEat: child.minutesToEat },
-      select: { id: true },
-    });
-    await tx.childBody.create({ data: { childId, householdId, sex: child.sex ?? null, weightKg: child.weightKg ?? null, heightCm: child.heightCm ?? null }, select: { id: true } });
-    await tx.boxKit.create({
-      data: { childId, householdId, compartments: child.compartments.map((part) => ({ ...part })), coldSources: child.coldSources, insulated: input.insulated, flask: input.flask },
-      select: { id: true },
-    });
-    await tx.allergy.createMany({
-      data: child.allergies.map((allergy) => ({ childId, allergen: allergy.allergen ?? null, foodKind: allergy.foodKind ?? null, avoid: allergy.avoid, recordedByHouseholdId: householdId })),
-    });
-    await tx.leaveTime.createMany({ data: schoolWeekdays.map((weekday) => ({ childId, householdId, weekday, leaveAt: child.leaveAt })) });
-    return ok({ childId });
-  });
+  return changeHousehold(
+    app,
+    {
+      personId,
+      action: "createChild",
+      key: input.idempotencyKey,
+      input,
+      householdId: input.householdId,
+      seenRevision: input.seenRevision,
+      verb: "changeChildren",
+    },
+    async (tx, householdId) => {
+      const childId = randomUUID();
+      const home = await tx.household.findUniqueOrThrow({ where: { id: householdId }, select: { timeZone: true } });
+      await tx.$executeRaw`select app_found_child(${childId}::uuid, ${householdId}::uuid, ${child.name}, ${toDate(child.dateOfBirth)}::date, ${toDate(todayIn(home.timeZone, app.now()))}::date)`;
+      await tx.child.update({
+        where: { id: childId },
+        data: {
+          diets: child.diets,
+          dislikes: child.dislikes,
+          appetite: child.appetite,
+          activity: child.activity,
+          minutesToEat: child.minutesToEat,
+        },
+        select: { id: true },
+      });
+      await tx.childBody.create({
+        data: {
+          childId,
+          householdId,
+          sex: child.sex ?? null,
+          weightKg: child.weightKg ?? null,
+          heightCm: child.heightCm ?? null,
+        },
+        select: { id: true },
+      });
+      await tx.boxKit.create({
+        data: {
+          childId,
+          householdId,
+          compartments: child.compartments.map((part) => ({ ...part })),
+          coldSources: child.coldSources,
+          insulated: input.insulated,
+          flask: input.flask,
+        },
+        select: { id: true },
+      });
+      await tx.allergy.createMany({
+        data: child.allergies.map((allergy) => ({
+          childId,
+          allergen: allergy.allergen ?? null,
+          foodKind: allergy.foodKind ?? null,
+          avoid: allergy.avoid,
+          recordedByHouseholdId: householdId,
+        })),
+      });
+      await tx.leaveTime.createMany({
+        data: schoolWeekdays.map((weekday) => ({ childId, householdId, weekday, leaveAt: child.leaveAt })),
+      });
+      return ok({ childId });
+    },
+  );
 }

@@ -15,7 +15,11 @@ export interface CreateHousehold {
 }
 
 /** A household with a usual kitchen; the person becomes its coordinator. */
-export function createHousehold(app: App, personId: string, input: CreateHousehold): Promise<Result<{ householdId: string }, FailureOf<"InvalidInput" | "KeyReused">>> {
+export function createHousehold(
+  app: App,
+  personId: string,
+  input: CreateHousehold,
+): Promise<Result<{ householdId: string }, FailureOf<"InvalidInput" | "KeyReused">>> {
   const checked = checkInput(createHouseholdInput, input);
   if (!checked.ok) return Promise.resolve(checked);
   return once(app, { personId, action: "createHousehold", key: input.idempotencyKey, input }, async (tx) => {

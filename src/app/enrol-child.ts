@@ -21,29 +21,79 @@ export async function enrolChild(
   app: App,
   personId: string,
   input: EnrolChild,
-): Promise<Result<{ childId: string; householdId: string }, HouseholdChangeFailure | FailureOf<"ChildNotFound" | "SchoolNotFound">>> {
+): Promise<
+  Result<
+    { childId: string; householdId: string },
+    HouseholdChangeFailure | FailureOf<"ChildNotFound" | "SchoolNotFound">
+  >
+> {
   const { childId, schoolClassId, fromDate } = input;
   const untilDate = input.untilDate ?? null;
-  for (const [field, date] of [["fromDate", fromDate], ["untilDate", untilDate]] as const) {
-    if (date !== null && !isCalendarDate(date)) return fail(invalid(field, `${date} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));
+  for (const [field, date] of [
+    ["fromDate", fromDate],
+    ["untilDate", untilDate],
+  ] as const) {
+    if (date !== null && !isCalendarDate(date))
+      return fail(invalid(field, `${date} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));
   }
-  if (untilDate !== null && untilDate < fromDate) return fail(invalid("untilDate", `${untilDate} lies before fromDate`, "Send a day on or after fromDate, or leave it out."));
-  return changeHousehold<{ childId: string }, FailureOf<"ChildNotFound" | "SchoolNotFound" | "InvalidInput">>(app, { personId, action: "enrolChild", key: input.idempotencyKey, input, householdId: input.householdId, seenRevision: input.seenRevision, verb: "changeChildren" }, async (tx, householdId) => {
-    const home = childId === null ? null : await tx.residence.findUnique({ where: { childId_householdId: { childId, householdId } }, select: { id: true } });
-    if (!home || childId === null) return fail({ kind: "ChildNotFound" });
-    const schoolClass = schoolClassId === null ? null : await tx.schoolClass.findUnique({ where: { id: schoolClassId }, select: { id: true, schoolId: true } });
-    if (!schoolClass) return fail({ kind: "SchoolNotFound" });
-    const dayBefore = new Date(toDate(fromDate).getTime() - 86_400_000);
-    const overlapping = await tx.enrolment.findMany({ where: { childId, OR: [{ untilDate: null }, { untilDate: { gte: toDate(fromDate) } }] } });
-    const blocking = overlapping.find((entry) => entry.fromDate >= toDate(fromDate));
-    if (blocking) {
-      return fail(invalid("fromDate", "the child is already enrolled from that day or later", "Choose a day after the last enrolment began."));
-    }
-    await tx.enrolment.updateMany({ where: { id: { in: overlapping.map((entry) => entry.id) } }, data: { untilDate: dayBefore } });
-    await tx.enrolment.create({
-      data: { childId, schoolId: schoolClass.schoolId, schoolClassId: schoolClass.id, fromDate: toDate(fromDate), untilDate: untilDate === null ? null : toDate(untilDate) },
-      select: { id: true },
-    });
-    return ok({ childId });
-  });
+  if (untilDate !== null && untilDate < fromDate)
+    return fail(
+      invalid("untilDate", `${untilDate} lies before fromDate`, "Send a day on or after fromDate, or leave it out."),
+    );
+  return changeHousehold<{ childId: string }, FailureOf<"ChildNotFound" | "SchoolNotFound" | "InvalidInput">>(
+    app,
+    {
+      personId,
+      action: "enrolChild",
+      key: input.idempotencyKey,
+      input,
+      householdId: input.householdId,
+      seenRevision: input.seenRevision,
+      verb: "changeChildren",
+    },
+    async (tx, householdId) => {
+      const home =
+        childId === null
+          ? null
+          : await tx.residence.findUnique({
+              where: { childId_householdId: { childId, householdId } },
+              select: { id: true },
+            });
+      if (!home || childId === null) return fail({ kind: "ChildNotFound" });
+      const schoolClass =
+        schoolClassId === null
+          ? null
+          : await tx.schoolClass.findUnique({ where: { id: schoolClassId }, select: { id: true, schoolId: true } });
+      if (!schoolClass) return fail({ kind: "SchoolNotFound" });
+      const dayBefore = new Date(toDate(fromDate).getTime() - 86_400_000);
+      const overlapping = await tx.enrolment.findMany({
+        where: { childId, OR: [{ untilDate: null }, { untilDate: { gte: toDate(fromDate) } }] },
+      });
+      const blocking = overlapping.find((entry) => entry.fromDate >= toDate(fromDate));
+      if (blocking) {
+        return fail(
+          invalid(
+            "fromDate",
+            "the child is already enrolled from that day or later",
+            "Choose a day after the last enrolment began.",
+          ),
+        );
+      }
+      await tx.enrolment.updateMany({
+        where: { id: { in: overlapping.map((entry) => entry.id) } },
+        data: { untilDate: dayBefore },
+      });
+      await tx.enrolment.create({
+        data: {
+          childId,
+          schoolId: schoolClass.schoolId,
+          schoolClassId: schoolClass.id,
+          fromDate: toDate(fromDate),
+          untilDate: untilDate === null ? null : toDate(untilDate),
+        },
+        select: { id: true },
+      });
+      return ok({ childId });
+    },
+  );
 }

@@ -19,8 +19,19 @@ export interface ItemChange {
   readonly seenRevision: number;
 }
 
-const placeOf = (item: BoxItemRow): PlaceBrief => ({ childId: item.childId, date: item.date, breakKey: item.breakKey, slot: item.slot, position: item.place });
-const samePlace = (a: PlaceBrief, b: PlaceBrief) => a.childId === b.childId && a.date === b.date && a.breakKey === b.breakKey && a.slot === b.slot && a.position === b.position;
+const placeOf = (item: BoxItemRow): PlaceBrief => ({
+  childId: item.childId,
+  date: item.date,
+  breakKey: item.breakKey,
+  slot: item.slot,
+  position: item.place,
+});
+const samePlace = (a: PlaceBrief, b: PlaceBrief) =>
+  a.childId === b.childId &&
+  a.date === b.date &&
+  a.breakKey === b.breakKey &&
+  a.slot === b.slot &&
+  a.position === b.position;
 
 function findItem(week: WeekRow | null, itemId: string): { item: BoxItemRow; box: BoxRow } | null {
   for (const box of week?.plan.boxes ?? []) {
@@ -30,19 +41,45 @@ function findItem(week: WeekRow | null, itemId: string): { item: BoxItemRow; box
   return null;
 }
 
-async function setPin(app: App, personId: string, input: ItemChange, pinned: boolean): Promise<Result<WeekRef, WeekChangeFailure>> {
+async function setPin(
+  app: App,
+  personId: string,
+  input: ItemChange,
+  pinned: boolean,
+): Promise<Result<WeekRef, WeekChangeFailure>> {
   const attempt = { personId, action: pinned ? "pinItem" : "unpinItem", key: input.idempotencyKey, input };
   const known = await before<WeekRef>(app, attempt);
   if (known) return known;
   const holding = await weekHolding(app, personId, "BoxItem", input.itemId);
   if (!holding.ok) return holding;
-  return changeWeek<never>(app, { ...attempt, weekId: holding.value.weekId, seenRevision: input.seenRevision, verb: "changeItems" }, async (tx, week) => {
-    const item = await tx.boxItem.findUniqueOrThrow({ where: { id: input.itemId! }, select: { childId: true, breakKey: true, slot: true, place: true, dishKey: true, box: { select: { date: true } } } });
-    const where = { householdId: week.householdId, childId: item.childId, date: item.box.date, breakKey: item.breakKey, slot: item.slot, place: item.place };
-    if (pinned) await tx.pin.createMany({ data: [{ ...where, dishKey: item.dishKey }], skipDuplicates: true });
-    else await tx.pin.deleteMany({ where });
-    return ok({ changed: [] });
-  });
+  return changeWeek<never>(
+    app,
+    { ...attempt, weekId: holding.value.weekId, seenRevision: input.seenRevision, verb: "changeItems" },
+    async (tx, week) => {
+      const item = await tx.boxItem.findUniqueOrThrow({
+        where: { id: input.itemId! },
+        select: {
+          childId: true,
+          breakKey: true,
+          slot: true,
+          place: true,
+          dishKey: true,
+          box: { select: { date: true } },
+        },
+      });
+      const where = {
+        householdId: week.householdId,
+        childId: item.childId,
+        date: item.box.date,
+        breakKey: item.breakKey,
+        slot: item.slot,
+        place: item.place,
+      };
+      if (pinned) await tx.pin.createMany({ data: [{ ...where, dishKey: item.dishKey }], skipDuplicates: true });
+      else await tx.pin.deleteMany({ where });
+      return ok({ changed: [] });
+    },
+  );
 }
 
 export const pinItem = (app: App, personId: string, input: ItemChange) => setPin(app, personId, input, true);
@@ -50,11 +87,13 @@ export const unpinItem = (app: App, personId: string, input: ItemChange) => setP
 
 /** Every item but one stays where it is; that one becomes `dish`. */
 function withOneChanged(brief: WeekBrief, week: WeekRow, place: PlaceBrief, dish: string): WeekBrief {
-  const kept = week.plan.boxes.flatMap((box) => box.items).map((item): PinBrief => {
-    const here = placeOf(item);
-    const pin = brief.pins.find((entry) => samePlace(entry, here));
-    return { ...here, dish: samePlace(here, place) ? dish : item.dish, because: pin?.because ?? "PINNED" };
-  });
+  const kept = week.plan.boxes
+    .flatMap((box) => box.items)
+    .map((item): PinBrief => {
+      const here = placeOf(item);
+      const pin = brief.pins.find((entry) => samePlace(entry, here));
+      return { ...here, dish: samePlace(here, place) ? dish : item.dish, because: pin?.because ?? "PINNED" };
+    });
   return { ...brief, pins: kept };
 }
 
@@ -66,7 +105,12 @@ interface Opened {
 }
 
 /** The week around an item of the newest plan. */
-async function openItem(app: App, personId: string, itemId: string | null, verb: "changeItems" | "readHousehold"): Promise<Result<Opened, FailureOf<"NothingThere" | "NotPermitted">>> {
+async function openItem(
+  app: App,
+  personId: string,
+  itemId: string | null,
+  verb: "changeItems" | "readHousehold",
+): Promise<Result<Opened, FailureOf<"NothingThere" | "NotPermitted">>> {
   const holding = await weekHolding(app, personId, "BoxItem", itemId);
   if (!holding.ok) return holding;
   const session = app.db.openRead(personId);
@@ -79,7 +123,8 @@ async function openItem(app: App, personId: string, itemId: string | null, verb:
   const found = findItem(week, itemId!);
   if (!week || !found) return fail({ kind: "NothingThere", what: "item" });
   const opened = await openWeek(app, personId, week.householdId, week.weekStart, verb);
-  if (!opened.ok) return opened.error.kind === "NotPermitted" ? fail(opened.error) : fail({ kind: "NothingThere", what: "item" });
+  if (!opened.ok)
+    return opened.error.kind === "NotPermitted" ? fail(opened.error) : fail({ kind: "NothingThere", what: "item" });
   return ok({ inputs: opened.value, week, ...found });
 }
 
@@ -99,16 +144,38 @@ export async function swapItem(
   const opened = await openItem(app, personId, input.itemId, "changeItems");
   if (!opened.ok) return opened;
   const { inputs, week, item, box } = opened.value;
-  if (week.revision !== input.seenRevision) return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision: week.revision });
+  if (week.revision !== input.seenRevision)
+    return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision: week.revision });
   if (box.state === "PACKED" || box.state === "EATEN") return fail({ kind: "BoxClosed", state: box.state });
-  if (!app.index.dish(input.dish)) return fail({ kind: "DishUnknown", dish: input.dish, nearest: nearest(input.dish, app.index.dishes.map((dish) => dish.key)) });
+  if (!app.index.dish(input.dish))
+    return fail({
+      kind: "DishUnknown",
+      dish: input.dish,
+      nearest: nearest(
+        input.dish,
+        app.index.dishes.map((dish) => dish.key),
+      ),
+    });
   const brief = withOneChanged(inputs.assemble(), week, placeOf(item), input.dish);
   const answer = await planWithProgress(app, inputs, brief, { compare: false });
   if (answer.outcome.kind === "INFEASIBLE") return fail({ kind: "SwapRefused", conflicts: answer.outcome.conflicts });
   return storePlan(app, {
-    gone: { kind: "NothingThere", what: "item" } as const, attempt, verb: "changeItems", seenRevision: input.seenRevision, inputs: { ...inputs, before: week }, brief, answer: { ...answer, outcome: answer.outcome },
+    gone: { kind: "NothingThere", what: "item" } as const,
+    attempt,
+    verb: "changeItems",
+    seenRevision: input.seenRevision,
+    inputs: { ...inputs, before: week },
+    brief,
+    answer: { ...answer, outcome: answer.outcome },
     also: async (tx) => {
-      const where = { householdId: week.householdId, childId: item.childId, date: toDate(item.date), breakKey: item.breakKey, slot: item.slot, place: item.place };
+      const where = {
+        householdId: week.householdId,
+        childId: item.childId,
+        date: toDate(item.date),
+        breakKey: item.breakKey,
+        slot: item.slot,
+        place: item.place,
+      };
       await tx.pin.deleteMany({ where });
       await tx.pin.createMany({ data: [{ ...where, dishKey: input.dish }] });
     },
@@ -116,7 +183,11 @@ export async function swapItem(
 }
 
 /** Dishes that could stand in the item's place, best first; each was replanned, not estimated. Null: no such item of the reader's. */
-export async function alternativesOf(app: App, personId: string, itemId: string | null): Promise<readonly Alternative[] | null> {
+export async function alternativesOf(
+  app: App,
+  personId: string,
+  itemId: string | null,
+): Promise<readonly Alternative[] | null> {
   const opened = await openItem(app, personId, itemId, "readHousehold");
   if (!opened.ok) return null;
   const { inputs, week, item } = opened.value;

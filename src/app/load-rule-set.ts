@@ -22,51 +22,100 @@ export async function loadRuleSet(
   app: App,
   personId: string,
   input: LoadRuleSet,
-): Promise<Result<{ ruleSetId: string; schoolId: string }, FailureOf<"InvalidInput" | "SchoolNotFound" | "NotAppointed" | "RevisionPassed" | "KeyReused">>> {
-  if (input.document.length > MOST_CHARACTERS) return fail(invalid("document", `has ${input.document.length} characters`, `Send at most ${MOST_CHARACTERS}.`));
+): Promise<
+  Result<
+    { ruleSetId: string; schoolId: string },
+    FailureOf<"InvalidInput" | "SchoolNotFound" | "NotAppointed" | "RevisionPassed" | "KeyReused">
+  >
+> {
+  if (input.document.length > MOST_CHARACTERS)
+    return fail(invalid("document", `has ${input.document.length} characters`, `Send at most ${MOST_CHARACTERS}.`));
   let json: unknown;
   try {
     json = JSON.parse(input.document);
   } catch (error) {
-    return fail(invalid("document", `is not JSON: ${(error as Error).message}`, "Send one JSON object in the format noonpail-rule-set/1."));
+    return fail(
+      invalid(
+        "document",
+        `is not JSON: ${(error as Error).message}`,
+        "Send one JSON object in the format noonpail-rule-set/1.",
+      ),
+    );
   }
   const checked = checkInput(ruleSetDocument, json, "document");
   if (!checked.ok) return checked;
   const document = checked.value;
   const layer = input.schoolClassId == null ? "SCHOOL" : "CLASS";
   if (document.layer !== layer) return fail(invalid("document.layer", `is ${document.layer}`, `Use ${layer} here.`));
-  if (document.inForceUntil !== undefined && document.inForceUntil < document.inForceFrom) return fail(invalid("document.inForceUntil", "lies before inForceFrom", "Send a later day or leave it out."));
+  if (document.inForceUntil !== undefined && document.inForceUntil < document.inForceFrom)
+    return fail(invalid("document.inForceUntil", "lies before inForceFrom", "Send a later day or leave it out."));
   const ids = document.rules.map((rule) => rule.id);
   const twice = ids.findIndex((id, at) => ids.indexOf(id) !== at);
-  if (twice >= 0) return fail(invalid(`document.rules.${twice}.id`, `"${ids[twice]}" comes twice`, "Give every rule an id of its own."));
-  return once<{ ruleSetId: string; schoolId: string }, FailureOf<"InvalidInput" | "SchoolNotFound" | "NotAppointed" | "RevisionPassed">>(
-    app,
-    { personId, action: "loadRuleSet", key: input.idempotencyKey, input },
-    async (tx) => {
-      const school = input.schoolId === null ? null : await tx.school.findUnique({ where: { id: input.schoolId }, select: { id: true, classes: { select: { id: true } } } });
-      if (!school) return fail({ kind: "SchoolNotFound" });
-      const appointed = await tx.$queryRaw<unknown[]>`select 1 from app_appointed_school_ids() a where a = ${school.id}::uuid`;
-      if (appointed.length === 0) return fail({ kind: "NotAppointed" });
-      if (input.schoolClassId != null && !school.classes.some((entry) => entry.id === input.schoolClassId)) return fail(invalid("schoolClassId", "is no class of this school", "Send the ID of one of its classes."));
-      const owner = layer === "SCHOOL" ? { schoolId: school.id } : { schoolClassId: input.schoolClassId! };
-      const known = await tx.ruleSet.findFirst({ where: { key: document.key, ...owner }, include: { versions: { select: { version: true, inForceFrom: true }, orderBy: { version: "desc" }, take: 1 } } });
-      const current = known?.versions[0]?.version ?? 0;
-      if (current !== input.seenRevision) return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision: current });
-      if (document.version !== current + 1) return fail(invalid("document.version", `is ${document.version}`, `The next version is ${current + 1}.`));
-      const ruleSetId = known?.id ?? randomUUID();
-      if (!known) await tx.ruleSet.create({ data: { id: ruleSetId, key: document.key, layer, ...owner, confirmed: true }, select: { id: true } });
-      const versionId = randomUUID();
-      await tx.ruleSetVersion.create({
-        data: {
-          id: versionId, ruleSetId, version: document.version, title: document.title, language: document.language, coversFoodFromHome: document.coversFoodFromHome,
-          inForceFrom: toDate(document.inForceFrom), inForceUntil: document.inForceUntil === undefined ? null : toDate(document.inForceUntil), loadedById: personId,
-        },
+  if (twice >= 0)
+    return fail(
+      invalid(`document.rules.${twice}.id`, `"${ids[twice]}" comes twice`, "Give every rule an id of its own."),
+    );
+  return once<
+    { ruleSetId: string; schoolId: string },
+    FailureOf<"InvalidInput" | "SchoolNotFound" | "NotAppointed" | "RevisionPassed">
+  >(app, { personId, action: "loadRuleSet", key: input.idempotencyKey, input }, async (tx) => {
+    const school =
+      input.schoolId === null
+        ? null
+        : await tx.school.findUnique({
+            where: { id: input.schoolId },
+            select: { id: true, classes: { select: { id: true } } },
+          });
+    if (!school) return fail({ kind: "SchoolNotFound" });
+    const appointed = await tx.$queryRaw<
+      unknown[]
+    >`select 1 from app_appointed_school_ids() a where a = ${school.id}::uuid`;
+    if (appointed.length === 0) return fail({ kind: "NotAppointed" });
+    if (input.schoolClassId != null && !school.classes.some((entry) => entry.id === input.schoolClassId))
+      return fail(invalid("schoolClassId", "is no class of this school", "Send the ID of one of its classes."));
+    const owner = layer === "SCHOOL" ? { schoolId: school.id } : { schoolClassId: input.schoolClassId! };
+    const known = await tx.ruleSet.findFirst({
+      where: { key: document.key, ...owner },
+      include: { versions: { select: { version: true, inForceFrom: true }, orderBy: { version: "desc" }, take: 1 } },
+    });
+    const current = known?.versions[0]?.version ?? 0;
+    if (current !== input.seenRevision)
+      return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision: current });
+    if (document.version !== current + 1)
+      return fail(invalid("document.version", `is ${document.version}`, `The next version is ${current + 1}.`));
+    const ruleSetId = known?.id ?? randomUUID();
+    if (!known)
+      await tx.ruleSet.create({
+        data: { id: ruleSetId, key: document.key, layer, ...owner, confirmed: true },
         select: { id: true },
       });
-      await tx.rule.createMany({
-        data: document.rules.map((rule, place) => ({ ruleSetVersionId: versionId, place, ruleKey: rule.id, kind: rule.kind, level: rule.level, says: rule.says, source: rule.source, body: JSON.parse(JSON.stringify(rule)) as object })),
-      });
-      return ok({ ruleSetId, schoolId: school.id });
-    },
-  );
+    const versionId = randomUUID();
+    await tx.ruleSetVersion.create({
+      data: {
+        id: versionId,
+        ruleSetId,
+        version: document.version,
+        title: document.title,
+        language: document.language,
+        coversFoodFromHome: document.coversFoodFromHome,
+        inForceFrom: toDate(document.inForceFrom),
+        inForceUntil: document.inForceUntil === undefined ? null : toDate(document.inForceUntil),
+        loadedById: personId,
+      },
+      select: { id: true },
+    });
+    await tx.rule.createMany({
+      data: document.rules.map((rule, place) => ({
+        ruleSetVersionId: versionId,
+        place,
+        ruleKey: rule.id,
+        kind: rule.kind,
+        level: rule.level,
+        says: rule.says,
+        source: rule.source,
+        body: JSON.parse(JSON.stringify(rule)) as object,
+      })),
+    });
+    return ok({ ruleSetId, schoolId: school.id });
+  });
 }

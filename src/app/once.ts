@@ -28,7 +28,13 @@ const fingerprint = (input: unknown) =>
 const checkKey = (key: string): InputIssue[] =>
   key.length >= 8 && key.length <= 100
     ? []
-    : [{ field: "idempotencyKey", problem: `has ${key.length} characters`, fix: "Send 8 to 100 characters, new for every attempt, the same when repeating one." }];
+    : [
+        {
+          field: "idempotencyKey",
+          problem: `has ${key.length} characters`,
+          fix: "Send 8 to 100 characters, new for every attempt, the same when repeating one.",
+        },
+      ];
 
 /**
  * Runs `work` in one transaction unless the person's key was used before: then the stored outcome is answered again, or
@@ -49,8 +55,11 @@ export async function once<T, E>(
       const added = await tx.$executeRaw`insert into idempotency_key (person_id, key, action, fingerprint)
         values (${attempt.personId}::uuid, ${attempt.key}, ${attempt.action}, ${mark}) on conflict (person_id, key) do nothing`;
       if (added === 0) {
-        const before = await tx.idempotencyKey.findUniqueOrThrow({ where: { personId_key: { personId: attempt.personId, key: attempt.key } } });
-        if (before.fingerprint !== mark || before.action !== attempt.action) return fail({ kind: "KeyReused", usedFor: before.action } as const);
+        const before = await tx.idempotencyKey.findUniqueOrThrow({
+          where: { personId_key: { personId: attempt.personId, key: attempt.key } },
+        });
+        if (before.fingerprint !== mark || before.action !== attempt.action)
+          return fail({ kind: "KeyReused", usedFor: before.action } as const);
         return ok(before.outcome as T);
       }
       const result = await work(tx);
@@ -69,11 +78,17 @@ export async function once<T, E>(
 }
 
 /** The outcome stored under a key, for actions that work long before they write; null when the key is new. */
-export async function before<T>(app: App, attempt: Attempt): Promise<Result<T, FailureOf<"KeyReused"> | FailureOf<"InvalidInput">> | null> {
+export async function before<T>(
+  app: App,
+  attempt: Attempt,
+): Promise<Result<T, FailureOf<"KeyReused"> | FailureOf<"InvalidInput">> | null> {
   const issues = checkKey(attempt.key);
   if (issues.length > 0) return fail({ kind: "InvalidInput", issues });
-  const known = await app.db.asPerson(attempt.personId, (tx) => tx.idempotencyKey.findUnique({ where: { personId_key: { personId: attempt.personId, key: attempt.key } } }));
+  const known = await app.db.asPerson(attempt.personId, (tx) =>
+    tx.idempotencyKey.findUnique({ where: { personId_key: { personId: attempt.personId, key: attempt.key } } }),
+  );
   if (!known) return null;
-  if (known.fingerprint !== fingerprint(attempt.input) || known.action !== attempt.action) return fail({ kind: "KeyReused", usedFor: known.action });
+  if (known.fingerprint !== fingerprint(attempt.input) || known.action !== attempt.action)
+    return fail({ kind: "KeyReused", usedFor: known.action });
   return ok(known.outcome as T);
 }

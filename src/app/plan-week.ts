@@ -25,13 +25,23 @@ export interface PlanWeek {
 }
 
 export type PlanWeekFailure = FailureOf<
-  "InvalidInput" | "HouseholdNotFound" | "NotPermitted" | "RevisionPassed" | "KeyReused" | "WeekAgreed" | "OutsideTerm" | "NoSchool" | "WeekInfeasible"
+  | "InvalidInput"
+  | "HouseholdNotFound"
+  | "NotPermitted"
+  | "RevisionPassed"
+  | "KeyReused"
+  | "WeekAgreed"
+  | "OutsideTerm"
+  | "NoSchool"
+  | "WeekInfeasible"
 >;
 
 /** A plan that the independent checker refuses is a bug of the planner: loud, never stored, never shown. */
 class PlanFailedCheck extends Error {
   constructor(readonly faults: readonly { readonly kind: string }[]) {
-    super(`The planner's week failed the independent check: ${[...new Set(faults.map((fault) => fault.kind))].join(", ")}`);
+    super(
+      `The planner's week failed the independent check: ${[...new Set(faults.map((fault) => fault.kind))].join(", ")}`,
+    );
   }
 }
 
@@ -42,14 +52,21 @@ function childrenWithoutSchool(inputs: WeekInputs): string[] {
   const { household, facts, weekStart } = inputs;
   const weekdays = weekDates(weekStart);
   return household.children
-    .filter((child) => weekdays.some((date) => wakesHere(facts, household.id, child.id, date)) && weekdays.every((date) => enrolmentOn(child, date) === null))
+    .filter(
+      (child) =>
+        weekdays.some((date) => wakesHere(facts, household.id, child.id, date)) &&
+        weekdays.every((date) => enrolmentOn(child, date) === null),
+    )
     .map((child) => child.id);
 }
 
 /** Boxes that differ between two plans, as "childId@date". */
 function changedBoxes(old: WeekRow | null, draft: WeekDraft): string[] {
   const line = (items: readonly { breakKey: string; slot: string; dish: string; grams: number }[]) =>
-    items.map((item) => `${item.breakKey}/${item.slot}/${item.dish}/${item.grams}`).sort().join("|");
+    items
+      .map((item) => `${item.breakKey}/${item.slot}/${item.dish}/${item.grams}`)
+      .sort()
+      .join("|");
   const was = new Map((old?.plan.boxes ?? []).map((box) => [`${box.childId}@${box.date}`, line(box.items)]));
   const is = new Map(draft.boxes.map((box) => [`${box.childId}@${box.date}`, line(box.items)]));
   return [...new Set([...was.keys(), ...is.keys()])].filter((key) => was.get(key) !== is.get(key)).sort();
@@ -84,7 +101,10 @@ export function storePlan<Gone>(
     if (weekId === undefined) {
       // Two people planning a week for the first time at once: one makes the row, the other finds its revision moved.
       await tx.$executeRaw`insert into week (household_id, week_start) values (${householdId}::uuid, ${inputs.weekStart}::date) on conflict (household_id, week_start) do nothing`;
-      const row = await tx.week.findUniqueOrThrow({ where: { householdId_weekStart: { householdId, weekStart: new Date(`${inputs.weekStart}T00:00:00Z`) } }, select: { id: true } });
+      const row = await tx.week.findUniqueOrThrow({
+        where: { householdId_weekStart: { householdId, weekStart: new Date(`${inputs.weekStart}T00:00:00Z`) } },
+        select: { id: true },
+      });
       weekId = row.id;
     }
     const locked = await lockWeek(tx, attempt.personId, weekId, request.seenRevision, request.verb);
@@ -92,13 +112,32 @@ export function storePlan<Gone>(
     await request.also?.(tx);
     const agreed = old?.plan.state === "AGREED";
     await savePlan(tx, {
-      householdId, weekId, number: (old?.plan.number ?? 0) + 1, state: agreed ? "AGREED" : "DRAFT", draft, seed: answer.outcome.seed, steps: answer.outcome.steps,
-      problemHash: answer.outcome.problemHash, catalogueVersion: brief.catalogue.version,
+      householdId,
+      weekId,
+      number: (old?.plan.number ?? 0) + 1,
+      state: agreed ? "AGREED" : "DRAFT",
+      draft,
+      seed: answer.outcome.seed,
+      steps: answer.outcome.steps,
+      problemHash: answer.outcome.problemHash,
+      catalogueVersion: brief.catalogue.version,
       ruleSetVersions: brief.ruleSets.map((set) => `${set.key}@${set.version}`),
-      comparison: answer.compared ? { handsOnMinutesShared: draft.wishes.handsOnMinutes, handsOnMinutesAlone: answer.aloneMinutes } : (old?.plan.comparison ?? null),
-      createdById: attempt.personId, agreedAt: agreed && old.plan.agreedAt ? new Date(old.plan.agreedAt) : null,
-      boxStates: new Map((old?.plan.boxes ?? []).filter((box) => box.state !== "BLOCKED").map((box) => [`${box.childId}@${box.date}`, { state: box.state, packedAt: box.packedAt ? new Date(box.packedAt) : null }])),
-      taskStates: new Map((old?.plan.tasks ?? []).map((task) => [task.key, { state: task.state, takenById: task.takenBy?.id ?? null }])),
+      comparison: answer.compared
+        ? { handsOnMinutesShared: draft.wishes.handsOnMinutes, handsOnMinutesAlone: answer.aloneMinutes }
+        : (old?.plan.comparison ?? null),
+      createdById: attempt.personId,
+      agreedAt: agreed && old.plan.agreedAt ? new Date(old.plan.agreedAt) : null,
+      boxStates: new Map(
+        (old?.plan.boxes ?? [])
+          .filter((box) => box.state !== "BLOCKED")
+          .map((box) => [
+            `${box.childId}@${box.date}`,
+            { state: box.state, packedAt: box.packedAt ? new Date(box.packedAt) : null },
+          ]),
+      ),
+      taskStates: new Map(
+        (old?.plan.tasks ?? []).map((task) => [task.key, { state: task.state, takenById: task.takenBy?.id ?? null }]),
+      ),
       allergensOf: (dish) => app.index.derived(dish).allergens,
     });
     return ok({ householdId, weekStart: inputs.weekStart, changed: changedBoxes(old, draft) });
@@ -106,7 +145,13 @@ export function storePlan<Gone>(
 }
 
 /** The week's inputs with the reader's rights, and whether the person may do this; read before the long work. */
-export async function openWeek(app: App, personId: string, householdId: string | null, date: string, verb: Verb): Promise<Result<WeekInputs, FailureOf<"HouseholdNotFound" | "NotPermitted">>> {
+export async function openWeek(
+  app: App,
+  personId: string,
+  householdId: string | null,
+  date: string,
+  verb: Verb,
+): Promise<Result<WeekInputs, FailureOf<"HouseholdNotFound" | "NotPermitted">>> {
   if (householdId === null) return fail({ kind: "HouseholdNotFound" });
   const session = app.db.openRead(personId);
   try {
@@ -120,14 +165,31 @@ export async function openWeek(app: App, personId: string, householdId: string |
 }
 
 /** Plans in the worker and tells who listens how far it is. */
-export async function planWithProgress(app: App, inputs: WeekInputs, brief: WeekBrief, options: { compare: boolean; seed?: number }): Promise<PlanAnswer> {
+export async function planWithProgress(
+  app: App,
+  inputs: WeekInputs,
+  brief: WeekBrief,
+  options: { compare: boolean; seed?: number },
+): Promise<PlanAnswer> {
   const announce = (percent: number, bestPoints: number | null) =>
-    void app.db.announce({ kind: "PLAN_PROGRESS", householdId: inputs.household.id, weekStart: inputs.weekStart, percent, bestPoints }).catch(() => undefined);
-  return app.planner.plan({ brief, seed: options.seed ?? DEFAULT_SEED, steps: app.planSteps, compare: options.compare }, announce);
+    void app.db
+      .announce({
+        kind: "PLAN_PROGRESS",
+        householdId: inputs.household.id,
+        weekStart: inputs.weekStart,
+        percent,
+        bestPoints,
+      })
+      .catch(() => undefined);
+  return app.planner.plan(
+    { brief, seed: options.seed ?? DEFAULT_SEED, steps: app.planSteps, compare: options.compare },
+    announce,
+  );
 }
 
 export async function planWeek(app: App, personId: string, input: PlanWeek): Promise<Result<WeekRef, PlanWeekFailure>> {
-  if (!isCalendarDate(input.date)) return fail(invalid("date", `${input.date} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));
+  if (!isCalendarDate(input.date))
+    return fail(invalid("date", `${input.date} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));
   const attempt: Attempt = { personId, action: "planWeek", key: input.idempotencyKey, input };
   const known = await before<WeekRef>(app, attempt);
   if (known) return known;
@@ -136,14 +198,25 @@ export async function planWeek(app: App, personId: string, input: PlanWeek): Pro
   const inputs = opened.value;
   const { before: old, weekStart, household } = inputs;
   const currentRevision = old?.revision ?? 0;
-  if (currentRevision !== input.seenRevision) return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision });
-  if (old?.plan.state === "AGREED" && !input.replanAgreed) return fail({ kind: "WeekAgreed", agreedAt: old.plan.agreedAt ?? old.plan.createdAt });
+  if (currentRevision !== input.seenRevision)
+    return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision });
+  if (old?.plan.state === "AGREED" && !input.replanAgreed)
+    return fail({ kind: "WeekAgreed", agreedAt: old.plan.agreedAt ?? old.plan.createdAt });
   const homeless = childrenWithoutSchool(inputs);
   if (homeless.length > 0) return fail({ kind: "NoSchool", childIds: homeless });
   const brief = inputs.assemble({ stayClose: old?.plan.state === "AGREED" });
-  if (brief.children.length === 0) return fail({ kind: "OutsideTerm", weekStart, nextSchoolDay: nextSchoolDay(household, addDays(weekStart, 7)) });
+  if (brief.children.length === 0)
+    return fail({ kind: "OutsideTerm", weekStart, nextSchoolDay: nextSchoolDay(household, addDays(weekStart, 7)) });
   const answer = await planWithProgress(app, inputs, brief, { compare: true });
-  if (answer.outcome.kind === "INFEASIBLE") return fail({ kind: "WeekInfeasible", conflicts: answer.outcome.conflicts });
-  return storePlan(app, { gone: { kind: "HouseholdNotFound" } as const, attempt, verb: "planWeek", seenRevision: input.seenRevision, inputs, brief, answer: { ...answer, outcome: answer.outcome } });
+  if (answer.outcome.kind === "INFEASIBLE")
+    return fail({ kind: "WeekInfeasible", conflicts: answer.outcome.conflicts });
+  return storePlan(app, {
+    gone: { kind: "HouseholdNotFound" } as const,
+    attempt,
+    verb: "planWeek",
+    seenRevision: input.seenRevision,
+    inputs,
+    brief,
+    answer: { ...answer, outcome: answer.outcome },
+  });
 }
-

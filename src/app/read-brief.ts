@@ -20,16 +20,35 @@ export interface WeekInputs {
 }
 
 /** Null: no such household, or not the reader's. */
-export async function readWeekInputs(app: App, tx: ReadTx, householdId: string, date: string): Promise<WeekInputs | null> {
+export async function readWeekInputs(
+  app: App,
+  tx: ReadTx,
+  householdId: string,
+  date: string,
+): Promise<WeekInputs | null> {
   const household = await readHousehold(tx, householdId);
   if (!household) return null;
   const weekStart = weekStartOf(date, household.weekStart);
   // Sent together: they do not depend on one another.
   const [facts, ruleSets, before] = await Promise.all([
     readPlanningFacts(tx, householdId, weekStart, addDays(weekStart, 6)),
-    readRuleSets(tx, household.schools.map((school) => school.id), household.children.map((child) => child.id)),
+    readRuleSets(
+      tx,
+      household.schools.map((school) => school.id),
+      household.children.map((child) => child.id),
+    ),
     readWeek(tx, householdId, weekStart),
   ]);
-  const parts: BriefParts = { household, facts, ruleSets, reference: app.reference, index: app.index, weekStart, before, now: clockIn(household.timeZone, app.now()), stayClose: false };
+  const parts: BriefParts = {
+    household,
+    facts,
+    ruleSets,
+    reference: app.reference,
+    index: app.index,
+    weekStart,
+    before,
+    now: clockIn(household.timeZone, app.now()),
+    stayClose: false,
+  };
   return { household, weekStart, before, facts, assemble: (changes) => assembleBrief({ ...parts, ...changes }) };
 }

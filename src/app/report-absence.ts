@@ -18,12 +18,31 @@ export interface ReportAbsence {
   readonly seenRevision: number;
 }
 
-export async function reportAbsence(app: App, personId: string, input: ReportAbsence): Promise<
-  Result<WeekRef, FailureOf<"InvalidInput" | "HouseholdNotFound" | "ChildNotFound" | "NotPermitted" | "RevisionPassed" | "KeyReused" | "OutsideTerm" | "BoxClosed" | "WeekInfeasible">>
+export async function reportAbsence(
+  app: App,
+  personId: string,
+  input: ReportAbsence,
+): Promise<
+  Result<
+    WeekRef,
+    FailureOf<
+      | "InvalidInput"
+      | "HouseholdNotFound"
+      | "ChildNotFound"
+      | "NotPermitted"
+      | "RevisionPassed"
+      | "KeyReused"
+      | "OutsideTerm"
+      | "BoxClosed"
+      | "WeekInfeasible"
+    >
+  >
 > {
   const { date, childId } = input;
-  if (!isCalendarDate(date)) return fail(invalid("date", `${date} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));
-  if (input.reason.length > 200) return fail(invalid("reason", `has ${input.reason.length} characters`, "Send at most 200 characters."));
+  if (!isCalendarDate(date))
+    return fail(invalid("date", `${date} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));
+  if (input.reason.length > 200)
+    return fail(invalid("reason", `has ${input.reason.length} characters`, "Send at most 200 characters."));
   const attempt: Attempt = { personId, action: "reportAbsence", key: input.idempotencyKey, input };
   const known = await before<WeekRef>(app, attempt);
   if (known) return known;
@@ -31,19 +50,34 @@ export async function reportAbsence(app: App, personId: string, input: ReportAbs
   if (!opened.ok) return opened;
   const inputs = opened.value;
   const { before: old, household, facts, weekStart } = inputs;
-  if (childId === null || !household.children.some((child) => child.id === childId)) return fail({ kind: "ChildNotFound" });
+  if (childId === null || !household.children.some((child) => child.id === childId))
+    return fail({ kind: "ChildNotFound" });
   const currentRevision = old?.revision ?? 0;
-  if (currentRevision !== input.seenRevision) return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision });
+  if (currentRevision !== input.seenRevision)
+    return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision });
   const box = old?.plan.boxes.find((entry) => entry.childId === childId && entry.date === date);
   if (!old || !box) return fail({ kind: "OutsideTerm", weekStart, nextSchoolDay: null });
   if (box.state === "PACKED" || box.state === "EATEN") return fail({ kind: "BoxClosed", state: box.state });
-  const brief = inputs.assemble({ facts: { ...facts, absences: [...facts.absences, { childId, date }] }, stayClose: true });
+  const brief = inputs.assemble({
+    facts: { ...facts, absences: [...facts.absences, { childId, date }] },
+    stayClose: true,
+  });
   const answer = await planWithProgress(app, inputs, brief, { compare: false });
-  if (answer.outcome.kind === "INFEASIBLE") return fail({ kind: "WeekInfeasible", conflicts: answer.outcome.conflicts });
+  if (answer.outcome.kind === "INFEASIBLE")
+    return fail({ kind: "WeekInfeasible", conflicts: answer.outcome.conflicts });
   return storePlan(app, {
-    gone: { kind: "HouseholdNotFound" } as const, attempt, verb: "reportAbsence", seenRevision: input.seenRevision, inputs, brief, answer: { ...answer, outcome: answer.outcome },
+    gone: { kind: "HouseholdNotFound" } as const,
+    attempt,
+    verb: "reportAbsence",
+    seenRevision: input.seenRevision,
+    inputs,
+    brief,
+    answer: { ...answer, outcome: answer.outcome },
     also: async (tx) => {
-      await tx.absence.createMany({ data: [{ childId, date: toDate(date), reason: input.reason }], skipDuplicates: true });
+      await tx.absence.createMany({
+        data: [{ childId, date: toDate(date), reason: input.reason }],
+        skipDuplicates: true,
+      });
     },
   });
 }

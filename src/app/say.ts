@@ -12,7 +12,8 @@ export interface Names {
 const dishName = (names: Names, key: string) => names.index.dish(key)?.name ?? key;
 const baseName = (names: Names, key: string) => names.index.base(key)?.name ?? key;
 const foodName = (names: Names, key: string) => names.index.food(key)?.name ?? key;
-const list = (words: readonly string[], joined = "and") => (words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} ${joined} ${words.at(-1)!}`);
+const list = (words: readonly string[], joined = "and") =>
+  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} ${joined} ${words.at(-1)!}`;
 /** Allergens as people say them: a whole family by its name, the rest one by one. */
 export function sayAllergens(codes: readonly string[], joined: "and" | "or" = "and"): string {
   const left = new Set(codes);
@@ -33,7 +34,17 @@ const sessionName = (key: string) => {
 };
 
 const nutrientNames: Readonly<Record<string, string>> = {
-  ENERC_KCAL: "energy", PROCNT: "protein", FASAT: "saturated fat", NA: "sodium", FIBTG: "fibre", CA: "calcium", FE: "iron", ZN: "zinc", VITC: "vitamin C", VITA_RAE: "vitamin A", FREE_SUGAR: "free sugars",
+  ENERC_KCAL: "energy",
+  PROCNT: "protein",
+  FASAT: "saturated fat",
+  NA: "sodium",
+  FIBTG: "fibre",
+  CA: "calcium",
+  FE: "iron",
+  ZN: "zinc",
+  VITC: "vitamin C",
+  VITA_RAE: "vitamin A",
+  FREE_SUGAR: "free sugars",
 };
 
 export function sayCaution(caution: Caution, names: Names): string {
@@ -49,7 +60,10 @@ export function sayCaution(caution: Caution, names: Names): string {
     case "REHEAT_THROUGH":
       return `${dishName(names, caution.dish)} is carried cold and heated at school until it steams all through.`;
     case "CLEAN_BETWEEN":
-      return `${sessionName(caution.session)}: what has no ${sayAllergens(caution.allergens, "or")} first, then clean boards, knives and hands.`.replace(/^t/, "T");
+      return `${sessionName(caution.session)}: what has no ${sayAllergens(caution.allergens, "or")} first, then clean boards, knives and hands.`.replace(
+        /^t/,
+        "T",
+      );
     case "COOL_QUICKLY":
       return `${baseName(names, caution.base)}: spread it out, cool it below 21 °C within two hours, then into the refrigerator.`;
     case "ADVICE_NOT_MET":
@@ -58,10 +72,13 @@ export function sayCaution(caution: Caution, names: Names): string {
       return `The composition table has no figure for ${nutrientNames[caution.nutrient] ?? caution.nutrient} in ${foodName(names, caution.food)}; the real amount is higher than shown.`;
     case "GENERAL":
       return {
-        LABELS: "Allergens are derived from the ingredients entered here. Recipes of bought food change: read every label.",
+        LABELS:
+          "Allergens are derived from the ingredients entered here. Recipes of bought food change: read every label.",
         CHOKING: "Cutting advice supports an adult who watches; it does not replace one.",
-        HOLDING: "Holding times assume food at 5 °C or colder when it leaves, a closed insulated bag and frozen cold sources. The local food authority decides.",
-        NUTRITION: "Nutrient figures are estimates for planning, not dietetic or medical advice. Where a school, a local code or a clinician says otherwise, they are right.",
+        HOLDING:
+          "Holding times assume food at 5 °C or colder when it leaves, a closed insulated bag and frozen cold sources. The local food authority decides.",
+        NUTRITION:
+          "Nutrient figures are estimates for planning, not dietetic or medical advice. Where a school, a local code or a clinician says otherwise, they are right.",
       }[caution.about];
   }
 }
@@ -89,9 +106,19 @@ export function sayReason(reason: Reason, names: Names): string {
 }
 
 const factWords: Readonly<Record<string, string>> = {
-  ALLERGEN: "contain an allergen", MAY_CONTAIN: "may contain an allergen", KEPT_OUT: "contain what this kitchen keeps out", DIET: "are against the diet", CHOKING: "are a choking hazard at this age",
-  HOLDING: "would not keep until the break", FACILITY: "need what the school does not have", RULE: "are against a school rule", OUT_OF: "need food that is out", EQUIPMENT: "need equipment that is not there",
-  NO_SESSION: "have no session to be made in", MORNING_TOO_SHORT: "take longer than the morning", VOLUME: "do not fit the box",
+  ALLERGEN: "contain an allergen",
+  MAY_CONTAIN: "may contain an allergen",
+  KEPT_OUT: "contain what this kitchen keeps out",
+  DIET: "are against the diet",
+  CHOKING: "are a choking hazard at this age",
+  HOLDING: "would not keep until the break",
+  FACILITY: "need what the school does not have",
+  RULE: "are against a school rule",
+  OUT_OF: "need food that is out",
+  EQUIPMENT: "need equipment that is not there",
+  NO_SESSION: "have no session to be made in",
+  MORNING_TOO_SHORT: "take longer than the morning",
+  VOLUME: "do not fit the box",
 };
 
 /** @returns what clashes; who and when stand in the conflict's own fields */
@@ -100,7 +127,9 @@ export function sayConflict(conflict: Conflict, names: Names): string {
   const fact = (key: string) => facts[key] ?? "?";
   switch (conflict.kind) {
     case "NO_DISH_LEFT": {
-      const causes = Object.entries(facts).filter(([key]) => key in factWords).map(([key, count]) => `${count} ${factWords[key]}`);
+      const causes = Object.entries(facts)
+        .filter(([key]) => key in factWords)
+        .map(([key, count]) => `${count} ${factWords[key]}`);
       return `No dish is left for ${plain(String(fact("slot")))} at ${fact("breakKey")}${causes.length > 0 ? `: ${list(causes)}` : ""}.`;
     }
     case "PIN_NOT_ALLOWED":
@@ -116,7 +145,10 @@ export function sayConflict(conflict: Conflict, names: Names): string {
     case "BOX_TOO_SMALL":
       return "The food does not fit the compartments of the box.";
     case "SESSION_TOO_SHORT":
-      return `${conflict.session ? sessionName(conflict.session) : "A session"} needs ${fact("neededMinutes")} minutes and has ${fact("haveMinutes")}.`.replace(/^t/, "T");
+      return `${conflict.session ? sessionName(conflict.session) : "A session"} needs ${fact("neededMinutes")} minutes and has ${fact("haveMinutes")}.`.replace(
+        /^t/,
+        "T",
+      );
     case "EQUIPMENT_TOO_BUSY":
       return `The ${plain(String(fact("equipment")))} is ${fact("excessMinutes")} minutes short${conflict.session ? ` in ${sessionName(conflict.session)}` : ""}.`;
     case "REFRIGERATOR_FULL":
@@ -126,7 +158,9 @@ export function sayConflict(conflict: Conflict, names: Names): string {
     case "SIBLINGS_DIFFER":
       return "The children's boxes cannot differ enough that day.";
     case "DISH_REPEATS":
-      return "dish" in facts ? `${dishName(names, String(fact("dish")))} would come too often in the week.` : "One dish would come twice in one box.";
+      return "dish" in facts
+        ? `${dishName(names, String(fact("dish")))} would come too often in the week.`
+        : "One dish would come twice in one box.";
     case "STARCH_CHANGES":
       return "The same starch would come two days running.";
     case "NOTHING_TO_PACK":

@@ -12,7 +12,31 @@ const schoolMornings = ["MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY"] 
 const eveningsBefore = ["SUNDAY", "MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY"] as const;
 
 export const usualPrepTimes = [
-  { kind: "WEEKEND", weekday: "SUNDAY", startsAt: "15:00", handsOnMinutes: 75, elapsedMinutes: 150, carers: 1, effort: 4 },
-  ...eveningsBefore.map((weekday) => ({ kind: "EVENING", weekday, startsAt: "19:30", handsOnMinutes: 25, elapsedMinutes: 75, carers: 1, effort: 6 })),
-  ...schoolMornings.map((weekday) => ({ kind: "MORNING", weekday, startsAt: "06:45", handsOnMinutes: 30, elapsedMinutes: 60, carers: 1, effort: 10 })),
+  {
+    kind: "WEEKEND",
+    weekday: "SUNDAY",
+    startsAt: "15:00",
+    handsOnMinutes: 75,
+    elapsedMinutes: 150,
+    carers: 1,
+    effort: 4,
+  },
+  ...eveningsBefore.map((weekday) => ({
+    kind: "EVENING",
+    weekday,
+    startsAt: "19:30",
+    handsOnMinutes: 25,
+    elapsedMinutes: 75,
+    carers: 1,
+    effort: 6,
+  })),
+  ...schoolMornings.map((weekday) => ({
+    kind: "MORNING",
+    weekday,
+    startsAt: "06:45",
+    handsOnMinutes: 30,
+    elapsedMinutes: 60,
+    carers: 1,
+    effort: 10,
+  })),
 ];

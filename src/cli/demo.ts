@@ -14,7 +14,8 @@ import { printWeek, wrap } from "./print-week.js";
 
 const asJson = process.argv.includes("--json");
 const began = performance.now();
-const progress = (line: string) => process.stderr.write(`[${((performance.now() - began) / 1000).toFixed(1)} s] ${line}\n`);
+const progress = (line: string) =>
+  process.stderr.write(`[${((performance.now() - began) / 1000).toFixed(1)} s] ${line}\n`);
 
 interface HomeWeek {
   readonly household: HouseholdRow;
@@ -23,7 +24,10 @@ interface HomeWeek {
   readonly reused: boolean;
 }
 
-const namesIn = (app: App, household: HouseholdRow): Names => ({ index: app.index, child: (id) => household.children.find((child) => child.id === id)?.name ?? "a child" });
+const namesIn = (app: App, household: HouseholdRow): Names => ({
+  index: app.index,
+  child: (id) => household.children.find((child) => child.id === id)?.name ?? "a child",
+});
 
 /** The stored week when it still passes every check, else a new plan. */
 async function weekOf(app: App, personId: string, householdId: string, date: string): Promise<HomeWeek> {
@@ -39,17 +43,33 @@ async function weekOf(app: App, personId: string, householdId: string, date: str
   };
   const inputs = await read();
   const { household, before } = inputs;
-  if (before && before.plan.catalogueVersion === app.reference.catalogue.version && checkWeek(inputs.assemble(), draftOf(before.plan)).length === 0) {
+  if (
+    before &&
+    before.plan.catalogueVersion === app.reference.catalogue.version &&
+    checkWeek(inputs.assemble(), draftOf(before.plan)).length === 0
+  ) {
     progress(`${household.name}: the stored week still passes every check`);
     return { household, week: before, reused: true };
   }
   progress(`${household.name}: planning, with and without sharing`);
   const planned = await planWeek(app, personId, {
-    idempotencyKey: `demo-${householdId}-${before?.revision ?? 0}`, householdId, date, seenRevision: before?.revision ?? 0, replanAgreed: true,
+    idempotencyKey: `demo-${householdId}-${before?.revision ?? 0}`,
+    householdId,
+    date,
+    seenRevision: before?.revision ?? 0,
+    replanAgreed: true,
   });
   if (!planned.ok) {
     const names = namesIn(app, household);
-    const why = planned.error.kind === "WeekInfeasible" ? planned.error.conflicts.map((conflict) => `\n  ${conflict.date ?? ""} ${sayConflict(conflict, names)} ${conflict.wayOut.map(sayWayOut).join(" ")}`).join("") : "";
+    const why =
+      planned.error.kind === "WeekInfeasible"
+        ? planned.error.conflicts
+            .map(
+              (conflict) =>
+                `\n  ${conflict.date ?? ""} ${sayConflict(conflict, names)} ${conflict.wayOut.map(sayWayOut).join(" ")}`,
+            )
+            .join("")
+        : "";
     throw new Error(`${household.name}: ${planned.error.kind}${why}`);
   }
   const after = (await read()).before;
@@ -72,12 +92,22 @@ async function demonstrate(): Promise<void> {
     }
     progress("done");
     if (asJson) {
-      process.stdout.write(`${JSON.stringify({ format: "noonpail-demo/1", weeks: weeks.map(({ household, week, reused }) => ({ household, week, reused })) }, null, 2)}\n`);
+      process.stdout.write(
+        `${JSON.stringify({ format: "noonpail-demo/1", weeks: weeks.map(({ household, week, reused }) => ({ household, week, reused })) }, null, 2)}\n`,
+      );
       return;
     }
-    for (const { household, week } of weeks) console.log(printWeek(week, household, namesIn(app, household)).join("\n"));
-    const shared = weeks[0]?.household.children.filter((child) => weeks.slice(1).some((entry) => entry.household.children.some((other) => other.id === child.id))) ?? [];
-    for (const line of wrap("", `Two homes share ${shared.map((child) => child.name).join(", ")}. Each home packs the days on which a child wakes there, what was eaten in the other home counts, and neither sees the other's kitchen.`)) console.log(line);
+    for (const { household, week } of weeks)
+      console.log(printWeek(week, household, namesIn(app, household)).join("\n"));
+    const shared =
+      weeks[0]?.household.children.filter((child) =>
+        weeks.slice(1).some((entry) => entry.household.children.some((other) => other.id === child.id)),
+      ) ?? [];
+    for (const line of wrap(
+      "",
+      `Two homes share ${shared.map((child) => child.name).join(", ")}. Each home packs the days on which a child wakes there, what was eaten in the other home counts, and neither sees the other's kitchen.`,
+    ))
+      console.log(line);
     console.log(`
 SEE IT SERVED
   npm start                     then open http://${config.host}:${config.port}/explorer and sign in as one of:

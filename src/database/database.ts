@@ -56,14 +56,23 @@ function createStatementNamer(): (query: { sql: string }) => string | undefined 
 }
 
 export function connectDatabase(url: string, options: { writers?: number; readers?: number } = {}): Database {
-  const adapter = new PrismaPg({ connectionString: url, max: options.writers ?? 6 }, { statementNameGenerator: createStatementNamer() } as ConstructorParameters<typeof PrismaPg>[1]);
+  const adapter = new PrismaPg({ connectionString: url, max: options.writers ?? 6 }, {
+    statementNameGenerator: createStatementNamer(),
+  } as ConstructorParameters<typeof PrismaPg>[1]);
   const prisma = new PrismaClient({ adapter });
-  const sql = postgres(url, { max: options.readers ?? 10, onnotice: () => undefined, connection: { application_name: "noonpail" } });
+  const sql = postgres(url, {
+    max: options.readers ?? 10,
+    onnotice: () => undefined,
+    connection: { application_name: "noonpail" },
+  });
   const inside = new AsyncLocalStorage<true>();
 
   return {
     asPerson(personId, work) {
-      if (inside.getStore()) throw new Error("asPerson inside asPerson would wait for a second connection; pass the transaction on instead.");
+      if (inside.getStore())
+        throw new Error(
+          "asPerson inside asPerson would wait for a second connection; pass the transaction on instead.",
+        );
       return inside.run(true, () =>
         prisma.$transaction(
           async (tx) => {
@@ -130,7 +139,13 @@ export function connectDatabase(url: string, options: { writers?: number; reader
           exists (select from pg_class c join pg_namespace n on n.oid = c.relnamespace
             where n.nspname = 'public' and c.relkind in ('r', 'p') and pg_has_role(current_user, c.relowner, 'member')) as owns
         from pg_roles r where pg_has_role(current_user, r.oid, 'member')`;
-      const why = row!.superuser ? "is a superuser or may become one" : row!.bypass ? "has BYPASSRLS or may get it" : row!.owns ? "owns tables" : null;
+      const why = row!.superuser
+        ? "is a superuser or may become one"
+        : row!.bypass
+          ? "has BYPASSRLS or may get it"
+          : row!.owns
+            ? "owns tables"
+            : null;
       if (why) {
         throw new Error(
           `The database role "${row!.name}" ${why}, so row security would not hold. Connect as a member of noonpail_app that owns nothing (npm run db:migrate makes one).`,

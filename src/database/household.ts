@@ -1,47 +1,165 @@
 /** A household as one tree, by one statement, with the reader's rights. */
-import type { AllergenCode, AllergenGroupCode, DietCode, EquipmentKind, FacilityCode, SlotCode, WeekdayCode, WindowKind } from "../../shared/codes.js";
+import type {
+  AllergenCode,
+  AllergenGroupCode,
+  DietCode,
+  EquipmentKind,
+  FacilityCode,
+  SlotCode,
+  WeekdayCode,
+  WindowKind,
+} from "../../shared/codes.js";
 import type { LabelBrief } from "../domain/brief.js";
 import type { ReadTx } from "./database.js";
 
 export type RoleCode = "COORDINATOR" | "COOK" | "HELPER" | "OBSERVER";
 
-export interface PersonRow { readonly id: string; readonly displayName: string }
-export interface CarerRow { readonly person: PersonRow; readonly role: RoleCode; readonly since: string }
+export interface PersonRow {
+  readonly id: string;
+  readonly displayName: string;
+}
+export interface CarerRow {
+  readonly person: PersonRow;
+  readonly role: RoleCode;
+  readonly since: string;
+}
 export interface PrepTimeRow {
-  readonly kind: WindowKind; readonly weekday: WeekdayCode; readonly startsAt: string; readonly handsOnMinutes: number;
-  readonly elapsedMinutes: number; readonly carers: number; readonly effort: number;
+  readonly kind: WindowKind;
+  readonly weekday: WeekdayCode;
+  readonly startsAt: string;
+  readonly handsOnMinutes: number;
+  readonly elapsedMinutes: number;
+  readonly carers: number;
+  readonly effort: number;
 }
-export interface PrepTimeExceptionRow { readonly kind: WindowKind; readonly date: string; readonly startsAt: string; readonly handsOnMinutes: number; readonly elapsedMinutes: number; readonly carers: number }
-export interface StockRow { readonly food: string; readonly grams: number }
-export interface LeftoverRow { readonly id: string; readonly base: string; readonly grams: number; readonly cookedOn: string; readonly lastSafeDay: string }
-export interface FreezerStockRow { readonly id: string; readonly base: string; readonly grams: number; readonly frozenOn: string; readonly useBy: string }
-export interface LabelCheckRow { readonly food: string; readonly contains: readonly AllergenCode[]; readonly mayContain: readonly AllergenCode[]; readonly kinds: NonNullable<LabelBrief["kinds"]>; readonly readOn: string }
-export interface BreakRow { readonly key: string; readonly name: string; readonly startsAt: string; readonly minutes: number; readonly slots: readonly SlotCode[]; readonly energyShare: number }
-export interface SchoolClassRow { readonly id: string; readonly schoolId: string; readonly name: string; readonly facility: FacilityCode; readonly breaks: readonly BreakRow[] }
-export interface TermRow { readonly name: string; readonly firstDay: string; readonly lastDay: string }
-export interface SchoolDayRow { readonly date: string; readonly kind: "HOLIDAY" | "EARLY_FINISH" | "TRIP"; readonly title: string; readonly endsAt: string | null; readonly schoolClassId: string | null }
+export interface PrepTimeExceptionRow {
+  readonly kind: WindowKind;
+  readonly date: string;
+  readonly startsAt: string;
+  readonly handsOnMinutes: number;
+  readonly elapsedMinutes: number;
+  readonly carers: number;
+}
+export interface StockRow {
+  readonly food: string;
+  readonly grams: number;
+}
+export interface LeftoverRow {
+  readonly id: string;
+  readonly base: string;
+  readonly grams: number;
+  readonly cookedOn: string;
+  readonly lastSafeDay: string;
+}
+export interface FreezerStockRow {
+  readonly id: string;
+  readonly base: string;
+  readonly grams: number;
+  readonly frozenOn: string;
+  readonly useBy: string;
+}
+export interface LabelCheckRow {
+  readonly food: string;
+  readonly contains: readonly AllergenCode[];
+  readonly mayContain: readonly AllergenCode[];
+  readonly kinds: NonNullable<LabelBrief["kinds"]>;
+  readonly readOn: string;
+}
+export interface BreakRow {
+  readonly key: string;
+  readonly name: string;
+  readonly startsAt: string;
+  readonly minutes: number;
+  readonly slots: readonly SlotCode[];
+  readonly energyShare: number;
+}
+export interface SchoolClassRow {
+  readonly id: string;
+  readonly schoolId: string;
+  readonly name: string;
+  readonly facility: FacilityCode;
+  readonly breaks: readonly BreakRow[];
+}
+export interface TermRow {
+  readonly name: string;
+  readonly firstDay: string;
+  readonly lastDay: string;
+}
+export interface SchoolDayRow {
+  readonly date: string;
+  readonly kind: "HOLIDAY" | "EARLY_FINISH" | "TRIP";
+  readonly title: string;
+  readonly endsAt: string | null;
+  readonly schoolClassId: string | null;
+}
 export interface SchoolRow {
-  readonly id: string; readonly name: string; readonly timeZone: string; readonly jurisdiction: string | null;
-  readonly classes: readonly SchoolClassRow[]; readonly terms: readonly TermRow[]; readonly days: readonly SchoolDayRow[];
+  readonly id: string;
+  readonly name: string;
+  readonly timeZone: string;
+  readonly jurisdiction: string | null;
+  readonly classes: readonly SchoolClassRow[];
+  readonly terms: readonly TermRow[];
+  readonly days: readonly SchoolDayRow[];
 }
-export interface EnrolmentRow { readonly schoolId: string; readonly schoolClassId: string; readonly fromDate: string; readonly untilDate: string | null }
-export interface AllergyRow { readonly allergen: AllergenCode | AllergenGroupCode | null; readonly foodKind: string | null; readonly avoid: "TRACES" | "INGREDIENTS" }
+export interface EnrolmentRow {
+  readonly schoolId: string;
+  readonly schoolClassId: string;
+  readonly fromDate: string;
+  readonly untilDate: string | null;
+}
+export interface AllergyRow {
+  readonly allergen: AllergenCode | AllergenGroupCode | null;
+  readonly foodKind: string | null;
+  readonly avoid: "TRACES" | "INGREDIENTS";
+}
 export interface ChildRow {
-  readonly id: string; readonly name: string; readonly dateOfBirth: string; readonly diets: readonly DietCode[]; readonly dislikes: readonly string[];
-  readonly appetite: number; readonly activity: "INACTIVE" | "LOW_ACTIVE" | "ACTIVE" | "VERY_ACTIVE"; readonly minutesToEat: number; readonly revision: number;
-  readonly allergies: readonly AllergyRow[]; readonly enrolments: readonly EnrolmentRow[]; readonly schoolMealDays: readonly WeekdayCode[];
+  readonly id: string;
+  readonly name: string;
+  readonly dateOfBirth: string;
+  readonly diets: readonly DietCode[];
+  readonly dislikes: readonly string[];
+  readonly appetite: number;
+  readonly activity: "INACTIVE" | "LOW_ACTIVE" | "ACTIVE" | "VERY_ACTIVE";
+  readonly minutesToEat: number;
+  readonly revision: number;
+  readonly allergies: readonly AllergyRow[];
+  readonly enrolments: readonly EnrolmentRow[];
+  readonly schoolMealDays: readonly WeekdayCode[];
   /** Of this household only; null where it never entered one. */
-  readonly body: { readonly sex: "FEMALE" | "MALE" | null; readonly weightKg: number | null; readonly heightCm: number | null } | null;
-  readonly boxKit: { readonly compartments: readonly { readonly ml: number; readonly leakProof: boolean }[]; readonly coldSources: number; readonly insulated: boolean; readonly flask: boolean } | null;
+  readonly body: {
+    readonly sex: "FEMALE" | "MALE" | null;
+    readonly weightKg: number | null;
+    readonly heightCm: number | null;
+  } | null;
+  readonly boxKit: {
+    readonly compartments: readonly { readonly ml: number; readonly leakProof: boolean }[];
+    readonly coldSources: number;
+    readonly insulated: boolean;
+    readonly flask: boolean;
+  } | null;
   readonly leaveTimes: readonly { readonly weekday: WeekdayCode; readonly leaveAt: string }[];
 }
 export interface HouseholdRow {
-  readonly id: string; readonly name: string; readonly timeZone: string; readonly weekStart: WeekdayCode; readonly unitSystem: "METRIC" | "US_CUSTOMARY";
-  readonly currency: string; readonly keepsOut: readonly (AllergenCode | AllergenGroupCode)[]; readonly refrigeratorMl: number; readonly freezerMl: number; readonly revision: number;
-  readonly myRole: RoleCode; readonly carers: readonly CarerRow[]; readonly children: readonly ChildRow[];
+  readonly id: string;
+  readonly name: string;
+  readonly timeZone: string;
+  readonly weekStart: WeekdayCode;
+  readonly unitSystem: "METRIC" | "US_CUSTOMARY";
+  readonly currency: string;
+  readonly keepsOut: readonly (AllergenCode | AllergenGroupCode)[];
+  readonly refrigeratorMl: number;
+  readonly freezerMl: number;
+  readonly revision: number;
+  readonly myRole: RoleCode;
+  readonly carers: readonly CarerRow[];
+  readonly children: readonly ChildRow[];
   readonly equipment: readonly { readonly kind: EquipmentKind; readonly units: number }[];
-  readonly prepTimes: readonly PrepTimeRow[]; readonly prepTimeExceptions: readonly PrepTimeExceptionRow[];
-  readonly stock: readonly StockRow[]; readonly leftovers: readonly LeftoverRow[]; readonly freezerStock: readonly FreezerStockRow[]; readonly labelChecks: readonly LabelCheckRow[];
+  readonly prepTimes: readonly PrepTimeRow[];
+  readonly prepTimeExceptions: readonly PrepTimeExceptionRow[];
+  readonly stock: readonly StockRow[];
+  readonly leftovers: readonly LeftoverRow[];
+  readonly freezerStock: readonly FreezerStockRow[];
+  readonly labelChecks: readonly LabelCheckRow[];
   /** Every school a child of the household is enrolled in. */
   readonly schools: readonly SchoolRow[];
 }
@@ -91,7 +209,9 @@ export const schoolTree = (tx: ReadTx) => tx`json_build_object(
 )`;
 
 /** The person of the token with the IDs of their households and of the schools they administer. */
-export async function readMe(tx: ReadTx): Promise<{ id: string; displayName: string; householdIds: string[]; schoolIds: string[] } | null> {
+export async function readMe(
+  tx: ReadTx,
+): Promise<{ id: string; displayName: string; householdIds: string[]; schoolIds: string[] } | null> {
   const [row] = await tx<{ tree: { id: string; displayName: string; householdIds: string[]; schoolIds: string[] } }[]>`
     select json_build_object('id', p.id, 'displayName', p.display_name,
       'householdIds', (select coalesce(json_agg(m.household_id order by m.since, m.household_id), '[]') from membership m where m.person_id = p.id),

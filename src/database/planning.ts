@@ -9,16 +9,33 @@ export interface PlanningFacts {
   /** Every home of the children, oldest first; the first holds where the list is silent. */
   readonly residences: readonly { readonly childId: string; readonly householdId: string }[];
   readonly absences: readonly { readonly childId: string; readonly date: string }[];
-  readonly pins: readonly { readonly childId: string; readonly date: string; readonly breakKey: string; readonly slot: SlotCode; readonly place: number; readonly dish: string }[];
+  readonly pins: readonly {
+    readonly childId: string;
+    readonly date: string;
+    readonly breakKey: string;
+    readonly slot: SlotCode;
+    readonly place: number;
+    readonly dish: string;
+  }[];
   readonly relaxations: readonly { readonly rule: HouseRule; readonly date: string }[];
   /** What the children eat from another home's boxes in this very week. */
-  readonly elsewhere: readonly { readonly childId: string; readonly date: string; readonly slot: SlotCode; readonly dish: string }[];
+  readonly elsewhere: readonly {
+    readonly childId: string;
+    readonly date: string;
+    readonly slot: SlotCode;
+    readonly dish: string;
+  }[];
   /** Boxes of the two weeks before, both homes, absent days left out. */
   readonly history: readonly { readonly childId: string; readonly date: string; readonly dish: string }[];
 }
 
 /** @param from first day of the week, @param to last day, both included */
-export async function readPlanningFacts(tx: ReadTx, householdId: string, from: string, to: string): Promise<PlanningFacts> {
+export async function readPlanningFacts(
+  tx: ReadTx,
+  householdId: string,
+  from: string,
+  to: string,
+): Promise<PlanningFacts> {
   const [row] = await tx<{ tree: PlanningFacts }[]>`
     with here as (select r.child_id from residence r where r.household_id = ${householdId})
     select json_build_object(

@@ -13,7 +13,15 @@ export interface Reference {
 /** Throws when the reference seeds were never loaded: without them nothing can be planned safely. */
 export async function readReference(sql: postgres.Sql): Promise<Reference> {
   const [row] = await sql<
-    { version: string | null; choking: readonly ChokingRule[] | null; holding: HoldingLimits | null; foods: CatalogueBrief["foods"]; bases: CatalogueBrief["bases"]; dishes: CatalogueBrief["dishes"]; dishIds: Record<string, string> }[]
+    {
+      version: string | null;
+      choking: readonly ChokingRule[] | null;
+      holding: HoldingLimits | null;
+      foods: CatalogueBrief["foods"];
+      bases: CatalogueBrief["bases"];
+      dishes: CatalogueBrief["dishes"];
+      dishIds: Record<string, string>;
+    }[]
   >`
     select
       (select version from reference_table where key = 'catalogue') as version,
@@ -51,5 +59,10 @@ export async function readReference(sql: postgres.Sql): Promise<Reference> {
   if (!row?.version || !row.choking || !row.holding) {
     throw new Error("The reference tables are empty: run npm run db:migrate, which loads seeds/reference.");
   }
-  return { catalogue: { version: row.version, foods: row.foods, bases: row.bases, dishes: row.dishes }, choking: row.choking, holding: row.holding, dishIds: new Map(Object.entries(row.dishIds)) };
+  return {
+    catalogue: { version: row.version, foods: row.foods, bases: row.bases, dishes: row.dishes },
+    choking: row.choking,
+    holding: row.holding,
+    dishIds: new Map(Object.entries(row.dishIds)),
+  };
 }

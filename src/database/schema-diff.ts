@@ -64,6 +64,7 @@ interface SchemaEngine {
   diff(request: object): Promise<{ exitCode: number; stdout?: string }>;
 }
 
+/** @public A test runs it in a process of its own: the engine does not run inside Jest. */
 export async function diffSchema(connectionString: string, schemaPath = "prisma/schema.prisma"): Promise<string> {
   const require = createRequire(import.meta.url);
   const wasmDirectory = dirname(require.resolve("@prisma/schema-engine-wasm"));

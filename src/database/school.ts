@@ -24,7 +24,9 @@ const documentTree = (tx: ReadTx) => tx`json_strip_nulls(json_build_object(
   'rules', (select coalesce(json_agg(u.body order by u.place), '[]') from rule u where u.rule_set_version_id = v.id)))`;
 
 export async function readSchools(tx: ReadTx, ids: readonly string[]): Promise<SchoolRow[]> {
-  const rows = await tx<{ tree: SchoolRow }[]>`select ${schoolTree(tx)} as tree from school s where s.id in ${tx(ids as string[])} order by s.name`;
+  const rows = await tx<
+    { tree: SchoolRow }[]
+  >`select ${schoolTree(tx)} as tree from school s where s.id in ${tx(ids as string[])} order by s.name`;
   return rows.map((row) => row.tree);
 }
 
@@ -39,7 +41,11 @@ export async function readSchoolPage(tx: ReadTx, first: number, afterName: strin
  * Every version of every rule set that can hold for these schools and children: the schools' own, their classes', adopted
  * jurisdiction sets and those that cover food from home in the school's jurisdiction, and the children's own.
  */
-export async function readRuleSets(tx: ReadTx, schoolIds: readonly string[], childIds: readonly string[]): Promise<RuleSetRow[]> {
+export async function readRuleSets(
+  tx: ReadTx,
+  schoolIds: readonly string[],
+  childIds: readonly string[],
+): Promise<RuleSetRow[]> {
   const rows = await tx<{ tree: RuleSetRow }[]>`
     select json_build_object('id', r.id, 'confirmed', r.confirmed, 'schoolId', coalesce(r.school_id, k.school_id), 'schoolClassId', r.school_class_id,
       'childId', r.child_id, 'jurisdiction', r.jurisdiction,

@@ -10,42 +10,122 @@ export type BoxStateCode = "PLANNED" | "PACKED" | "EATEN" | "BLOCKED";
 export type WorkStateCode = "OPEN" | "TAKEN" | "DONE";
 
 export interface BoxItemRow {
-  readonly id: string; readonly boxId: string; readonly childId: string; readonly date: string;
-  readonly breakKey: string; readonly slot: SlotCode; readonly place: number; readonly dish: string; readonly grams: number; readonly pieces: number | null;
-  readonly served: "COLD" | "WARM"; readonly energyKcal: number; readonly carbohydrateGrams: number | null; readonly allergens: readonly AllergenCode[];
-  readonly cuts: readonly CutPlan[]; readonly holdingCase: HoldingCase; readonly pinned: boolean;
+  readonly id: string;
+  readonly boxId: string;
+  readonly childId: string;
+  readonly date: string;
+  readonly breakKey: string;
+  readonly slot: SlotCode;
+  readonly place: number;
+  readonly dish: string;
+  readonly grams: number;
+  readonly pieces: number | null;
+  readonly served: "COLD" | "WARM";
+  readonly energyKcal: number;
+  readonly carbohydrateGrams: number | null;
+  readonly allergens: readonly AllergenCode[];
+  readonly cuts: readonly CutPlan[];
+  readonly holdingCase: HoldingCase;
+  readonly pinned: boolean;
   /** Null for the child's other home. */
-  readonly note: { readonly reasons: readonly Reason[]; readonly holdingMinutes: number; readonly holdingLimitMinutes: number; readonly compartment: number; readonly labelsToRead: readonly string[] } | null;
+  readonly note: {
+    readonly reasons: readonly Reason[];
+    readonly holdingMinutes: number;
+    readonly holdingLimitMinutes: number;
+    readonly compartment: number;
+    readonly labelsToRead: readonly string[];
+  } | null;
   readonly planId: string;
 }
 export interface BoxRow {
-  readonly id: string; readonly childId: string; readonly date: string; readonly state: BoxStateCode; readonly packedAt: string | null;
-  readonly packing: { readonly leaveAt: string; readonly coldSources: number; readonly flask: boolean; readonly cutlery: readonly ("SPOON" | "FORK" | "CHOPSTICKS")[] } | null;
+  readonly id: string;
+  readonly childId: string;
+  readonly date: string;
+  readonly state: BoxStateCode;
+  readonly packedAt: string | null;
+  readonly packing: {
+    readonly leaveAt: string;
+    readonly coldSources: number;
+    readonly flask: boolean;
+    readonly cutlery: readonly ("SPOON" | "FORK" | "CHOPSTICKS")[];
+  } | null;
   readonly items: readonly BoxItemRow[];
 }
 export interface BatchRow {
-  readonly id: string; readonly base: string; readonly session: string; readonly batches: number; readonly grams: number;
-  readonly feeds: readonly { readonly date: string; readonly childIds: readonly string[]; readonly grams: number }[]; readonly spareGrams: number; readonly state: WorkStateCode;
+  readonly id: string;
+  readonly base: string;
+  readonly session: string;
+  readonly batches: number;
+  readonly grams: number;
+  readonly feeds: readonly { readonly date: string; readonly childIds: readonly string[]; readonly grams: number }[];
+  readonly spareGrams: number;
+  readonly state: WorkStateCode;
 }
 export interface TaskRow {
-  readonly id: string; readonly key: string; readonly session: string; readonly kind: "BASE" | "FINISH" | "COOL" | "PACK" | "DEFROST"; readonly base: string | null; readonly dish: string | null;
-  readonly text: string; readonly childIds: readonly string[]; readonly forDates: readonly string[]; readonly handsOnMinutes: number; readonly passiveMinutes: number;
+  readonly id: string;
+  readonly key: string;
+  readonly session: string;
+  readonly kind: "BASE" | "FINISH" | "COOL" | "PACK" | "DEFROST";
+  readonly base: string | null;
+  readonly dish: string | null;
+  readonly text: string;
+  readonly childIds: readonly string[];
+  readonly forDates: readonly string[];
+  readonly handsOnMinutes: number;
+  readonly passiveMinutes: number;
   readonly equipment: readonly { readonly kind: EquipmentKind; readonly units: number; readonly minutes: number }[];
-  readonly startsAt: string; readonly handsFreeAt: string; readonly endsAt: string; readonly carer: number; readonly after: readonly string[]; readonly handles: readonly AllergenCode[];
-  readonly state: WorkStateCode; readonly takenBy: PersonRow | null;
+  readonly startsAt: string;
+  readonly handsFreeAt: string;
+  readonly endsAt: string;
+  readonly carer: number;
+  readonly after: readonly string[];
+  readonly handles: readonly AllergenCode[];
+  readonly state: WorkStateCode;
+  readonly takenBy: PersonRow | null;
 }
 export interface ShoppingLineRow {
-  readonly id: string; readonly food: string; readonly section: string; readonly neededGrams: number; readonly fromStockGrams: number; readonly packs: number; readonly packGrams: number;
-  readonly spareGrams: number; readonly costMinor: number; readonly readLabel: boolean;
+  readonly id: string;
+  readonly food: string;
+  readonly section: string;
+  readonly neededGrams: number;
+  readonly fromStockGrams: number;
+  readonly packs: number;
+  readonly packGrams: number;
+  readonly spareGrams: number;
+  readonly costMinor: number;
+  readonly readLabel: boolean;
 }
-export interface SharingRow { readonly handsOnMinutesShared: number; readonly handsOnMinutesAlone: number | null }
+export interface SharingRow {
+  readonly handsOnMinutesShared: number;
+  readonly handsOnMinutesAlone: number | null;
+}
 export interface PlanRow {
-  readonly id: string; readonly number: number; readonly state: PlanStateCode; readonly seed: string; readonly steps: number; readonly problemHash: string; readonly catalogueVersion: string;
-  readonly ruleSetVersions: readonly string[]; readonly wishes: WishTotals; readonly cautions: readonly Caution[]; readonly readyUses: readonly ReadyUse[]; readonly comparison: SharingRow | null;
-  readonly createdAt: string; readonly agreedAt: string | null;
-  readonly boxes: readonly BoxRow[]; readonly batches: readonly BatchRow[]; readonly tasks: readonly TaskRow[]; readonly shopping: readonly ShoppingLineRow[];
+  readonly id: string;
+  readonly number: number;
+  readonly state: PlanStateCode;
+  readonly seed: string;
+  readonly steps: number;
+  readonly problemHash: string;
+  readonly catalogueVersion: string;
+  readonly ruleSetVersions: readonly string[];
+  readonly wishes: WishTotals;
+  readonly cautions: readonly Caution[];
+  readonly readyUses: readonly ReadyUse[];
+  readonly comparison: SharingRow | null;
+  readonly createdAt: string;
+  readonly agreedAt: string | null;
+  readonly boxes: readonly BoxRow[];
+  readonly batches: readonly BatchRow[];
+  readonly tasks: readonly TaskRow[];
+  readonly shopping: readonly ShoppingLineRow[];
 }
-export interface WeekRow { readonly id: string; readonly householdId: string; readonly weekStart: string; readonly revision: number; readonly plan: PlanRow }
+export interface WeekRow {
+  readonly id: string;
+  readonly householdId: string;
+  readonly weekStart: string;
+  readonly revision: number;
+  readonly plan: PlanRow;
+}
 
 /** SQL for the items of one box `l` of plan `plan_id`. */
 const boxTree = (tx: ReadTx) => tx`json_build_object(
@@ -80,30 +160,43 @@ const weekTree = (tx: ReadTx) => tx`json_build_object(
 
 /** The newest plan of the week that starts on a day; null when there is none or it is not the reader's. */
 export async function readWeek(tx: ReadTx, householdId: string, weekStart: string): Promise<WeekRow | null> {
-  const [row] = await tx<{ tree: WeekRow }[]>`select ${weekTree(tx)} as tree from week w join lateral (select * from week_plan p where p.week_id = w.id order by p.number desc limit 1) p on true
+  const [row] = await tx<
+    { tree: WeekRow }[]
+  >`select ${weekTree(tx)} as tree from week w join lateral (select * from week_plan p where p.week_id = w.id order by p.number desc limit 1) p on true
     where w.household_id = ${householdId} and w.week_start = ${weekStart}`;
   return row?.tree ?? null;
 }
 
 export async function readWeekById(tx: ReadTx, weekId: string): Promise<WeekRow | null> {
-  const [row] = await tx<{ tree: WeekRow }[]>`select ${weekTree(tx)} as tree from week w join lateral (select * from week_plan p where p.week_id = w.id order by p.number desc limit 1) p on true
+  const [row] = await tx<
+    { tree: WeekRow }[]
+  >`select ${weekTree(tx)} as tree from week w join lateral (select * from week_plan p where p.week_id = w.id order by p.number desc limit 1) p on true
     where w.id = ${weekId}`;
   return row?.tree ?? null;
 }
 
 /** A child's boxes in both homes, as far as the reader may see them. */
 export async function readBoxesOfChild(tx: ReadTx, childId: string, from: string, to: string): Promise<BoxRow[]> {
-  const rows = await tx<{ tree: BoxRow }[]>`select ${boxTree(tx)} as tree from lunch_box l where l.child_id = ${childId} and l.current and l.date between ${from} and ${to} order by l.date`;
+  const rows = await tx<
+    { tree: BoxRow }[]
+  >`select ${boxTree(tx)} as tree from lunch_box l where l.child_id = ${childId} and l.current and l.date between ${from} and ${to} order by l.date`;
   return rows.map((row) => row.tree);
 }
 
 /** Which week an item, a box, a task or a plan belongs to, when it is of the newest plan and the reader's own. */
-export async function findWeekOf(tx: ReadTx, kind: "BoxItem" | "Box" | "Task" | "WeekPlan", id: string): Promise<{ weekId: string; householdId: string } | null> {
+export async function findWeekOf(
+  tx: ReadTx,
+  kind: "BoxItem" | "Box" | "Task" | "WeekPlan",
+  id: string,
+): Promise<{ weekId: string; householdId: string } | null> {
   const plan =
-    kind === "BoxItem" ? tx`select l.week_plan_id from box_item i join lunch_box l on l.id = i.lunch_box_id where i.id = ${id} and l.current`
-    : kind === "Box" ? tx`select l.week_plan_id from lunch_box l where l.id = ${id} and l.current`
-    : kind === "Task" ? tx`select t.week_plan_id from task t where t.id = ${id}`
-    : tx`select ${id}::uuid`;
+    kind === "BoxItem"
+      ? tx`select l.week_plan_id from box_item i join lunch_box l on l.id = i.lunch_box_id where i.id = ${id} and l.current`
+      : kind === "Box"
+        ? tx`select l.week_plan_id from lunch_box l where l.id = ${id} and l.current`
+        : kind === "Task"
+          ? tx`select t.week_plan_id from task t where t.id = ${id}`
+          : tx`select ${id}::uuid`;
   const [row] = await tx<{ weekId: string; householdId: string }[]>`
     select p.week_id as "weekId", p.household_id as "householdId" from week_plan p where p.id in (${plan}) and p.state <> 'REPLACED'`;
   return row ?? null;
@@ -135,13 +228,29 @@ const json = (value: unknown) => JSON.parse(JSON.stringify(value)) as object;
 /** Writes one immutable revision with a constant number of statements; the plan before becomes REPLACED and its boxes give way. */
 export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
   const planId = randomUUID();
-  await tx.weekPlan.updateMany({ where: { weekId: plan.weekId, state: { not: "REPLACED" } }, data: { state: "REPLACED" } });
+  await tx.weekPlan.updateMany({
+    where: { weekId: plan.weekId, state: { not: "REPLACED" } },
+    data: { state: "REPLACED" },
+  });
   await tx.$executeRaw`update lunch_box set current = false where current and week_plan_id in (select id from week_plan where week_id = ${plan.weekId}::uuid)`;
   await tx.weekPlan.create({
     data: {
-      id: planId, weekId: plan.weekId, householdId: plan.householdId, number: plan.number, state: plan.state, seed: BigInt(plan.seed), steps: plan.steps, problemHash: plan.problemHash,
-      catalogueVersion: plan.catalogueVersion, ruleSetVersions: [...plan.ruleSetVersions], wishes: json(plan.draft.wishes), cautions: json(plan.draft.cautions), readyUses: json(plan.draft.readyUses),
-      ...(plan.comparison ? { comparison: json(plan.comparison) } : {}), createdById: plan.createdById, agreedAt: plan.agreedAt,
+      id: planId,
+      weekId: plan.weekId,
+      householdId: plan.householdId,
+      number: plan.number,
+      state: plan.state,
+      seed: BigInt(plan.seed),
+      steps: plan.steps,
+      problemHash: plan.problemHash,
+      catalogueVersion: plan.catalogueVersion,
+      ruleSetVersions: [...plan.ruleSetVersions],
+      wishes: json(plan.draft.wishes),
+      cautions: json(plan.draft.cautions),
+      readyUses: json(plan.draft.readyUses),
+      ...(plan.comparison ? { comparison: json(plan.comparison) } : {}),
+      createdById: plan.createdById,
+      agreedAt: plan.agreedAt,
     },
     select: { id: true },
   });
@@ -150,44 +259,116 @@ export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
   await tx.lunchBox.createMany({
     data: boxes.map(({ id, box }) => {
       const before = plan.boxStates.get(`${box.childId}@${box.date}`);
-      return { id, weekPlanId: planId, childId: box.childId, date: day(box.date), state: before?.state ?? "PLANNED", packedAt: before?.packedAt ?? null, current: true };
+      return {
+        id,
+        weekPlanId: planId,
+        childId: box.childId,
+        date: day(box.date),
+        state: before?.state ?? "PLANNED",
+        packedAt: before?.packedAt ?? null,
+        current: true,
+      };
     }),
   });
   await tx.boxPacking.createMany({
-    data: boxes.map(({ id, box }) => ({ lunchBoxId: id, householdId: plan.householdId, leaveAt: box.leaveAt, coldSources: box.coldSources, flask: box.flask, cutlery: [...box.cutlery] })),
+    data: boxes.map(({ id, box }) => ({
+      lunchBoxId: id,
+      householdId: plan.householdId,
+      leaveAt: box.leaveAt,
+      coldSources: box.coldSources,
+      flask: box.flask,
+      cutlery: [...box.cutlery],
+    })),
   });
   await tx.boxItem.createMany({
     data: items.map(({ id, boxId, box, item }) => ({
-      id, lunchBoxId: boxId, childId: box.childId, breakKey: item.breakKey, slot: item.slot, place: item.position, dishKey: item.dish, grams: item.grams, pieces: item.pieces, served: item.served,
-      energyKcal: item.energyKcal, carbohydrateGrams: item.carbohydrateGrams, cuts: json(item.cuts), allergens: [...plan.allergensOf(item.dish)], holdingCase: item.holding.case,
+      id,
+      lunchBoxId: boxId,
+      childId: box.childId,
+      breakKey: item.breakKey,
+      slot: item.slot,
+      place: item.position,
+      dishKey: item.dish,
+      grams: item.grams,
+      pieces: item.pieces,
+      served: item.served,
+      energyKcal: item.energyKcal,
+      carbohydrateGrams: item.carbohydrateGrams,
+      cuts: json(item.cuts),
+      allergens: [...plan.allergensOf(item.dish)],
+      holdingCase: item.holding.case,
     })),
   });
   await tx.boxItemNote.createMany({
     data: items.map(({ id, item }) => ({
-      boxItemId: id, householdId: plan.householdId, reasons: json(item.why), holdingMinutes: item.holding.minutes, holdingLimitMinutes: item.holding.limitMinutes, compartment: item.compartment, labelsToRead: [...item.labelsToRead],
+      boxItemId: id,
+      householdId: plan.householdId,
+      reasons: json(item.why),
+      holdingMinutes: item.holding.minutes,
+      holdingLimitMinutes: item.holding.limitMinutes,
+      compartment: item.compartment,
+      labelsToRead: [...item.labelsToRead],
     })),
   });
-  const made = new Map(plan.draft.tasks.filter((task) => task.kind === "BASE").map((task) => [`${task.base}@${task.session}`, plan.taskStates.get(task.key)?.state]));
+  const made = new Map(
+    plan.draft.tasks
+      .filter((task) => task.kind === "BASE")
+      .map((task) => [`${task.base}@${task.session}`, plan.taskStates.get(task.key)?.state]),
+  );
   await tx.batch.createMany({
     data: plan.draft.batches.map((batch) => ({
-      weekPlanId: planId, householdId: plan.householdId, baseKey: batch.base, session: batch.session, batches: batch.batches, grams: Math.round(batch.grams), feeds: json(batch.feeds),
-      spareGrams: Math.round(batch.spareGrams), state: batch.made ? ("DONE" as const) : (made.get(`${batch.base}@${batch.session}`) ?? ("OPEN" as const)),
+      weekPlanId: planId,
+      householdId: plan.householdId,
+      baseKey: batch.base,
+      session: batch.session,
+      batches: batch.batches,
+      grams: Math.round(batch.grams),
+      feeds: json(batch.feeds),
+      spareGrams: Math.round(batch.spareGrams),
+      state: batch.made ? ("DONE" as const) : (made.get(`${batch.base}@${batch.session}`) ?? ("OPEN" as const)),
     })),
   });
   await tx.task.createMany({
     data: plan.draft.tasks.map((task) => {
       const before = plan.taskStates.get(task.key);
       return {
-        weekPlanId: planId, householdId: plan.householdId, key: task.key, session: task.session, kind: task.kind, baseKey: task.base, dishKey: task.dish, text: task.text, childIds: [...task.childIds],
-        forDates: [...task.forDates], handsOnMinutes: task.handsOnMinutes, passiveMinutes: task.passiveMinutes, equipment: json(task.equipment), startsAt: task.startsAt, handsFreeAt: task.handsFreeAt,
-        endsAt: task.endsAt, carer: task.carer, after: [...task.after], handles: [...task.handles], state: before?.state ?? ("OPEN" as const), takenById: before?.takenById ?? null,
+        weekPlanId: planId,
+        householdId: plan.householdId,
+        key: task.key,
+        session: task.session,
+        kind: task.kind,
+        baseKey: task.base,
+        dishKey: task.dish,
+        text: task.text,
+        childIds: [...task.childIds],
+        forDates: [...task.forDates],
+        handsOnMinutes: task.handsOnMinutes,
+        passiveMinutes: task.passiveMinutes,
+        equipment: json(task.equipment),
+        startsAt: task.startsAt,
+        handsFreeAt: task.handsFreeAt,
+        endsAt: task.endsAt,
+        carer: task.carer,
+        after: [...task.after],
+        handles: [...task.handles],
+        state: before?.state ?? ("OPEN" as const),
+        takenById: before?.takenById ?? null,
       };
     }),
   });
   await tx.shoppingLine.createMany({
     data: plan.draft.shopping.map((line) => ({
-      weekPlanId: planId, householdId: plan.householdId, foodKey: line.food, section: line.section, neededGrams: line.neededGrams, fromStockGrams: line.fromStockGrams, packs: line.packs,
-      packGrams: Math.round(line.packGrams), spareGrams: line.spareGrams, costMinor: line.costMinor, readLabel: line.readLabel,
+      weekPlanId: planId,
+      householdId: plan.householdId,
+      foodKey: line.food,
+      section: line.section,
+      neededGrams: line.neededGrams,
+      fromStockGrams: line.fromStockGrams,
+      packs: line.packs,
+      packGrams: Math.round(line.packGrams),
+      spareGrams: line.spareGrams,
+      costMinor: line.costMinor,
+      readLabel: line.readLabel,
     })),
   });
   return planId;

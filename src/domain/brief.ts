@@ -5,7 +5,16 @@
  */
 import type { Base, Dish, Food } from "../../shared/catalogue.js";
 import type {
-  AllergenCode, AllergenGroupCode, ChokingClass, DietCode, EquipmentKind, FacilityCode, ServedForm, SlotCode, WeekdayCode, WindowKind,
+  AllergenCode,
+  AllergenGroupCode,
+  ChokingClass,
+  DietCode,
+  EquipmentKind,
+  FacilityCode,
+  ServedForm,
+  SlotCode,
+  WeekdayCode,
+  WindowKind,
 } from "../../shared/codes.js";
 import type { RuleSetDocument } from "../../shared/rule-set.js";
 
@@ -71,7 +80,10 @@ export interface ChildDayBrief {
   readonly ruleSets: readonly number[];
 }
 
-export interface CompartmentBrief { readonly ml: number; readonly leakProof: boolean }
+export interface CompartmentBrief {
+  readonly ml: number;
+  readonly leakProof: boolean;
+}
 
 export interface ChildBrief {
   readonly id: string;
@@ -87,7 +99,12 @@ export interface ChildBrief {
   readonly dislikes: readonly string[];
   readonly minutesToEat: number;
   readonly allergies: readonly AllergyBrief[];
-  readonly box: { readonly compartments: readonly CompartmentBrief[]; readonly coldSources: number; readonly insulated: boolean; readonly flask: boolean };
+  readonly box: {
+    readonly compartments: readonly CompartmentBrief[];
+    readonly coldSources: number;
+    readonly insulated: boolean;
+    readonly flask: boolean;
+  };
   readonly schoolName: string;
   /** Only the days this household packs a box for the child, in date order. */
   readonly days: readonly ChildDayBrief[];
@@ -108,10 +125,23 @@ export interface SessionBrief {
   readonly effort: number;
 }
 
-export interface EquipmentBrief { readonly kind: EquipmentKind; readonly units: number }
-export interface StockBrief { readonly food: string; readonly grams: number }
+export interface EquipmentBrief {
+  readonly kind: EquipmentKind;
+  readonly units: number;
+}
+export interface StockBrief {
+  readonly food: string;
+  readonly grams: number;
+}
 /** Made already: a leftover of the family meal or a portion from the freezer. */
-export interface ReadyBaseBrief { readonly id: string; readonly base: string; readonly grams: number; readonly from: "LEFTOVER" | "FREEZER"; readonly firstDate: string; readonly lastDate: string }
+export interface ReadyBaseBrief {
+  readonly id: string;
+  readonly base: string;
+  readonly grams: number;
+  readonly from: "LEFTOVER" | "FREEZER";
+  readonly firstDate: string;
+  readonly lastDate: string;
+}
 export interface LabelBrief {
   readonly food: string;
   readonly contains: readonly AllergenCode[];
@@ -122,13 +152,29 @@ export interface LabelBrief {
 }
 
 export type HouseRule = "SIBLINGS_DIFFER" | "DISH_REPEATS" | "STARCH_CHANGES";
-export interface RelaxationBrief { readonly rule: HouseRule; readonly date: string }
+export interface RelaxationBrief {
+  readonly rule: HouseRule;
+  readonly date: string;
+}
 
 /** A place in a box: one child, date, break and the n-th slot of that break. */
-export interface PlaceBrief { readonly childId: string; readonly date: string; readonly breakKey: string; readonly slot: SlotCode; readonly position: number }
-export interface PinBrief extends PlaceBrief { readonly dish: string; /** PINNED by a person; PACKED or EATEN never moves. */ readonly because: "PINNED" | "PACKED" }
+export interface PlaceBrief {
+  readonly childId: string;
+  readonly date: string;
+  readonly breakKey: string;
+  readonly slot: SlotCode;
+  readonly position: number;
+}
+export interface PinBrief extends PlaceBrief {
+  readonly dish: string;
+  /** PINNED by a person; PACKED or EATEN never moves. */ readonly because: "PINNED" | "PACKED";
+}
 /** A batch already cooked: it stays and its food is used without set-up. */
-export interface MadeBatchBrief { readonly base: string; readonly session: string; readonly batches: number }
+export interface MadeBatchBrief {
+  readonly base: string;
+  readonly session: string;
+  readonly batches: number;
+}
 
 export interface WeekBrief {
   readonly format: "noonpail-brief/1";

@@ -1,7 +1,11 @@
 /** A planned week as the planner lays it out, the checker reads it and the database stores it. */
 import type { AllergenCode, EquipmentKind, ServedWarmth, SlotCode } from "../../shared/codes.js";
 
-export interface CutPlan { readonly food: string; readonly cut: string; readonly source: string }
+export interface CutPlan {
+  readonly food: string;
+  readonly cut: string;
+  readonly source: string;
+}
 
 export type HoldingCase = "CHILLED" | "FLASK" | "AMBIENT" | "NOT_CONTROLLED" | "REHEATED_AT_SCHOOL";
 export interface HoldingPlan {
@@ -13,7 +17,12 @@ export interface HoldingPlan {
 
 /** Why the planner chose it; facts only. */
 export type Reason =
-  | { readonly kind: "SHARES_BASE"; readonly base: string; readonly withChildren: readonly string[]; readonly dates: readonly string[] }
+  | {
+      readonly kind: "SHARES_BASE";
+      readonly base: string;
+      readonly withChildren: readonly string[];
+      readonly dates: readonly string[];
+    }
   | { readonly kind: "FILLS_NEED"; readonly nutrient: string; readonly percentOfTarget: number }
   | { readonly kind: "LIKED" }
   | { readonly kind: "NEW_TASTE" }
@@ -63,7 +72,12 @@ export interface BatchPlan {
   readonly made: boolean;
 }
 
-export interface ReadyUse { readonly readyId: string; readonly base: string; readonly date: string; readonly grams: number }
+export interface ReadyUse {
+  readonly readyId: string;
+  readonly base: string;
+  readonly date: string;
+  readonly grams: number;
+}
 
 export interface TaskPlan {
   /** Unique in the week. */
@@ -105,14 +119,31 @@ export interface ShoppingLinePlan {
 }
 
 export type Caution =
-  | { readonly kind: "READ_LABEL"; readonly childId: string; readonly food: string; readonly allergens: readonly string[] }
-  | { readonly kind: "CUT_FOR_AGE"; readonly childId: string; readonly date: string; readonly dish: string; readonly cut: string }
+  | {
+      readonly kind: "READ_LABEL";
+      readonly childId: string;
+      readonly food: string;
+      readonly allergens: readonly string[];
+    }
+  | {
+      readonly kind: "CUT_FOR_AGE";
+      readonly childId: string;
+      readonly date: string;
+      readonly dish: string;
+      readonly cut: string;
+    }
   | { readonly kind: "KEEP_COLD"; readonly childId: string; readonly date: string; readonly coldSources: number }
   | { readonly kind: "PREHEAT_FLASK"; readonly childId: string; readonly date: string; readonly dish: string }
   | { readonly kind: "REHEAT_THROUGH"; readonly childId: string; readonly date: string; readonly dish: string }
   | { readonly kind: "CLEAN_BETWEEN"; readonly session: string; readonly allergens: readonly string[] }
   | { readonly kind: "COOL_QUICKLY"; readonly session: string; readonly base: string }
-  | { readonly kind: "ADVICE_NOT_MET"; readonly childId: string; readonly date: string | null; readonly ruleSet: string; readonly rule: string }
+  | {
+      readonly kind: "ADVICE_NOT_MET";
+      readonly childId: string;
+      readonly date: string | null;
+      readonly ruleSet: string;
+      readonly rule: string;
+    }
   | { readonly kind: "FIGURE_MISSING"; readonly food: string; readonly nutrient: string }
   | { readonly kind: "GENERAL"; readonly about: "LABELS" | "CHOKING" | "HOLDING" | "NUTRITION" };
 

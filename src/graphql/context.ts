@@ -42,11 +42,16 @@ export function createReads(openSession: () => ReadSession): Reads {
   return {
     session,
     household: (id) => once(`household/${id}`, () => session().read((tx) => readHousehold(tx, id))),
-    week: (householdId, weekStart) => once(`week/${householdId}/${weekStart}`, () => session().read((tx) => readWeek(tx, householdId, weekStart))),
+    week: (householdId, weekStart) =>
+      once(`week/${householdId}/${weekStart}`, () => session().read((tx) => readWeek(tx, householdId, weekStart))),
     weekById: (id) => once(`week/${id}`, () => session().read((tx) => readWeekById(tx, id))),
     me: () => once("me", () => session().read(readMe)),
-    schools: (ids) => (ids.length === 0 ? Promise.resolve([]) : once(`schools/${ids.join()}`, () => session().read((tx) => readSchools(tx, ids)))),
-    ruleSets: (schoolId) => once(`rule-sets/${schoolId}`, () => session().read((tx) => readRuleSets(tx, [schoolId], []))),
+    schools: (ids) =>
+      ids.length === 0
+        ? Promise.resolve([])
+        : once(`schools/${ids.join()}`, () => session().read((tx) => readSchools(tx, ids))),
+    ruleSets: (schoolId) =>
+      once(`rule-sets/${schoolId}`, () => session().read((tx) => readRuleSets(tx, [schoolId], []))),
     forget: () => kept.clear(),
   };
 }
@@ -54,5 +59,7 @@ export function createReads(openSession: () => ReadSession): Reads {
 /** Everything but the catalogue needs a signed-in person. */
 export function requirePerson(context: GraphqlContext): string {
   if (context.personId !== null) return context.personId;
-  throw new GraphQLError("Sign in first: send the header Authorization: Bearer <token>.", { extensions: { code: "UNAUTHENTICATED" } });
+  throw new GraphQLError("Sign in first: send the header Authorization: Bearer <token>.", {
+    extensions: { code: "UNAUTHENTICATED" },
+  });
 }

@@ -2,8 +2,10 @@
 import type { Failure, FailureOf } from "../app/failures.js";
 import { plain } from "../app/say.js";
 
-const roleWord = (role: string) => (role === "COORDINATOR" ? "a coordinator" : role === "COOK" ? "a cook" : role === "HELPER" ? "a helper" : "a member");
-const sentence = (issues: FailureOf<"InvalidInput">["issues"]) => `Nothing was saved. ${issues.map((issue) => `${issue.field}: ${issue.problem}. ${issue.fix}`).join(" ")}`;
+const roleWord = (role: string) =>
+  role === "COORDINATOR" ? "a coordinator" : role === "COOK" ? "a cook" : role === "HELPER" ? "a helper" : "a member";
+const sentence = (issues: FailureOf<"InvalidInput">["issues"]) =>
+  `Nothing was saved. ${issues.map((issue) => `${issue.field}: ${issue.problem}. ${issue.fix}`).join(" ")}`;
 
 /** Facts as the schema's failure types carry them. `householdId` lets types that point at children find them. */
 export function explain<F extends Failure>(failure: F, householdId?: string | null): Explained<F["kind"]>;
@@ -12,14 +14,23 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
     case "InvalidInput":
       return { __typename: failure.kind, message: sentence(failure.issues), issues: failure.issues };
     case "NotPermitted":
-      return { __typename: failure.kind, message: `Your role in this household does not allow that; ask ${roleWord(failure.neededRole)}.`, neededRole: failure.neededRole };
+      return {
+        __typename: failure.kind,
+        message: `Your role in this household does not allow that; ask ${roleWord(failure.neededRole)}.`,
+        neededRole: failure.neededRole,
+      };
     case "KeyReused":
-      return { __typename: failure.kind, message: `This idempotency key was used before with other input (${failure.usedFor}). Send a new key for a new request.`, usedFor: failure.usedFor };
+      return {
+        __typename: failure.kind,
+        message: `This idempotency key was used before with other input (${failure.usedFor}). Send a new key for a new request.`,
+        usedFor: failure.usedFor,
+      };
     case "RevisionPassed":
       return {
         __typename: failure.kind,
         message: `It has changed since revision ${failure.seenRevision}; the current one is ${failure.currentRevision}. Read it again and repeat with that.`,
-        seenRevision: failure.seenRevision, currentRevision: failure.currentRevision,
+        seenRevision: failure.seenRevision,
+        currentRevision: failure.currentRevision,
       };
     case "HouseholdNotFound":
       return { __typename: failure.kind, message: "There is no such household among yours." };
@@ -28,43 +39,91 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
     case "SchoolNotFound":
       return { __typename: failure.kind, message: "There is no such school or class." };
     case "NothingThere":
-      return { __typename: failure.kind, message: `There is no such ${failure.what} in a current plan of yours. Read the week again.`, what: failure.what };
+      return {
+        __typename: failure.kind,
+        message: `There is no such ${failure.what} in a current plan of yours. Read the week again.`,
+        what: failure.what,
+      };
     case "WeekAgreed":
-      return { __typename: failure.kind, message: "The week is agreed. Swap single items, report an absence, or plan again with replanAgreed: true.", agreedAt: failure.agreedAt };
+      return {
+        __typename: failure.kind,
+        message: "The week is agreed. Swap single items, report an absence, or plan again with replanAgreed: true.",
+        agreedAt: failure.agreedAt,
+      };
     case "OutsideTerm":
       return {
         __typename: failure.kind,
-        message: failure.nextSchoolDay === null ? "No box is due then and no later school day is known." : `No box is due in the week of ${failure.weekStart}; the next school day is ${failure.nextSchoolDay}.`,
-        weekStart: failure.weekStart, nextSchoolDay: failure.nextSchoolDay,
+        message:
+          failure.nextSchoolDay === null
+            ? "No box is due then and no later school day is known."
+            : `No box is due in the week of ${failure.weekStart}; the next school day is ${failure.nextSchoolDay}.`,
+        weekStart: failure.weekStart,
+        nextSchoolDay: failure.nextSchoolDay,
       };
     case "NoSchool":
-      return { __typename: failure.kind, message: "A child has no school that week; enrol the child first (enrolChild).", childIds: failure.childIds, householdId: householdId ?? "" };
+      return {
+        __typename: failure.kind,
+        message: "A child has no school that week; enrol the child first (enrolChild).",
+        childIds: failure.childIds,
+        householdId: householdId ?? "",
+      };
     case "WeekInfeasible":
-      return { __typename: failure.kind, message: `No week passes every rule; ${count(failure.conflicts.length)} and how to mend each are in conflicts.`, conflicts: failure.conflicts.map((row) => ({ row, householdId })) };
+      return {
+        __typename: failure.kind,
+        message: `No week passes every rule; ${count(failure.conflicts.length)} and how to mend each are in conflicts.`,
+        conflicts: failure.conflicts.map((row) => ({ row, householdId })),
+      };
     case "SwapRefused":
-      return { __typename: failure.kind, message: `That dish may not stand there; ${count(failure.conflicts.length)} and how to mend each are in conflicts.`, conflicts: failure.conflicts.map((row) => ({ row, householdId })) };
+      return {
+        __typename: failure.kind,
+        message: `That dish may not stand there; ${count(failure.conflicts.length)} and how to mend each are in conflicts.`,
+        conflicts: failure.conflicts.map((row) => ({ row, householdId })),
+      };
     case "DishUnknown":
-      return { __typename: failure.kind, message: `There is no dish "${failure.dish}". Did you mean ${failure.nearest.join(", ")}?`, dish: failure.dish, nearest: failure.nearest };
+      return {
+        __typename: failure.kind,
+        message: `There is no dish "${failure.dish}". Did you mean ${failure.nearest.join(", ")}?`,
+        dish: failure.dish,
+        nearest: failure.nearest,
+      };
     case "BoxClosed":
-      return { __typename: failure.kind, message: `The box is already ${plain(failure.state)} and does not move.`, state: failure.state };
+      return {
+        __typename: failure.kind,
+        message: `The box is already ${plain(failure.state)} and does not move.`,
+        state: failure.state,
+      };
     case "LabelsUnread":
-      return { __typename: failure.kind, message: "Read these labels and record them (recordLabel) before the box is packed.", foods: failure.foods };
+      return {
+        __typename: failure.kind,
+        message: "Read these labels and record them (recordLabel) before the box is packed.",
+        foods: failure.foods,
+      };
     case "BoxBlocked":
-      return { __typename: failure.kind, message: "The box no longer passes its checks. Plan the week again before packing it." };
+      return {
+        __typename: failure.kind,
+        message: "The box no longer passes its checks. Plan the week again before packing it.",
+      };
     case "NotAppointed":
       return { __typename: failure.kind, message: "You are not appointed to administer this school." };
     case "TaskHeld":
       return {
         __typename: failure.kind,
-        message: failure.state === "DONE" ? "The task is already done." : `${failure.holder?.displayName ?? "Another carer"} has taken this task.`,
-        holder: failure.holder, state: failure.state,
+        message:
+          failure.state === "DONE"
+            ? "The task is already done."
+            : `${failure.holder?.displayName ?? "Another carer"} has taken this task.`,
+        holder: failure.holder,
+        state: failure.state,
       };
   }
 }
 
 const count = (conflicts: number) => (conflicts === 1 ? "the clash" : `the ${conflicts} clashes`);
 
-type ConflictRows = readonly { readonly row: FailureOf<"WeekInfeasible">["conflicts"][number]; readonly householdId: string | null }[];
+type ConflictRows = readonly {
+  readonly row: FailureOf<"WeekInfeasible">["conflicts"][number];
+  readonly householdId: string | null;
+}[];
 interface Extra {
   NoSchool: { readonly childIds: readonly string[]; readonly householdId: string };
   WeekInfeasible: { readonly conflicts: ConflictRows };
@@ -72,5 +131,7 @@ interface Extra {
 }
 /** The failure's own facts, but where children or conflicts need their household. Distributes over unions. */
 export type Explained<K extends Failure["kind"]> = K extends Failure["kind"]
-  ? { readonly __typename: K; readonly message: string } & (K extends keyof Extra ? Extra[K] : Omit<FailureOf<K>, "kind">)
+  ? { readonly __typename: K; readonly message: string } & (K extends keyof Extra
+      ? Extra[K]
+      : Omit<FailureOf<K>, "kind">)
   : never;

@@ -33,14 +33,30 @@ function childIn(household: HouseholdRow, childId: string): ChildNode {
 }
 
 /** Children of a household by ID, in the order given. */
-export async function childrenOf({ reads }: GraphqlContext, householdId: string, ids: readonly string[]): Promise<ChildNode[]> {
+export async function childrenOf(
+  { reads }: GraphqlContext,
+  householdId: string,
+  ids: readonly string[],
+): Promise<ChildNode[]> {
   const household = await reads.household(householdId);
   return household ? ids.map((id) => childIn(household, id)) : [];
 }
 
-type Mutations = "createHousehold" | "createChild" | "enrolChild" | "setStock" | "setLeftovers" | "setPrepTimes" | "setEquipment" | "recordLabel" | "relaxHouseRule";
+type Mutations =
+  | "createHousehold"
+  | "createChild"
+  | "enrolChild"
+  | "setStock"
+  | "setLeftovers"
+  | "setPrepTimes"
+  | "setEquipment"
+  | "recordLabel"
+  | "relaxHouseRule";
 
-export const householdResolvers: Pick<Resolvers, "Household" | "Kitchen" | "Stock" | "Leftover" | "FreezerStock" | "LabelCheck" | "Child" | "Enrolment"> & {
+export const householdResolvers: Pick<
+  Resolvers,
+  "Household" | "Kitchen" | "Stock" | "Leftover" | "FreezerStock" | "LabelCheck" | "Child" | "Enrolment"
+> & {
   Query: Pick<NonNullable<Resolvers["Query"]>, "household">;
   Mutation: Pick<NonNullable<Resolvers["Mutation"]>, Mutations>;
 } = {
@@ -54,10 +70,15 @@ export const householdResolvers: Pick<Resolvers, "Household" | "Kitchen" | "Stoc
   Mutation: {
     async createHousehold(_, { input }, context) {
       const made = await createHousehold(context.app, requirePerson(context), input);
-      return made.ok ? { __typename: "CreateHouseholdPayload", household: await freshHousehold(context, made.value.householdId) } : explain(made.error);
+      return made.ok
+        ? { __typename: "CreateHouseholdPayload", household: await freshHousehold(context, made.value.householdId) }
+        : explain(made.error);
     },
     async createChild(_, { input }, context) {
-      const made = await createChild(context.app, requirePerson(context), { ...input, householdId: localId("Household", input.householdId) });
+      const made = await createChild(context.app, requirePerson(context), {
+        ...input,
+        householdId: localId("Household", input.householdId),
+      });
       if (!made.ok) return explain(made.error);
       const household = await freshHousehold(context, made.value.householdId);
       return { __typename: "CreateChildPayload", household, child: childIn(household, made.value.childId) };
@@ -65,7 +86,9 @@ export const householdResolvers: Pick<Resolvers, "Household" | "Kitchen" | "Stoc
     async enrolChild(_, { input }, context) {
       const made = await enrolChild(context.app, requirePerson(context), {
         ...input,
-        householdId: localId("Household", input.householdId), childId: localId("Child", input.childId), schoolClassId: localId("SchoolClass", input.schoolClassId),
+        householdId: localId("Household", input.householdId),
+        childId: localId("Child", input.childId),
+        schoolClassId: localId("SchoolClass", input.schoolClassId),
       });
       if (!made.ok) return explain(made.error);
       const household = await freshHousehold(context, made.value.householdId);
@@ -81,7 +104,10 @@ export const householdResolvers: Pick<Resolvers, "Household" | "Kitchen" | "Stoc
   },
   Stock: { food: ({ food }, _, context) => foodOf(context, food) },
   Leftover: { id: (row) => globalId("Leftover", row.id), base: ({ base }, _, context) => baseOf(context, base) },
-  FreezerStock: { id: (row) => globalId("FreezerStock", row.id), base: ({ base }, _, context) => baseOf(context, base) },
+  FreezerStock: {
+    id: (row) => globalId("FreezerStock", row.id),
+    base: ({ base }, _, context) => baseOf(context, base),
+  },
   LabelCheck: { food: ({ food }, _, context) => foodOf(context, food) },
   Child: {
     id: ({ row }) => globalId("Child", row.id),
@@ -95,19 +121,31 @@ export const householdResolvers: Pick<Resolvers, "Household" | "Kitchen" | "Stoc
     allergies: ({ row }) => row.allergies,
     enrolments: ({ row, household }) => row.enrolments.map((enrolment) => ({ row: enrolment, household })),
     dailyNeeds({ row }, { on }) {
-      const needs = dailyNeeds({ ...row, sex: row.body?.sex ?? null, weightKg: row.body?.weightKg ?? null, heightCm: row.body?.heightCm ?? null }, on);
+      const needs = dailyNeeds(
+        {
+          ...row,
+          sex: row.body?.sex ?? null,
+          weightKg: row.body?.weightKg ?? null,
+          heightCm: row.body?.heightCm ?? null,
+        },
+        on,
+      );
       return { ...needs, energyKcal: Math.round(needs.energyKcal), energyMethod: needs.method };
     },
     async boxes({ row, household }, { from, to }, { reads }) {
       const days = daysBetween(from, to);
-      if (days < 0 || days > MOST_DAYS) throw new GraphQLError(`Ask for 0 to ${MOST_DAYS} days from one day to a later one.`, { extensions: { code: "BAD_USER_INPUT" } });
+      if (days < 0 || days > MOST_DAYS)
+        throw new GraphQLError(`Ask for 0 to ${MOST_DAYS} days from one day to a later one.`, {
+          extensions: { code: "BAD_USER_INPUT" },
+        });
       const boxes = await reads.session().read((tx) => readBoxesOfChild(tx, row.id, from, to));
       return boxes.map((box) => ({ row: box, householdId: household.id }));
     },
   },
   Enrolment: {
     school: ({ row, household }) => household.schools.find((school) => school.id === row.schoolId)!,
-    schoolClass: ({ row, household }) => household.schools.flatMap((school) => school.classes).find((entry) => entry.id === row.schoolClassId)!,
+    schoolClass: ({ row, household }) =>
+      household.schools.flatMap((school) => school.classes).find((entry) => entry.id === row.schoolClassId)!,
     fromDate: ({ row }) => row.fromDate,
     untilDate: ({ row }) => row.untilDate,
   },

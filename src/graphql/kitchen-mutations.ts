@@ -1,5 +1,12 @@
 /** Mutations that answer with the household after a change of its kitchen. */
-import { recordLabel, relaxHouseRule, setEquipment, setLeftovers, setPrepTimes, setStock } from "../app/change-kitchen.js";
+import {
+  recordLabel,
+  relaxHouseRule,
+  setEquipment,
+  setLeftovers,
+  setPrepTimes,
+  setStock,
+} from "../app/change-kitchen.js";
 import type { HouseholdChangeFailure } from "../app/change-household.js";
 import type { App } from "../app/app.js";
 import type { Result } from "../domain/result.js";
@@ -14,9 +21,18 @@ interface KitchenInput {
 
 /** Decodes the household's ID, acts, and reads the household again. */
 const kitchenMutation =
-  <I extends KitchenInput>(act: (app: App, personId: string, input: Omit<I, "householdId"> & { householdId: string | null }) => Promise<Result<{ householdId: string }, HouseholdChangeFailure>>) =>
+  <I extends KitchenInput>(
+    act: (
+      app: App,
+      personId: string,
+      input: Omit<I, "householdId"> & { householdId: string | null },
+    ) => Promise<Result<{ householdId: string }, HouseholdChangeFailure>>,
+  ) =>
   async (_: unknown, { input }: { input: I }, context: GraphqlContext) => {
-    const done = await act(context.app, requirePerson(context), { ...input, householdId: localId("Household", input.householdId) });
+    const done = await act(context.app, requirePerson(context), {
+      ...input,
+      householdId: localId("Household", input.householdId),
+    });
     if (!done.ok) return explain(done.error);
     context.reads.forget();
     const household = await context.reads.household(done.value.householdId);
@@ -24,7 +40,10 @@ const kitchenMutation =
     return { __typename: "KitchenPayload" as const, household };
   };
 
-export const changeKitchen: Pick<NonNullable<Resolvers["Mutation"]>, "setStock" | "setLeftovers" | "setPrepTimes" | "setEquipment" | "recordLabel" | "relaxHouseRule"> = {
+export const changeKitchen: Pick<
+  NonNullable<Resolvers["Mutation"]>,
+  "setStock" | "setLeftovers" | "setPrepTimes" | "setEquipment" | "recordLabel" | "relaxHouseRule"
+> = {
   setStock: kitchenMutation(setStock),
   setLeftovers: kitchenMutation(setLeftovers),
   setPrepTimes: kitchenMutation(setPrepTimes),

@@ -6,7 +6,11 @@ import type { Resolvers, ResolversTypes } from "./generated.js";
 
 type NodeValue = Awaited<ResolversTypes["Node"]> | null;
 
-async function weekAround(context: GraphqlContext, kind: "BoxItem" | "Box" | "Task" | "WeekPlan", id: string): Promise<WeekRow | null> {
+async function weekAround(
+  context: GraphqlContext,
+  kind: "BoxItem" | "Box" | "Task" | "WeekPlan",
+  id: string,
+): Promise<WeekRow | null> {
   const found = await context.reads.session().read((tx) => findWeekOf(tx, kind, id));
   return found ? context.reads.weekById(found.weekId) : null;
 }
@@ -58,13 +62,16 @@ const finders: Readonly<Record<string, (id: string, context: GraphqlContext) => 
   },
 };
 
-export const nodeResolvers: { Query: Pick<NonNullable<Resolvers["Query"]>, "node"> } & Pick<Resolvers, "Node" | "UserError"> = {
+export const nodeResolvers: { Query: Pick<NonNullable<Resolvers["Query"]>, "node"> } & Pick<
+  Resolvers,
+  "Node" | "UserError"
+> = {
   Query: {
     async node(_, { id }, context) {
       requirePerson(context);
       for (const [type, find] of Object.entries(finders)) {
         const local = localId(type, id);
-        if (local !== null) return (await find(local, context));
+        if (local !== null) return await find(local, context);
       }
       return null;
     },

@@ -4,7 +4,10 @@ import type { Database, Notice } from "../database/database.js";
 
 export interface Notices {
   /** Notices of one kind about one household, until the consumer returns. */
-  about<K extends Notice["kind"]>(kind: K, householdId: string): AsyncGenerator<Extract<Notice, { kind: K }>, void, undefined>;
+  about<K extends Notice["kind"]>(
+    kind: K,
+    householdId: string,
+  ): AsyncGenerator<Extract<Notice, { kind: K }>, void, undefined>;
   stop(): Promise<void>;
 }
 

@@ -10,11 +10,15 @@ export function pageSize(first: number): number {
 
 /** Keyset cursors: the key of the last row, opaque to clients. */
 const cursorOf = (key: string): string => Buffer.from(key, "utf8").toString("base64url");
-export const keyOf = (cursor: string | null | undefined): string | null => (cursor == null ? null : Buffer.from(cursor, "base64url").toString("utf8"));
+export const keyOf = (cursor: string | null | undefined): string | null =>
+  cursor == null ? null : Buffer.from(cursor, "base64url").toString("utf8");
 
 /** @param rows one more than the page, when there is more */
 export function pageOf<T>(rows: readonly T[], first: number, key: (row: T) => string) {
   const nodes = rows.slice(0, first);
   const last = nodes.at(-1);
-  return { nodes, pageInfo: { endCursor: last === undefined ? null : cursorOf(key(last)), hasNextPage: rows.length > first } };
+  return {
+    nodes,
+    pageInfo: { endCursor: last === undefined ? null : cursorOf(key(last)), hasNextPage: rows.length > first },
+  };
 }

@@ -2,18 +2,25 @@ import { requirePerson } from "./context.js";
 import { globalId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
 
-export const personResolvers: Pick<Resolvers, "Me" | "Person"> & { Query: Pick<NonNullable<Resolvers["Query"]>, "me"> } = {
+export const personResolvers: Pick<Resolvers, "Me" | "Person"> & {
+  Query: Pick<NonNullable<Resolvers["Query"]>, "me">;
+} = {
   Query: {
     async me(_, __, context) {
       requirePerson(context);
       const me = await context.reads.me();
       if (!me) throw new Error("the signed-in person has no row");
-      return { person: { id: me.id, displayName: me.displayName }, householdIds: me.householdIds, schoolIds: me.schoolIds };
+      return {
+        person: { id: me.id, displayName: me.displayName },
+        householdIds: me.householdIds,
+        schoolIds: me.schoolIds,
+      };
     },
   },
   Person: { id: (person) => globalId("Person", person.id) },
   Me: {
-    households: async ({ householdIds }, _, { reads }) => (await Promise.all(householdIds.map((id) => reads.household(id)))).filter((household) => household !== null),
+    households: async ({ householdIds }, _, { reads }) =>
+      (await Promise.all(householdIds.map((id) => reads.household(id)))).filter((household) => household !== null),
     administers: ({ schoolIds }, _, { reads }) => reads.schools(schoolIds),
   },
 };

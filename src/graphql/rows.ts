@@ -4,17 +4,61 @@ import type { BatchRow, BoxItemRow, BoxRow, PlanRow, TaskRow, WeekRow } from "..
 import type { Conflict } from "../domain/planner/conflicts.js";
 import type { Caution } from "../domain/week.js";
 
-export interface MeNode { readonly person: PersonRow; readonly householdIds: readonly string[]; readonly schoolIds: readonly string[] }
-export interface ChildNode { readonly row: ChildRow; readonly household: HouseholdRow }
-export interface EnrolmentNode { readonly row: EnrolmentRow; readonly household: HouseholdRow }
-export interface PlanNode { readonly row: PlanRow; readonly householdId: string }
-export interface BoxNode { readonly row: BoxRow; readonly householdId: string }
-export interface BoxItemNode { readonly row: BoxItemRow; readonly householdId: string }
-export interface BatchNode { readonly row: BatchRow; readonly householdId: string }
-export interface BatchFeedNode { readonly row: BatchRow["feeds"][number]; readonly householdId: string }
-export interface TaskNode { readonly row: TaskRow; readonly householdId: string }
-export interface CautionNode { readonly row: Caution; readonly householdId: string }
-export interface ConflictNode { readonly row: Conflict; readonly householdId: string | null }
-export interface NoSchoolNode { readonly message: string; readonly childIds: readonly string[]; readonly householdId: string }
-export interface WeekPayloadNode { readonly week: WeekRow; readonly changed: readonly string[] }
-export interface LabelsUnreadNode { readonly message: string; readonly foods: readonly string[] }
+export interface MeNode {
+  readonly person: PersonRow;
+  readonly householdIds: readonly string[];
+  readonly schoolIds: readonly string[];
+}
+export interface ChildNode {
+  readonly row: ChildRow;
+  readonly household: HouseholdRow;
+}
+export interface EnrolmentNode {
+  readonly row: EnrolmentRow;
+  readonly household: HouseholdRow;
+}
+export interface PlanNode {
+  readonly row: PlanRow;
+  readonly householdId: string;
+}
+export interface BoxNode {
+  readonly row: BoxRow;
+  readonly householdId: string;
+}
+export interface BoxItemNode {
+  readonly row: BoxItemRow;
+  readonly householdId: string;
+}
+export interface BatchNode {
+  readonly row: BatchRow;
+  readonly householdId: string;
+}
+export interface BatchFeedNode {
+  readonly row: BatchRow["feeds"][number];
+  readonly householdId: string;
+}
+export interface TaskNode {
+  readonly row: TaskRow;
+  readonly householdId: string;
+}
+export interface CautionNode {
+  readonly row: Caution;
+  readonly householdId: string;
+}
+export interface ConflictNode {
+  readonly row: Conflict;
+  readonly householdId: string | null;
+}
+export interface NoSchoolNode {
+  readonly message: string;
+  readonly childIds: readonly string[];
+  readonly householdId: string;
+}
+export interface WeekPayloadNode {
+  readonly week: WeekRow;
+  readonly changed: readonly string[];
+}
+export interface LabelsUnreadNode {
+  readonly message: string;
+  readonly foods: readonly string[];
+}

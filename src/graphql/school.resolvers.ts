@@ -28,7 +28,9 @@ export const schoolResolvers: Pick<Resolvers, "School" | "SchoolClass" | "RuleSe
       const loaded = await loadRuleSet(context.app, requirePerson(context), {
         ...input,
         schoolId: localId("School", input.schoolId),
-        ...(input.schoolClassId == null ? {} : { schoolClassId: localId("SchoolClass", input.schoolClassId) ?? "00000000-0000-0000-0000-000000000000" }),
+        ...(input.schoolClassId == null
+          ? {}
+          : { schoolClassId: localId("SchoolClass", input.schoolClassId) ?? "00000000-0000-0000-0000-000000000000" }),
       });
       if (!loaded.ok) return explain(loaded.error);
       context.reads.forget();

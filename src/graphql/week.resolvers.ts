@@ -19,7 +19,10 @@ const tenths = (minutes: number) => Math.round(minutes * 10) / 10;
 
 async function namesFor(context: GraphqlContext, householdId: string | null): Promise<Names> {
   const household = householdId === null ? null : await context.reads.household(householdId);
-  return { index: context.app.index, child: (id) => household?.children.find((child) => child.id === id)?.name ?? "a child" };
+  return {
+    index: context.app.index,
+    child: (id) => household?.children.find((child) => child.id === id)?.name ?? "a child",
+  };
 }
 
 async function payload(context: GraphqlContext, ref: WeekRef) {
@@ -38,8 +41,32 @@ async function taskPayload(context: GraphqlContext, ref: TaskRef) {
   return { __typename: "TaskPayload" as const, task: { row, householdId: week.householdId } };
 }
 
-type Types = "Week" | "WeekPlan" | "Box" | "BoxItem" | "BoxItemNote" | "Batch" | "BatchFeed" | "Task" | "ShoppingLine" | "Caution" | "Conflict" | "Alternative" | "NoSchool" | "WeekPayload" | "LabelsUnread";
-type Mutations = "planWeek" | "pinItem" | "unpinItem" | "swapItem" | "agreeWeek" | "markPacked" | "reportAbsence" | "takeTask" | "finishTask";
+type Types =
+  | "Week"
+  | "WeekPlan"
+  | "Box"
+  | "BoxItem"
+  | "BoxItemNote"
+  | "Batch"
+  | "BatchFeed"
+  | "Task"
+  | "ShoppingLine"
+  | "Caution"
+  | "Conflict"
+  | "Alternative"
+  | "NoSchool"
+  | "WeekPayload"
+  | "LabelsUnread";
+type Mutations =
+  | "planWeek"
+  | "pinItem"
+  | "unpinItem"
+  | "swapItem"
+  | "agreeWeek"
+  | "markPacked"
+  | "reportAbsence"
+  | "takeTask"
+  | "finishTask";
 
 export const weekResolvers: Pick<Resolvers, Types> & {
   Query: Pick<NonNullable<Resolvers["Query"]>, "week" | "alternatives">;
@@ -53,7 +80,8 @@ export const weekResolvers: Pick<Resolvers, Types> & {
       const household = local === null ? null : await context.reads.household(local);
       return household ? context.reads.week(household.id, weekStartOf(date, household.weekStart)) : null;
     },
-    alternatives: async (_, { itemId }, context) => (await alternativesOf(context.app, requirePerson(context), localId("BoxItem", itemId))) ?? [],
+    alternatives: async (_, { itemId }, context) =>
+      (await alternativesOf(context.app, requirePerson(context), localId("BoxItem", itemId))) ?? [],
   },
   Mutation: {
     async planWeek(_, { input }, context) {
@@ -62,43 +90,71 @@ export const weekResolvers: Pick<Resolvers, Types> & {
       return planned.ok ? payload(context, planned.value) : explain(planned.error, householdId);
     },
     async pinItem(_, { input }, context) {
-      const pinned = await pinItem(context.app, requirePerson(context), { ...input, itemId: localId("BoxItem", input.itemId) });
+      const pinned = await pinItem(context.app, requirePerson(context), {
+        ...input,
+        itemId: localId("BoxItem", input.itemId),
+      });
       return pinned.ok ? payload(context, pinned.value) : explain(pinned.error);
     },
     async unpinItem(_, { input }, context) {
-      const unpinned = await unpinItem(context.app, requirePerson(context), { ...input, itemId: localId("BoxItem", input.itemId) });
+      const unpinned = await unpinItem(context.app, requirePerson(context), {
+        ...input,
+        itemId: localId("BoxItem", input.itemId),
+      });
       return unpinned.ok ? payload(context, unpinned.value) : explain(unpinned.error);
     },
     async swapItem(_, { input }, context) {
-      const swapped = await swapItem(context.app, requirePerson(context), { ...input, itemId: localId("BoxItem", input.itemId) });
+      const swapped = await swapItem(context.app, requirePerson(context), {
+        ...input,
+        itemId: localId("BoxItem", input.itemId),
+      });
       return swapped.ok ? payload(context, swapped.value) : explain(swapped.error);
     },
     async agreeWeek(_, { input }, context) {
-      const agreed = await agreeWeek(context.app, requirePerson(context), { ...input, weekId: localId("Week", input.weekId) });
+      const agreed = await agreeWeek(context.app, requirePerson(context), {
+        ...input,
+        weekId: localId("Week", input.weekId),
+      });
       return agreed.ok ? payload(context, agreed.value) : explain(agreed.error);
     },
     async markPacked(_, { input }, context) {
-      const packed = await markPacked(context.app, requirePerson(context), { ...input, boxId: localId("Box", input.boxId) });
+      const packed = await markPacked(context.app, requirePerson(context), {
+        ...input,
+        boxId: localId("Box", input.boxId),
+      });
       return packed.ok ? payload(context, packed.value) : explain(packed.error);
     },
     async reportAbsence(_, { input }, context) {
       const householdId = localId("Household", input.householdId);
-      const reported = await reportAbsence(context.app, requirePerson(context), { ...input, householdId, childId: localId("Child", input.childId) });
+      const reported = await reportAbsence(context.app, requirePerson(context), {
+        ...input,
+        householdId,
+        childId: localId("Child", input.childId),
+      });
       return reported.ok ? payload(context, reported.value) : explain(reported.error, householdId);
     },
     async takeTask(_, { input }, context) {
-      const taken = await takeTask(context.app, requirePerson(context), { ...input, taskId: localId("Task", input.taskId) });
+      const taken = await takeTask(context.app, requirePerson(context), {
+        ...input,
+        taskId: localId("Task", input.taskId),
+      });
       return taken.ok ? taskPayload(context, taken.value) : explain(taken.error);
     },
     async finishTask(_, { input }, context) {
-      const finished = await finishTask(context.app, requirePerson(context), { ...input, taskId: localId("Task", input.taskId) });
+      const finished = await finishTask(context.app, requirePerson(context), {
+        ...input,
+        taskId: localId("Task", input.taskId),
+      });
       return finished.ok ? taskPayload(context, finished.value) : explain(finished.error);
     },
   },
   Subscription: {
     planProgress: {
       async *subscribe(_, { householdId }, context) {
-        for await (const notice of noticesAbout(context, "PLAN_PROGRESS", householdId)) yield { planProgress: { weekStart: notice.weekStart, percent: notice.percent, bestPoints: notice.bestPoints } };
+        for await (const notice of noticesAbout(context, "PLAN_PROGRESS", householdId))
+          yield {
+            planProgress: { weekStart: notice.weekStart, percent: notice.percent, bestPoints: notice.bestPoints },
+          };
       },
     },
     weekChanged: {
@@ -122,14 +178,21 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     state: ({ row }) => row.state,
     createdAt: ({ row }) => row.createdAt,
     agreedAt: ({ row }) => row.agreedAt,
-    boxes: ({ row, householdId }, { date }) => row.boxes.filter((box) => date == null || box.date === date).map((box) => ({ row: box, householdId })),
+    boxes: ({ row, householdId }, { date }) =>
+      row.boxes.filter((box) => date == null || box.date === date).map((box) => ({ row: box, householdId })),
     batches: ({ row, householdId }) => row.batches.map((batch) => ({ row: batch, householdId })),
     tasks: ({ row, householdId }) => row.tasks.map((task) => ({ row: task, householdId })),
     shopping: ({ row }) => row.shopping,
     cautions: ({ row, householdId }) => row.cautions.map((caution) => ({ row: caution, householdId })),
     wishes: ({ row }) => ({ ...row.wishes, objectivePoints: Math.round(row.wishes.objectivePoints) }),
     sharing: ({ row }) =>
-      row.comparison && { ...row.comparison, savedMinutes: row.comparison.handsOnMinutesAlone === null ? null : tenths(row.comparison.handsOnMinutesAlone - row.comparison.handsOnMinutesShared) },
+      row.comparison && {
+        ...row.comparison,
+        savedMinutes:
+          row.comparison.handsOnMinutesAlone === null
+            ? null
+            : tenths(row.comparison.handsOnMinutesAlone - row.comparison.handsOnMinutesShared),
+      },
     origin: ({ row }) => row,
   },
   Box: {
@@ -201,16 +264,21 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     state: ({ row }) => row.state,
     takenBy: ({ row }) => row.takenBy,
   },
-  ShoppingLine: { id: (row) => globalId("ShoppingLine", row.id), food: ({ food }, _, context) => foodOf(context, food) },
+  ShoppingLine: {
+    id: (row) => globalId("ShoppingLine", row.id),
+    food: ({ food }, _, context) => foodOf(context, food),
+  },
   Caution: {
     kind: ({ row }) => row.kind,
-    child: async ({ row, householdId }, _, context) => ("childId" in row ? (await childrenOf(context, householdId, [row.childId]))[0]! : null),
+    child: async ({ row, householdId }, _, context) =>
+      "childId" in row ? (await childrenOf(context, householdId, [row.childId]))[0]! : null,
     date: ({ row }) => ("date" in row ? row.date : null),
     text: async ({ row, householdId }, _, context) => sayCaution(row, await namesFor(context, householdId)),
   },
   Conflict: {
     kind: ({ row }) => row.kind,
-    child: async ({ row, householdId }, _, context) => (row.childId === null || householdId === null ? null : (await childrenOf(context, householdId, [row.childId]))[0]!),
+    child: async ({ row, householdId }, _, context) =>
+      row.childId === null || householdId === null ? null : (await childrenOf(context, householdId, [row.childId]))[0]!,
     date: ({ row }) => row.date,
     session: ({ row }) => row.session,
     text: async ({ row, householdId }, _, context) => sayConflict(row, await namesFor(context, householdId)),
@@ -222,13 +290,20 @@ export const weekResolvers: Pick<Resolvers, Types> & {
   },
   NoSchool: { children: ({ childIds, householdId }, _, context) => childrenOf(context, householdId, childIds) },
   WeekPayload: {
-    changedBoxes: ({ week, changed }) => week.plan.boxes.filter((box) => changed.includes(`${box.childId}@${box.date}`)).map((row) => ({ row, householdId: week.householdId })),
+    changedBoxes: ({ week, changed }) =>
+      week.plan.boxes
+        .filter((box) => changed.includes(`${box.childId}@${box.date}`))
+        .map((row) => ({ row, householdId: week.householdId })),
   },
   LabelsUnread: { foods: ({ foods }, _, context) => foods.map((key) => foodOf(context, key)) },
 };
 
 /** Notices for members of the household only; a stranger's subscription ends at once, like a household that is not there. */
-async function* noticesAbout<K extends "PLAN_CHANGED" | "PLAN_PROGRESS">(context: GraphqlContext, kind: K, householdId: string) {
+async function* noticesAbout<K extends "PLAN_CHANGED" | "PLAN_PROGRESS">(
+  context: GraphqlContext,
+  kind: K,
+  householdId: string,
+) {
   requirePerson(context);
   const local = localId("Household", householdId);
   const household = local === null ? null : await context.reads.household(local);

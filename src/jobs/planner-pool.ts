@@ -24,10 +24,15 @@ export function startPlannerPool(catalogue: CatalogueBrief, threads = 2): Planne
     minThreads: threads,
     maxThreads: threads,
   });
-  const plan = async (task: Omit<Extract<PlannerTask, { kind: "PLAN" }>, "progress">, onProgress?: (percent: number, bestPoints: number | null) => void): Promise<WeekOutcome> => {
+  const plan = async (
+    task: Omit<Extract<PlannerTask, { kind: "PLAN" }>, "progress">,
+    onProgress?: (percent: number, bestPoints: number | null) => void,
+  ): Promise<WeekOutcome> => {
     if (!onProgress) return (await pool.run({ ...task, progress: null })) as WeekOutcome;
     const { port1, port2 } = new MessageChannel();
-    port1.on("message", ({ percent, bestPoints }: { percent: number; bestPoints: number | null }) => onProgress(percent, bestPoints));
+    port1.on("message", ({ percent, bestPoints }: { percent: number; bestPoints: number | null }) =>
+      onProgress(percent, bestPoints),
+    );
     try {
       return (await pool.run({ ...task, progress: port2 }, { transferList: [port2] })) as WeekOutcome;
     } finally {
@@ -38,10 +43,16 @@ export function startPlannerPool(catalogue: CatalogueBrief, threads = 2): Planne
     async plan({ brief, seed, steps, compare }, onProgress) {
       onProgress?.(0, null);
       const shared = plan({ kind: "PLAN", brief: withoutCatalogue(brief), seed, steps }, onProgress);
-      const alone = compare ? plan({ kind: "PLAN", brief: withoutCatalogue({ ...brief, sharing: false }), seed, steps }) : null;
+      const alone = compare
+        ? plan({ kind: "PLAN", brief: withoutCatalogue({ ...brief, sharing: false }), seed, steps })
+        : null;
       const [outcome, aloneOutcome] = await Promise.all([shared, alone]);
       onProgress?.(100, outcome.kind === "PLANNED" ? Math.round(outcome.objectivePoints) : null);
-      return { outcome, compared: compare, aloneMinutes: aloneOutcome?.kind === "PLANNED" ? aloneOutcome.draft.wishes.handsOnMinutes : null };
+      return {
+        outcome,
+        compared: compare,
+        aloneMinutes: aloneOutcome?.kind === "PLANNED" ? aloneOutcome.draft.wishes.handsOnMinutes : null,
+      };
     },
     async alternatives(brief, draft, place) {
       const task: PlannerTask = { kind: "ALTERNATIVES", brief: withoutCatalogue(brief), draft, place };

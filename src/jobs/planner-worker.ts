@@ -10,8 +10,19 @@ import type { WeekDraft } from "../domain/week.js";
 export type LightBrief = Omit<WeekBrief, "catalogue">;
 
 export type PlannerTask =
-  | { readonly kind: "PLAN"; readonly brief: LightBrief; readonly seed: number; readonly steps: number; readonly progress: MessagePort | null }
-  | { readonly kind: "ALTERNATIVES"; readonly brief: LightBrief; readonly draft: WeekDraft; readonly place: PlaceBrief };
+  | {
+      readonly kind: "PLAN";
+      readonly brief: LightBrief;
+      readonly seed: number;
+      readonly steps: number;
+      readonly progress: MessagePort | null;
+    }
+  | {
+      readonly kind: "ALTERNATIVES";
+      readonly brief: LightBrief;
+      readonly draft: WeekDraft;
+      readonly place: PlaceBrief;
+    };
 
 const hash = (text: string) => createHash("sha256").update(text).digest("hex");
 /** The search reports in thousandths of a point. */
@@ -27,6 +38,9 @@ export const createRun = (catalogue: CatalogueBrief) => (task: PlannerTask) => {
     steps,
     hash,
     onBetter: (objective, done) =>
-      progress?.postMessage({ percent: Math.min(99, Math.floor((done * 100) / steps)), bestPoints: Math.round(objective / PER_POINT) }),
+      progress?.postMessage({
+        percent: Math.min(99, Math.floor((done * 100) / steps)),
+        bestPoints: Math.round(objective / PER_POINT),
+      }),
   });
 };

@@ -40,7 +40,7 @@ const common = {
   shortWeek: "PRORATE",
 } as const;
 const addRule = (brief: Brief, rule: Rule): void => {
-  brief.ruleSets[0]?.rules.push(rule as Mutable<Rule>);
+  brief.ruleSets[0]?.rules.push(rule);
 };
 
 interface Plant {

@@ -268,7 +268,7 @@ describe("the development issuer", () => {
       expect(await refused.json()).toMatchObject({ people: [{ person: ANN, name: "Ann" }] });
     }
     expect((await fetch(`${server.url}/dev/token`)).status).toBe(405);
-    const found = await (await fetch(`${server.url}/.well-known/openid-configuration`)).json();
+    const found: unknown = await (await fetch(`${server.url}/.well-known/openid-configuration`)).json();
     expect(found).toMatchObject({ issuer: server.config.tokens.issuer });
     expect(await (await fetch(`${server.url}/dev/jwks.json`)).json()).toMatchObject({
       keys: [{ kty: "EC", use: "sig" }],

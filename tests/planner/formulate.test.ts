@@ -25,7 +25,10 @@ const build = (brief: WeekBrief) => {
 const whole = build(threeChildren());
 
 /** Windows of a base by session key, with the dates its product serves. */
-const windowsOf = ({ problem, layout }: ReturnType<typeof build>, base: string) =>
+const windowsOf = (
+  { problem, layout }: ReturnType<typeof build>,
+  base: string,
+): Record<string, (string | undefined)[]> =>
   Object.fromEntries(
     (problem.bases[layout.bases.indexOf(base)]?.windows ?? []).map(({ window, firstDay, lastDay }) => [
       layout.sessions[window],

@@ -7,7 +7,9 @@ import type { Problem, Solution, SolvedBatch } from "../../src/domain/planner/pr
  */
 export function findBestExhaustively(problem: Problem): Solution | null {
   let best: Solution | null = null;
-  for (const picks of everyChoice(problem.positions.map(({ candidates, fixed }) => (fixed < 0 ? range(candidates.length) : [fixed])))) {
+  for (const picks of everyChoice(
+    problem.positions.map(({ candidates, fixed }) => (fixed < 0 ? range(candidates.length) : [fixed])),
+  )) {
     const splits = problem.positions.flatMap((position, p) => {
       const { dish } = position.candidates[picks[p]!]!;
       return problem.dishes[dish]!.split === null ? [] : [{ dish, day: position.day }];
@@ -52,14 +54,17 @@ function* everyPlan(problem: Problem, picks: readonly number[]): Generator<Solve
       const demand = new Array<number>(problem.days).fill(0);
       problem.positions.forEach((position, p) => {
         if (child >= 0 && position.child !== child) return;
-        for (const use of position.candidates[picks[p]!]!.bases) if (use.base === base) demand[position.day]! += use.amount;
+        for (const use of position.candidates[picks[p]!]!.bases)
+          if (use.base === base) demand[position.day]! += use.amount;
       });
       return demand;
     });
     // Ready supply first: days in order, children in order, the first to spoil first.
     for (const day of range(problem.days)) {
       for (const demand of demands) {
-        const order = range(problem.ready.length).sort((a, b) => problem.ready[a]!.lastDay - problem.ready[b]!.lastDay || a - b);
+        const order = range(problem.ready.length).sort(
+          (a, b) => problem.ready[a]!.lastDay - problem.ready[b]!.lastDay || a - b,
+        );
         for (const r of order) {
           const supply = problem.ready[r]!;
           if (supply.base !== base || day < supply.firstDay || day > supply.lastDay) continue;
@@ -71,11 +76,13 @@ function* everyPlan(problem: Problem, picks: readonly number[]): Generator<Solve
     }
     demands.forEach((demand, i) => lots.push({ base, child: children[i]!, demand }));
   });
-  const needs = lots.flatMap((lot, i) => lot.demand.flatMap((amount, day) => (amount > 0 ? [{ lot: i, day, amount }] : [])));
+  const needs = lots.flatMap((lot, i) =>
+    lot.demand.flatMap((amount, day) => (amount > 0 ? [{ lot: i, day, amount }] : [])),
+  );
   const options = needs.map(({ lot, day }) =>
-    problem.bases[lots[lot]!.base]!.windows
-      .filter(({ firstDay, lastDay }) => firstDay <= day && day <= lastDay)
-      .map(({ window }) => window),
+    problem.bases[lots[lot]!.base]!.windows.filter(({ firstDay, lastDay }) => firstDay <= day && day <= lastDay).map(
+      ({ window }) => window,
+    ),
   );
   for (const chosen of everyChoice(options)) {
     const runs = new Map<string, { base: number; child: number; window: number; supply: number[] }>();

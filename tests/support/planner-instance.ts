@@ -39,7 +39,11 @@ export interface PlannerInstance {
       readonly weekTarget: readonly number[];
       readonly weekDir: readonly number[];
       readonly weekW: readonly number[];
-      readonly rules: readonly { readonly kind: "legume" | "fried" | "oily" | "treat"; readonly min: number; readonly max: number }[];
+      readonly rules: readonly {
+        readonly kind: "legume" | "fried" | "oily" | "treat";
+        readonly min: number;
+        readonly max: number;
+      }[];
       readonly cand: readonly (readonly number[])[];
       readonly coef: readonly (readonly number[])[];
     }[];
@@ -86,13 +90,25 @@ export function problemFromInstance({ instance }: PlannerInstance): Problem {
       }
       child.dayLo.forEach((lo, n) => {
         const hi = child.dayHi[n]!;
-        bands.push({ name: `day ${n}`, measure: n, positions: lunch, lo: lo > 0 ? lo : null, hi: hi < NO_LIMIT ? hi : null });
+        bands.push({
+          name: `day ${n}`,
+          measure: n,
+          positions: lunch,
+          lo: lo > 0 ? lo : null,
+          hi: hi < NO_LIMIT ? hi : null,
+        });
       });
     }
     child.weekTarget.forEach((target, i) => {
       const measure = FIRST_WEEKLY + i;
       const hi = child.weekHardHi[i]!;
-      bands.push({ name: `week ${measure}`, measure, positions: week, lo: child.weekHardLo[i]!, hi: hi < NO_LIMIT ? hi : null });
+      bands.push({
+        name: `week ${measure}`,
+        measure,
+        positions: week,
+        lo: child.weekHardLo[i]!,
+        hi: hi < NO_LIMIT ? hi : null,
+      });
       const direction = child.weekDir[i] === 1 ? 1 : -1;
       targets.push({ name: `week ${measure}`, measure, positions: week, target, direction, weight: child.weekW[i]! });
     });

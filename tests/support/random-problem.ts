@@ -95,15 +95,13 @@ export function drawProblem(seed: number, shape: RandomProblemShape): Problem {
       for (let slot = 0; slot < slots; slot += 1) {
         const offered = Array.from({ length: dishesPerSlot }, (_, i) => slot * dishesPerSlot + i);
         offered.splice(random.below(offered.length), dishesPerSlot - choices);
-        const candidates = offered.map(
-          (dish): Candidate => ({
-            dish,
-            cost: between(0, 60),
-            q: [...amountOf[dish]!.map(scaled), ...classOf[dish]!],
-            bases: usesOf[dish]!.map(({ base, amount }) => ({ base, amount: scaled(amount) })),
-            ...(everything ? { kinds: [0, dish % 3] } : {}),
-          }),
-        );
+        const candidates = offered.map((dish): Candidate => ({
+          dish,
+          cost: between(0, 60),
+          q: [...amountOf[dish]!.map(scaled), ...classOf[dish]!],
+          bases: usesOf[dish]!.map(({ base, amount }) => ({ base, amount: scaled(amount) })),
+          ...(everything ? { kinds: [0, dish % 3] } : {}),
+        }));
         box.push(positions.length);
         week.push(positions.length);
         positions.push({ child, day, box: child * days + day, slot, candidates, fixed: -1 });
@@ -111,9 +109,29 @@ export function drawProblem(seed: number, shape: RandomProblemShape): Problem {
       const middle = scaled(125 * slots);
       bands.push({ name: `day ${day}`, measure: 0, positions: box, lo: middle - 70 * slots, hi: middle + 60 * slots });
     }
-    bands.push({ name: "class", measure: FIRST_CLASS, positions: week, lo: chance(50) ? 1 : null, hi: days * slots - 1 });
-    targets.push({ name: "more", measure: 1, positions: week, target: between(40, 60) * days, direction: 1, weight: 3 });
-    targets.push({ name: "less", measure: 0, positions: week, target: between(90, 130) * days, direction: -1, weight: 2 });
+    bands.push({
+      name: "class",
+      measure: FIRST_CLASS,
+      positions: week,
+      lo: chance(50) ? 1 : null,
+      hi: days * slots - 1,
+    });
+    targets.push({
+      name: "more",
+      measure: 1,
+      positions: week,
+      target: between(40, 60) * days,
+      direction: 1,
+      weight: 3,
+    });
+    targets.push({
+      name: "less",
+      measure: 0,
+      positions: week,
+      target: between(90, 130) * days,
+      direction: -1,
+      weight: 2,
+    });
   }
   const allOf = (child: number): number[] => positions.flatMap((position, p) => (position.child === child ? [p] : []));
   return {

@@ -104,7 +104,16 @@ export function writeWeekProgram(problem: Problem): string {
             left.candidates.forEach((candidate, k) => {
               const twin = right.candidates.findIndex(({ dish }) => dish === candidate.dish);
               // Both pick the dish: then the slot is alike.
-              if (twin >= 0) row([[1, x(p, k)], [1, x(o, twin)], [-1, name]], "<=", 1);
+              if (twin >= 0)
+                row(
+                  [
+                    [1, x(p, k)],
+                    [1, x(o, twin)],
+                    [-1, name],
+                  ],
+                  "<=",
+                  1,
+                );
             });
           }),
         );
@@ -117,7 +126,15 @@ export function writeWeekProgram(problem: Problem): string {
       if (portions.length === 0) return;
       const made = `z_${v}_${day}`;
       binaries.add(made);
-      for (const [, pick] of portions) row([[1, pick], [-1, made]], "<=", 0);
+      for (const [, pick] of portions)
+        row(
+          [
+            [1, pick],
+            [-1, made],
+          ],
+          "<=",
+          0,
+        );
       minutes[morning]!.push([dish.morning.fixed, made]);
       for (const [, pick] of portions) minutes[morning]!.push([dish.morning.perPortion, pick]);
       dish.morning.equipment.forEach((tenths, e) => equipment[morning]![e]!.push([tenths, made]));
@@ -135,7 +152,8 @@ export function writeWeekProgram(problem: Problem): string {
             }),
       );
     const most = positions.reduce(
-      (all, { candidates }) => all + Math.max(...candidates.map(({ bases: uses }) => uses.reduce((n, use) => n + use.amount, 0))),
+      (all, { candidates }) =>
+        all + Math.max(...candidates.map(({ bases: uses }) => uses.reduce((n, use) => n + use.amount, 0))),
       0,
     );
     for (const { window } of base.windows) {
@@ -143,7 +161,14 @@ export function writeWeekProgram(problem: Problem): string {
       const count = `n_${b}_${window}`;
       binaries.add(setUp);
       integers.add(count);
-      row([[1, count], [-base.maxBatches, setUp]], "<=", 0);
+      row(
+        [
+          [1, count],
+          [-base.maxBatches, setUp],
+        ],
+        "<=",
+        0,
+      );
       minutes[window]!.push([base.fixed, setUp], [base.perBatch, count]);
       base.equipment.forEach((tenths, e) => equipment[window]![e]!.push([tenths, count]));
       cost(base.wastePerThousand * base.batchAmount, count);
@@ -160,12 +185,22 @@ export function writeWeekProgram(problem: Problem): string {
       );
       for (const { window } of fresh) {
         binaries.add(`r_${b}_${window}_${day}`);
-        row([[1, `f_${b}_${window}_${day}`], [-most, `r_${b}_${window}_${day}`]], "<=", 0);
+        row(
+          [
+            [1, `f_${b}_${window}_${day}`],
+            [-most, `r_${b}_${window}_${day}`],
+          ],
+          "<=",
+          0,
+        );
         cost(-base.wastePerThousand, `f_${b}_${window}_${day}`);
       }
     }
     for (const { window, firstDay, lastDay } of base.windows) {
-      const flows = Array.from({ length: lastDay - firstDay + 1 }, (_, i): Term => [1, `f_${b}_${window}_${firstDay + i}`]);
+      const flows = Array.from({ length: lastDay - firstDay + 1 }, (_, i): Term => [
+        1,
+        `f_${b}_${window}_${firstDay + i}`,
+      ]);
       row([...flows, [-base.batchAmount, `n_${b}_${window}`]], "<=", 0);
     }
   });

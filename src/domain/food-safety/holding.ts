@@ -85,7 +85,12 @@ function carryCold(input: HoldingInput, minutes: number, goodForMinutes: number)
 /** Cooked too late to be cold: only a flask, or another dish, would do. */
 function refuseHot(input: HoldingInput, minutes: number): HoldingFault {
   const flask = input.dish.served !== "COLD" && !input.box.flask && minutes <= input.limits.flaskMinutes;
-  return { kind: "HotWhenPacked", minutes, limitMinutes: input.limits.ambientMinutes, mend: flask ? ["FLASK", "OTHER_DISH"] : ["OTHER_DISH"] };
+  return {
+    kind: "HotWhenPacked",
+    minutes,
+    limitMinutes: input.limits.ambientMinutes,
+    mend: flask ? ["FLASK", "OTHER_DISH"] : ["OTHER_DISH"],
+  };
 }
 
 function refuseCold(input: HoldingInput, minutes: number): HoldingFault {

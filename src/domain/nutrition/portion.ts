@@ -60,6 +60,6 @@ export function portionFor(input: PortionInput): Portion {
   const pieces =
     Math.round(countSteps(portion.pieces, portion.stepPieces, wished, range) * portion.stepPieces * 1000) / 1000;
   // Tenths of a gram: binary fractions of a piece would print as 319.20000000000005.
-    const grams = Math.round(pieces * portion.gramsPerPiece * 10) / 10;
+  const grams = Math.round(pieces * portion.gramsPerPiece * 10) / 10;
   return { grams, pieces, scale: grams / derived.grams };
 }

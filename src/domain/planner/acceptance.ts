@@ -6,7 +6,7 @@
 const TABLE_BITS = 10;
 const TABLE_SIZE = 1 << TABLE_BITS;
 /** Values of the table are in 1/4096. */
-export const LOG_SCALE = 4096;
+const LOG_SCALE = 4096;
 
 /**
  * -ln((2i + 1) / 2048) x 4096, rounded down, for i = 0 .. 1023. Built downwards from 1 by

@@ -106,7 +106,11 @@ class Search {
     const pairing = pairs * 4 <= this.options.steps ? Math.floor(Math.min(this.options.steps / 3, 6 * pairs)) : 0;
     const limit = this.options.steps - polish - pairing;
     const random = createRandomStream(this.options.seed);
-    const coolings = Math.max(1, Math.min(MOST_COOLINGS, Math.floor(limit / (SWEEPS_A_COOLING * sweep))));
+    // A given week is where the search should stay near: it is not left for another start.
+    const coolings =
+      this.options.start === undefined
+        ? Math.max(1, Math.min(MOST_COOLINGS, Math.floor(limit / (SWEEPS_A_COOLING * sweep))))
+        : 1;
     for (let cooling = 1; cooling <= coolings && !this.stopped; cooling += 1) {
       if (cooling > 1) this.shuffle(random);
       this.anneal(random, Math.floor((limit * cooling) / coolings));
@@ -203,7 +207,10 @@ class Search {
     const temperatures = coolingTemperatures(FIRST_TEMPERATURE, LEVELS, RATIO);
     const from = this.steps;
     const length = Math.max(1, limit - from);
-    const weightSteps = Math.max(LEAST_WEIGHT_STEPS, Math.min(MOST_WEIGHT_STEPS, Math.floor(this.options.steps / LOOKS)));
+    const weightSteps = Math.max(
+      LEAST_WEIGHT_STEPS,
+      Math.min(MOST_WEIGHT_STEPS, Math.floor(this.options.steps / LOOKS)),
+    );
     let total = this.total();
     let feasible = 0;
     while (!this.ends(limit)) {
@@ -232,8 +239,7 @@ class Search {
   }
 
   private adaptWeight(feasibleSteps: number, ofSteps: number): void {
-    if (feasibleSteps * 5 < ofSteps)
-      this.weight = Math.min(MOST_WEIGHT, this.weight + Math.max(1, this.weight >> 3));
+    if (feasibleSteps * 5 < ofSteps) this.weight = Math.min(MOST_WEIGHT, this.weight + Math.max(1, this.weight >> 3));
     else if (feasibleSteps * 2 > ofSteps) this.weight = Math.max(LEAST_WEIGHT, this.weight - (this.weight >> 3));
     this.week.setWeight(this.weight);
   }

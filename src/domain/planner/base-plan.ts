@@ -326,7 +326,7 @@ export function takeReadySupply(
 }
 
 /** Demand of every base by child group and day, [(base x groups + group) x days + day], summed from the picks. */
-export function sumDemand(tables: ProblemTables, picks: readonly number[]): Int32Array {
+function sumDemand(tables: ProblemTables, picks: readonly number[]): Int32Array {
   const { days, groups } = tables;
   const demand = new Int32Array(tables.bases * groups * days);
   tables.problem.positions.forEach((position, p) => {

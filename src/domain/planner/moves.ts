@@ -45,7 +45,7 @@ export function createMoveProposer(tables: ProblemTables, week: WeekState, rando
   const byCost = Int32Array.from(candidateDish.keys());
   for (let position = 0; position < tables.positions; position += 1) {
     byCost
-      .subarray(candidateStart[position]!, candidateStart[position + 1]!)
+      .subarray(candidateStart[position], candidateStart[position + 1])
       .sort((left, right) => candidateCost[left]! - candidateCost[right]! || left - right);
   }
 

@@ -6,8 +6,8 @@ export const POINT = 1000;
 /** Penalty, in thousandths of a point at weight 1, for breaking a row by what one pick typically moves it. */
 const BREACH = 2 * POINT;
 
-export const OPEN_LOW = -2147483648;
-export const OPEN_HIGH = 2147483647;
+const OPEN_LOW = -2147483648;
+const OPEN_HIGH = 2147483647;
 
 /** Finishing loads come in three parts per dish: all in the morning; the evening part and the morning part of the split. */
 export const WHOLE_MORNING = 0;
@@ -127,7 +127,7 @@ export interface ProblemTables {
   readonly firstNight: Int32Array;
 }
 
-export const priceOfBreach = (typical: number): number => Math.max(1, Math.floor(BREACH / Math.max(1, typical)));
+const priceOfBreach = (typical: number): number => Math.max(1, Math.floor(BREACH / Math.max(1, typical)));
 export const REPEAT_PRICE = BREACH;
 export const STARCH_PRICE = BREACH;
 export const SIBLING_PRICE = BREACH;

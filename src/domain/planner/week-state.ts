@@ -82,13 +82,17 @@ export function createWeekState(tables: ProblemTables): WeekState {
   const { sameSlotPeers, sameSlotPairs, mainPeers, pairCommon } = tables;
   const { finishFixed, finishPerPortion, finishEquipment, finishPortionsPerGo, canSplit, morningOf, eveningOf } =
     tables;
-  const { capacityBudget, capacityPrice, effort, baseMaxBatches, baseFixed, basePerBatch, baseBatch, unservedDay } = tables;
+  const { capacityBudget, capacityPrice, effort, baseMaxBatches, baseFixed, basePerBatch, baseBatch, unservedDay } =
+    tables;
   const hasReady = Uint8Array.from(tables.readyOf, (ready) => (ready.length > 0 ? 1 : 0));
   const mostEffort = tables.effort.reduce((most, points) => Math.max(most, points), 0);
   /** Per candidate: at most about this goes with it, its finishing and a run of its own of each of its bases. */
   const savingOf = Float64Array.from(candidateDish, (dish, candidate) => {
     const { morning, split } = tables.problem.dishes[dish]!;
-    let minutes = Math.max(morning.fixed + morning.perPortion, split === null ? 0 : split.evening.fixed + split.evening.perPortion);
+    let minutes = Math.max(
+      morning.fixed + morning.perPortion,
+      split === null ? 0 : split.evening.fixed + split.evening.perPortion,
+    );
     let leftovers = 0;
     for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
       const base = candidateBase[use]!;
