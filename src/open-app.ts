@@ -5,9 +5,7 @@ import { seedDemo, seedReference } from "./database/seed.js";
 import { openDatabase } from "./database/start.js";
 import { indexCatalogue } from "./domain/catalogue/derive.js";
 import { startPlannerPool } from "./jobs/planner-pool.js";
-
-/** Found by measuring (bench:plan): more steps gain less than 1 % in the demo's week. */
-const PLAN_STEPS = 60_000;
+import { PLAN_STEPS } from "./plan-steps.js";
 
 export interface OpenedApp {
   readonly app: App;
@@ -16,7 +14,11 @@ export interface OpenedApp {
 }
 
 /** Migrates and seeds where an owner's URL is known, refuses a role that could see past row security. */
-export async function openApp(config: Config, say: (line: string) => void = () => undefined): Promise<OpenedApp> {
+export async function openApp(
+  config: Config,
+  say: (line: string) => void = () => undefined,
+  threads: { ready: boolean } = { ready: true },
+): Promise<OpenedApp> {
   const opened = await openDatabase({
     databaseUrl: config.databaseUrl,
     ownerUrl: config.databaseOwnerUrl,
@@ -31,7 +33,7 @@ export async function openApp(config: Config, say: (line: string) => void = () =
         say("loaded the demo homes and schools");
     }
     const reference = await opened.db.readReference();
-    const planner = startPlannerPool(reference.catalogue);
+    const planner = startPlannerPool(reference.catalogue, threads);
     return {
       app: {
         db: opened.db,

@@ -80,7 +80,7 @@ async function weekOf(app: App, personId: string, householdId: string, date: str
 async function demonstrate(): Promise<void> {
   progress("starting the database");
   const config = readConfig();
-  const { app, stop } = await openApp(config, progress);
+  const { app, stop } = await openApp(config, progress, { ready: false });
   try {
     const demo = readDemoFiles();
     const weeks: HomeWeek[] = [];

@@ -12,16 +12,26 @@ export interface PlannerPool extends Planner {
   stop(): Promise<void>;
 }
 
+/** A thread that had nothing to do for so long ends. */
+const IDLE_MS = 600_000;
+
 const withoutCatalogue = ({ catalogue: _known, ...light }: WeekBrief): LightBrief => light;
 
-/** @param threads how many weeks are planned at once; more wait their turn */
-export function startPlannerPool(catalogue: CatalogueBrief, threads = 2): PlannerPool {
+/**
+ * @param options.threads how many weeks are planned at once; more wait their turn
+ * @param options.ready threads start at once, so that the first week does not wait for them; else with the first week
+ */
+export function startPlannerPool(
+  catalogue: CatalogueBrief,
+  { threads = 2, ready = true }: { threads?: number; ready?: boolean } = {},
+): PlannerPool {
   const pool = new Piscina({
     filename: fileURLToPath(new URL("./planner-thread.mjs", import.meta.url)),
     // The thread brings its own loader; flags of the parent, such as a test runner's, are not for it.
     execArgv: [],
     workerData: catalogue,
-    minThreads: threads,
+    minThreads: ready ? threads : 0,
+    idleTimeout: IDLE_MS,
     maxThreads: threads,
   });
   const plan = async (
