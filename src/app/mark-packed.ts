@@ -79,6 +79,11 @@ export async function markPacked(
         ...new Set(verdicts.flatMap((verdict) => (verdict.kind === "CLEAR_IF_LABEL_READ" ? verdict.foods : []))),
       ].sort();
       if (unread.length > 0) return fail({ kind: "LabelsUnread", foods: unread });
+      await tx.boxPacking.update({
+        where: { lunchBoxId: box.id },
+        data: { packedById: personId },
+        select: { id: true },
+      });
       await tx.lunchBox.update({
         where: { id: box.id },
         data: { state: "PACKED", packedAt: input.packedAt },

@@ -132,7 +132,11 @@ export function storePlan<Gone>(
           .filter((box) => box.state !== "BLOCKED")
           .map((box) => [
             `${box.childId}@${box.date}`,
-            { state: box.state, packedAt: box.packedAt ? new Date(box.packedAt) : null },
+            {
+              state: box.state,
+              packedAt: box.packedAt ? new Date(box.packedAt) : null,
+              packedById: box.packing?.packedBy?.id ?? null,
+            },
           ]),
       ),
       taskStates: new Map(

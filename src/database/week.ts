@@ -48,6 +48,8 @@ export interface BoxRow {
     readonly coldSources: number;
     readonly flask: boolean;
     readonly cutlery: readonly ("SPOON" | "FORK" | "CHOPSTICKS")[];
+    /** Null until it is packed. */
+    readonly packedBy: PersonRow | null;
   } | null;
   readonly items: readonly BoxItemRow[];
 }
@@ -130,7 +132,8 @@ export interface WeekRow {
 /** SQL for the items of one box `l` of plan `plan_id`. */
 const boxTree = (tx: ReadTx) => tx`json_build_object(
   'id', l.id, 'childId', l.child_id, 'date', l.date, 'state', l.state, 'packedAt', l.packed_at,
-  'packing', (select json_build_object('leaveAt', p.leave_at, 'coldSources', p.cold_sources, 'flask', p.flask, 'cutlery', p.cutlery) from box_packing p where p.lunch_box_id = l.id),
+  'packing', (select json_build_object('leaveAt', p.leave_at, 'coldSources', p.cold_sources, 'flask', p.flask, 'cutlery', p.cutlery,
+    'packedBy', (select json_build_object('id', q.id, 'displayName', q.display_name) from person q where q.id = p.packed_by_id)) from box_packing p where p.lunch_box_id = l.id),
   'items', (select coalesce(json_agg(json_build_object(
       'id', i.id, 'boxId', l.id, 'childId', i.child_id, 'date', l.date, 'planId', l.week_plan_id, 'breakKey', i.break_key, 'slot', i.slot, 'place', i.place, 'dish', i.dish_key,
       'grams', i.grams, 'pieces', i.pieces, 'served', i.served, 'energyKcal', i.energy_kcal, 'carbohydrateGrams', i.carbohydrate_grams, 'allergens', i.allergens,
@@ -217,7 +220,7 @@ export interface PlanToSave {
   readonly createdById: string;
   readonly agreedAt: Date | null;
   /** Per box "childId@date": what happened to it in the plan before. */
-  readonly boxStates: ReadonlyMap<string, { state: BoxStateCode; packedAt: Date | null }>;
+  readonly boxStates: ReadonlyMap<string, { state: BoxStateCode; packedAt: Date | null; packedById: string | null }>;
   readonly taskStates: ReadonlyMap<string, { state: WorkStateCode; takenById: string | null }>;
   readonly allergensOf: (dish: string) => readonly AllergenCode[];
 }
@@ -278,6 +281,7 @@ export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
       coldSources: box.coldSources,
       flask: box.flask,
       cutlery: [...box.cutlery],
+      packedById: plan.boxStates.get(`${box.childId}@${box.date}`)?.packedById ?? null,
     })),
   });
   await tx.boxItem.createMany({

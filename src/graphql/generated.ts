@@ -168,6 +168,8 @@ export type BoxPacking = {
   readonly cutlery: ReadonlyArray<Scalars['String']['output']>;
   readonly flask: Scalars['Boolean']['output'];
   readonly leaveAt: Scalars['LocalTime']['output'];
+  /** Who packed it; null until then. */
+  readonly packedBy?: Maybe<Person>;
 };
 
 export type BoxState =
@@ -1740,7 +1742,7 @@ export type ResolversTypes = {
   BoxClosed: ResolverTypeWrapper<BoxClosed>;
   BoxItem: ResolverTypeWrapper<BoxItemRow>;
   BoxItemNote: ResolverTypeWrapper<BoxItemNoteRow>;
-  BoxPacking: ResolverTypeWrapper<BoxPacking>;
+  BoxPacking: ResolverTypeWrapper<Omit<BoxPacking, 'packedBy'> & { packedBy?: Maybe<ResolversTypes['Person']> }>;
   BoxState: BoxState;
   Carer: ResolverTypeWrapper<Omit<Carer, 'person'> & { person: ResolversTypes['Person'] }>;
   Caution: ResolverTypeWrapper<CautionRow>;
@@ -1897,7 +1899,7 @@ export type ResolversParentTypes = {
   BoxClosed: BoxClosed;
   BoxItem: BoxItemRow;
   BoxItemNote: BoxItemNoteRow;
-  BoxPacking: BoxPacking;
+  BoxPacking: Omit<BoxPacking, 'packedBy'> & { packedBy?: Maybe<ResolversParentTypes['Person']> };
   Carer: Omit<Carer, 'person'> & { person: ResolversParentTypes['Person'] };
   Caution: CautionRow;
   Child: ChildRow;
@@ -2126,6 +2128,7 @@ export type BoxPackingResolvers<ContextType = GraphqlContext, ParentType extends
   cutlery?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   flask?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   leaveAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+  packedBy?: Resolver<Maybe<ResolversTypes['Person']>, ParentType, ContextType>;
 };
 
 export type CarerResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Carer'] = ResolversParentTypes['Carer']> = {

@@ -96,7 +96,7 @@ test("the server's role writes no reference data, members, homes, appointments, 
   for (const name of [...REFERENCE, ...NOT_FORCED, "household", "child"]) expect(writable).not.toContain(name);
 });
 
-test("a plan's past cannot be rewritten: boxes, items, plans and rules have no column to change but their state", async () => {
+test("a plan's past cannot be rewritten: boxes, items, plans and rules have no column to change but their state and who did it", async () => {
   const changeable = await database.owner<{ name: string; columns: string[] }[]>`
     select c.relname as name, array_agg(a.attname::text order by a.attname) as columns from pg_class c join pg_attribute a on a.attrelid = c.oid, aclexplode(a.attacl) g
     where c.relnamespace = 'public'::regnamespace and g.grantee = 'noonpail_app'::regrole and g.privilege_type = 'UPDATE'
@@ -104,6 +104,7 @@ test("a plan's past cannot be rewritten: boxes, items, plans and rules have no c
     group by 1 order by 1`;
   expect(Object.fromEntries(changeable.map(({ name, columns }) => [name, columns]))).toEqual({
     batch: ["state"],
+    box_packing: ["packed_by_id"],
     lunch_box: ["current", "packed_at", "state"],
     rule_set_version: ["in_force_until"],
     shopping_line: ["ticked"],

@@ -364,7 +364,7 @@ const plants: readonly Plant[] = [
         carbohydrateGrams: 2,
       }),
     expect: "PLACE_FILLED_TWICE",
-    along: ["HANDS_ON_UNDERSTATED", "NEEDED_GRAMS_WRONG"],
+    along: ["HANDS_ON_UNDERSTATED", "NEEDED_GRAMS_WRONG", "TWICE_IN_ONE_BOX"],
   },
   {
     name: "an item in a place the break does not have",
@@ -440,7 +440,7 @@ const plants: readonly Plant[] = [
   {
     name: "one sibling pair with two equal places of three",
     expect: "SIBLINGS_ALIKE",
-    along: ["FINISH_TASK_MISSING", "NEEDED_GRAMS_WRONG", "DISH_REPEATED", "BOUGHT_FOR_NOTHING"],
+    along: ["FINISH_TASK_MISSING", "NEEDED_GRAMS_WRONG", "DISH_REPEATED", "BOUGHT_FOR_NOTHING", "TWICE_IN_ONE_BOX"],
     plant: ({ draft }) => {
       item(draft, "tove", monday, "FRUIT").dish = "apple-slices";
       Object.assign(item(draft, "tove", monday, "VEGETABLE"), { dish: "carrot-sticks" });
@@ -480,6 +480,13 @@ const plants: readonly Plant[] = [
         carbohydrateGrams: 20,
         labelsToRead: [],
       }),
+  },
+  {
+    name: "the same fruit at the break and at lunch",
+    plant: ({ draft }) =>
+      void (item(draft, "tove", monday, "FRUIT", "snack").dish = item(draft, "tove", monday, "FRUIT").dish),
+    expect: "TWICE_IN_ONE_BOX",
+    along: ["HANDS_ON_UNDERSTATED", "NEEDED_GRAMS_WRONG", "BOUGHT_FOR_NOTHING"],
   },
   {
     name: "rice on two days running",

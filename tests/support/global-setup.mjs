@@ -26,7 +26,13 @@ export default async function setUp({ rootDir, testPathPatterns }) {
  * @param {readonly string[]} patterns what Jest was asked to run; empty for everything
  */
 function usesDatabase(tests, patterns) {
-  const files = readdirSync(tests, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".ts"));
+  // Benchmarks hold no tests, but packages of their own that come and go.
+  const folders = readdirSync(tests).filter((room) => room !== "bench");
+  const files = folders.flatMap((room) =>
+    readdirSync(join(tests, room), { recursive: true, encoding: "utf8" })
+      .filter((file) => file.endsWith(".ts"))
+      .map((file) => join(room, file)),
+  );
   const roomOf = (/** @type {string} */ file) => file.split(/[\\/]/)[0];
   const rooms = new Set(
     files.filter((file) => readFileSync(join(tests, file), "utf8").includes("support/database.js")).map(roomOf),

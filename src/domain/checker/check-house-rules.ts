@@ -52,6 +52,12 @@ export function checkHouseRules(week: WeekRead): Fault[] {
       if (asMain > 1) faults.push({ kind: "DISH_REPEATED", childId, dish, slot: "MAIN", found: asMain, limit: 1 });
       else if (times.length > 2) faults.push({ kind: "DISH_REPEATED", childId, dish, found: times.length, limit: 2 });
     }
+    for (const [date, inBox] of groupBy(eaten, (read) => read.box.date)) {
+      for (const [dish, twice] of groupBy(inBox, (read) => read.dish.key)) {
+        if (twice.length > 1)
+          faults.push({ kind: "TWICE_IN_ONE_BOX", childId, date, dish, found: twice.length, limit: 1 });
+      }
+    }
     const mains = eaten.filter(
       (read) => read.item.slot === "MAIN" && read.dish.starch !== "NONE" && !relaxed("STARCH_CHANGES", read.box.date),
     );

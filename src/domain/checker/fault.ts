@@ -50,6 +50,7 @@ export const faultKinds = [
   // House rules.
   "SIBLINGS_ALIKE",
   "DISH_REPEATED",
+  "TWICE_IN_ONE_BOX",
   "STARCH_REPEATED",
   // Compartments.
   "COMPARTMENT_UNKNOWN",

@@ -2,7 +2,7 @@
 import { createServer } from "node:http";
 import pg from "pg";
 import { postgraphile } from "postgraphile";
-import { createSignIn, listen, settings } from "./sign-in.mjs";
+import { createSignIn, listen, settings } from "../sign-in.mjs";
 
 const pool = new pg.Pool({ connectionString: settings.databaseUrl, max: 10 });
 const personOf = createSignIn(async (subject) => {
