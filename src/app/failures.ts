@@ -23,7 +23,7 @@ export type Failure =
   | { readonly kind: "NoSchool"; readonly childIds: readonly string[] }
   | { readonly kind: "WeekInfeasible"; readonly conflicts: readonly Conflict[] }
   | { readonly kind: "DishUnknown"; readonly dish: string; readonly nearest: readonly string[] }
-  | { readonly kind: "SwapRefused"; readonly conflicts: readonly Conflict[] }
+  | { readonly kind: "SwapRefused"; readonly conflicts: readonly Conflict[]; readonly householdId: string }
   | { readonly kind: "BoxClosed"; readonly state: BoxStateCode }
   | { readonly kind: "LabelsUnread"; readonly foods: readonly string[] }
   | { readonly kind: "BoxBlocked" }

@@ -158,7 +158,8 @@ export async function swapItem(
     });
   const brief = withOneChanged(inputs.assemble(), week, placeOf(item), input.dish);
   const answer = await planWithProgress(app, inputs, brief, { compare: false });
-  if (answer.outcome.kind === "INFEASIBLE") return fail({ kind: "SwapRefused", conflicts: answer.outcome.conflicts });
+  if (answer.outcome.kind === "INFEASIBLE")
+    return fail({ kind: "SwapRefused", conflicts: answer.outcome.conflicts, householdId: week.householdId });
   return storePlan(app, {
     gone: { kind: "NothingThere", what: "item" } as const,
     attempt,

@@ -3,7 +3,7 @@ import type { App } from "../app/app.js";
 import type { ReadSession } from "../database/database.js";
 import { readHousehold, readMe, type HouseholdRow, type SchoolRow } from "../database/household.js";
 import { readRuleSets, readSchools, type RuleSetRow } from "../database/school.js";
-import { readWeek, readWeekById, type WeekRow } from "../database/week.js";
+import { readWeek, readWeekById, readWeekOfDay, type WeekRow } from "../database/week.js";
 import type { Notices } from "./notices.js";
 
 export interface GraphqlContext {
@@ -20,7 +20,11 @@ export interface Reads {
   readonly session: () => ReadSession;
   household(id: string): Promise<HouseholdRow | null>;
   week(householdId: string, weekStart: string): Promise<WeekRow | null>;
+  /** The week a day lies in. */
+  weekOfDay(householdId: string, date: string): Promise<WeekRow | null>;
   weekById(id: string): Promise<WeekRow | null>;
+  /** Names of a household's children by ID, once a tree that holds them has been read; null before. */
+  childNames(householdId: string): ReadonlyMap<string, string> | null;
   me(): ReturnType<typeof readMe>;
   schools(ids: readonly string[]): Promise<SchoolRow[]>;
   ruleSets(schoolId: string): Promise<RuleSetRow[]>;
@@ -38,13 +42,45 @@ export function createReads(openSession: () => ReadSession): Reads {
     kept.set(key, fresh);
     return fresh;
   };
+  const names = new Map<string, ReadonlyMap<string, string>>();
+  const keepNames = (householdId: string, children: readonly { id: string; name: string }[]) =>
+    names.set(householdId, new Map(children.map((child) => [child.id, child.name])));
+  const keepWeek = (week: WeekRow | null) => {
+    if (week) keepNames(week.householdId, week.children);
+    return week;
+  };
+  const keepHousehold = (household: HouseholdRow | null) => {
+    if (household) keepNames(household.id, household.children);
+    return household;
+  };
   const session = openSession;
   return {
     session,
-    household: (id) => once(`household/${id}`, () => session().read((tx) => readHousehold(tx, id))),
+    household: (id) =>
+      once(`household/${id}`, () =>
+        session()
+          .read((tx) => readHousehold(tx, id))
+          .then(keepHousehold),
+      ),
     week: (householdId, weekStart) =>
-      once(`week/${householdId}/${weekStart}`, () => session().read((tx) => readWeek(tx, householdId, weekStart))),
-    weekById: (id) => once(`week/${id}`, () => session().read((tx) => readWeekById(tx, id))),
+      once(`week/${householdId}/${weekStart}`, () =>
+        session()
+          .read((tx) => readWeek(tx, householdId, weekStart))
+          .then(keepWeek),
+      ),
+    weekOfDay: (householdId, date) =>
+      once(`week-of-day/${householdId}/${date}`, () =>
+        session()
+          .read((tx) => readWeekOfDay(tx, householdId, date))
+          .then(keepWeek),
+      ),
+    weekById: (id) =>
+      once(`week/${id}`, () =>
+        session()
+          .read((tx) => readWeekById(tx, id))
+          .then(keepWeek),
+      ),
+    childNames: (householdId) => names.get(householdId) ?? null,
     me: () => once("me", () => session().read(readMe)),
     schools: (ids) =>
       ids.length === 0
@@ -52,7 +88,10 @@ export function createReads(openSession: () => ReadSession): Reads {
         : once(`schools/${ids.join()}`, () => session().read((tx) => readSchools(tx, ids))),
     ruleSets: (schoolId) =>
       once(`rule-sets/${schoolId}`, () => session().read((tx) => readRuleSets(tx, [schoolId], []))),
-    forget: () => kept.clear(),
+    forget() {
+      kept.clear();
+      names.clear();
+    },
   };
 }
 

@@ -77,7 +77,7 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
       return {
         __typename: failure.kind,
         message: `That dish may not stand there; ${count(failure.conflicts.length)} and how to mend each are in conflicts.`,
-        conflicts: failure.conflicts.map((row) => ({ row, householdId })),
+        conflicts: failure.conflicts.map((row) => ({ row, householdId: failure.householdId })),
       };
     case "DishUnknown":
       return {

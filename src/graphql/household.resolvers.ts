@@ -8,13 +8,13 @@ import { ageOn } from "../domain/calendar/dates.js";
 import { readBoxesOfChild } from "../database/week.js";
 import { GraphQLError } from "graphql";
 import { daysBetween } from "../domain/calendar/dates.js";
-import type { HouseholdRow } from "../database/household.js";
+import type { ChildRow, HouseholdRow } from "../database/household.js";
 import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
 import { baseOf, foodOf } from "./food.resolvers.js";
 import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
-import type { ChildNode } from "./rows.js";
+import type { ChildNode, LoadedChild } from "./rows.js";
 
 const MOST_DAYS = 62;
 
@@ -26,20 +26,60 @@ async function freshHousehold({ reads }: GraphqlContext, id: string): Promise<Ho
   return household;
 }
 
-function childIn(household: HouseholdRow, childId: string): ChildNode {
+const unknownChild = () => new Error("a row names a child that is not in its household");
+
+export const childNode = (row: ChildRow, household: HouseholdRow): ChildNode => ({
+  id: row.id,
+  name: row.name,
+  load: () => Promise.resolve({ row, household }),
+});
+
+function childIn(household: HouseholdRow, childId: string): LoadedChild {
   const row = household.children.find((child) => child.id === childId);
-  if (!row) throw new Error("a row names a child that is not in its household");
+  if (!row) throw unknownChild();
   return { row, household };
 }
 
-/** Children of a household by ID, in the order given. */
-export async function childrenOf(
+/** The payload of a change to one child. */
+function changedChild(household: HouseholdRow, childId: string) {
+  const { row } = childIn(household, childId);
+  return { household, child: childNode(row, household) };
+}
+
+const field =
+  <K extends keyof ChildRow>(key: K) =>
+  async (child: ChildNode): Promise<ChildRow[K]> =>
+    (await child.load()).row[key];
+
+/** Children of a household by ID, in the order given; at once when a tree that names them has been read. */
+export function childrenOf(
   { reads }: GraphqlContext,
   householdId: string,
   ids: readonly string[],
-): Promise<ChildNode[]> {
-  const household = await reads.household(householdId);
-  return household ? ids.map((id) => childIn(household, id)) : [];
+): ChildNode[] | Promise<ChildNode[]> {
+  const load = async (id: string) => {
+    const household = await reads.household(householdId);
+    if (!household) throw unknownChild();
+    return childIn(household, id);
+  };
+  const named = (names: ReadonlyMap<string, string>) =>
+    ids.map((id): ChildNode => {
+      const name = names.get(id);
+      if (name === undefined) throw unknownChild();
+      return { id, name, load: () => load(id) };
+    });
+  const known = reads.childNames(householdId);
+  if (known) return named(known);
+  return reads.household(householdId).then(() => {
+    const names = reads.childNames(householdId);
+    return names ? named(names) : [];
+  });
+}
+
+/** The child of a household, as `childrenOf` finds it. */
+export function childOf(context: GraphqlContext, householdId: string, id: string): ChildNode | Promise<ChildNode> {
+  const found = childrenOf(context, householdId, [id]);
+  return found instanceof Promise ? found.then(([child]) => child!) : found[0]!;
 }
 
 type Mutations =
@@ -81,7 +121,7 @@ export const householdResolvers: Pick<
       });
       if (!made.ok) return explain(made.error);
       const household = await freshHousehold(context, made.value.householdId);
-      return { __typename: "CreateChildPayload", household, child: childIn(household, made.value.childId) };
+      return { __typename: "CreateChildPayload", ...changedChild(household, made.value.childId) };
     },
     async enrolChild(_, { input }, context) {
       const made = await enrolChild(context.app, requirePerson(context), {
@@ -92,13 +132,13 @@ export const householdResolvers: Pick<
       });
       if (!made.ok) return explain(made.error);
       const household = await freshHousehold(context, made.value.householdId);
-      return { __typename: "EnrolChildPayload", household, child: childIn(household, made.value.childId) };
+      return { __typename: "EnrolChildPayload", ...changedChild(household, made.value.childId) };
     },
     ...changeKitchen,
   },
   Household: {
     id: (household) => globalId("Household", household.id),
-    children: (household) => household.children.map((row) => ({ row, household })),
+    children: (household) => household.children.map((row) => childNode(row, household)),
     kitchen: (household) => household,
     week: (household, { date }, { reads }) => reads.week(household.id, weekStartOf(date, household.weekStart)),
   },
@@ -110,17 +150,21 @@ export const householdResolvers: Pick<
   },
   LabelCheck: { food: ({ food }, _, context) => foodOf(context, food) },
   Child: {
-    id: ({ row }) => globalId("Child", row.id),
-    name: ({ row }) => row.name,
-    dateOfBirth: ({ row }) => row.dateOfBirth,
-    ageYears: ({ row }, { on }) => ageOn(row.dateOfBirth, on),
-    diets: ({ row }) => row.diets,
-    dislikes: ({ row }) => row.dislikes,
-    appetite: ({ row }) => row.appetite,
-    minutesToEat: ({ row }) => row.minutesToEat,
-    allergies: ({ row }) => row.allergies,
-    enrolments: ({ row, household }) => row.enrolments.map((enrolment) => ({ row: enrolment, household })),
-    dailyNeeds({ row }, { on }) {
+    id: ({ id }) => globalId("Child", id),
+    name: ({ name }) => name,
+    dateOfBirth: field("dateOfBirth"),
+    ageYears: async (child, { on }) => ageOn((await child.load()).row.dateOfBirth, on),
+    diets: field("diets"),
+    dislikes: field("dislikes"),
+    appetite: field("appetite"),
+    minutesToEat: field("minutesToEat"),
+    allergies: field("allergies"),
+    async enrolments(child) {
+      const { row, household } = await child.load();
+      return row.enrolments.map((enrolment) => ({ row: enrolment, household }));
+    },
+    async dailyNeeds(child, { on }) {
+      const { row } = await child.load();
       const needs = dailyNeeds(
         {
           ...row,
@@ -132,12 +176,13 @@ export const householdResolvers: Pick<
       );
       return { ...needs, energyKcal: Math.round(needs.energyKcal), energyMethod: needs.method };
     },
-    async boxes({ row, household }, { from, to }, { reads }) {
+    async boxes(child, { from, to }, { reads }) {
       const days = daysBetween(from, to);
       if (days < 0 || days > MOST_DAYS)
         throw new GraphQLError(`Ask for 0 to ${MOST_DAYS} days from one day to a later one.`, {
           extensions: { code: "BAD_USER_INPUT" },
         });
+      const { row, household } = await child.load();
       const boxes = await reads.session().read((tx) => readBoxesOfChild(tx, row.id, from, to));
       return boxes.map((box) => ({ row: box, householdId: household.id }));
     },

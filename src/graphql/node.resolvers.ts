@@ -2,6 +2,7 @@
 import { findWeekOf, type WeekRow } from "../database/week.js";
 import { requirePerson, type GraphqlContext } from "./context.js";
 import { localId } from "./global-id.js";
+import { childNode } from "./household.resolvers.js";
 import type { Resolvers, ResolversTypes } from "./generated.js";
 
 type NodeValue = Awaited<ResolversTypes["Node"]> | null;
@@ -52,7 +53,7 @@ const finders: Readonly<Record<string, (id: string, context: GraphqlContext) => 
     for (const householdId of me?.householdIds ?? []) {
       const household = await reads.household(householdId);
       const row = household?.children.find((child) => child.id === id);
-      if (household && row) return { __typename: "Child", row, household };
+      if (household && row) return { __typename: "Child", ...childNode(row, household) };
     }
     return null;
   },

@@ -9,7 +9,13 @@ export interface MeNode {
   readonly householdIds: readonly string[];
   readonly schoolIds: readonly string[];
 }
+/** A child where a plan names one: everything but the name waits until somebody asks. */
 export interface ChildNode {
+  readonly id: string;
+  readonly name: string;
+  readonly load: () => Promise<LoadedChild>;
+}
+export interface LoadedChild {
   readonly row: ChildRow;
   readonly household: HouseholdRow;
 }

@@ -1,5 +1,4 @@
 import { agreeWeek } from "../app/agree-week.js";
-import { weekStartOf } from "../app/assemble-brief.js";
 import type { WeekRef } from "../app/change-week.js";
 import { alternativesOf, pinItem, swapItem, unpinItem } from "../app/items.js";
 import { markPacked } from "../app/mark-packed.js";
@@ -12,17 +11,15 @@ import { explain } from "./explain.js";
 import { baseOf, foodOf } from "./food.resolvers.js";
 import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
-import { childrenOf } from "./household.resolvers.js";
+import { childOf, childrenOf } from "./household.resolvers.js";
 
 /** Minutes to a tenth: differences of binary fractions would show their tails. */
 const tenths = (minutes: number) => Math.round(minutes * 10) / 10;
 
-async function namesFor(context: GraphqlContext, householdId: string | null): Promise<Names> {
-  const household = householdId === null ? null : await context.reads.household(householdId);
-  return {
-    index: context.app.index,
-    child: (id) => household?.children.find((child) => child.id === id)?.name ?? "a child",
-  };
+async function namesFor({ app, reads }: GraphqlContext, householdId: string | null): Promise<Names> {
+  if (householdId !== null && reads.childNames(householdId) === null) await reads.household(householdId);
+  const names = householdId === null ? null : reads.childNames(householdId);
+  return { index: app.index, child: (id) => names?.get(id) ?? "a child" };
 }
 
 async function payload(context: GraphqlContext, ref: WeekRef) {
@@ -74,11 +71,10 @@ export const weekResolvers: Pick<Resolvers, Types> & {
   Subscription: NonNullable<Resolvers["Subscription"]>;
 } = {
   Query: {
-    async week(_, { householdId, date }, context) {
+    week(_, { householdId, date }, context) {
       requirePerson(context);
       const local = localId("Household", householdId);
-      const household = local === null ? null : await context.reads.household(local);
-      return household ? context.reads.week(household.id, weekStartOf(date, household.weekStart)) : null;
+      return local === null ? null : context.reads.weekOfDay(local, date);
     },
     alternatives: async (_, { itemId }, context) =>
       (await alternativesOf(context.app, requirePerson(context), localId("BoxItem", itemId))) ?? [],
@@ -197,7 +193,7 @@ export const weekResolvers: Pick<Resolvers, Types> & {
   },
   Box: {
     id: ({ row }) => globalId("Box", row.id),
-    child: async ({ row, householdId }, _, context) => (await childrenOf(context, householdId, [row.childId]))[0]!,
+    child: ({ row, householdId }, _, context) => childOf(context, householdId, row.childId),
     date: ({ row }) => row.date,
     state: ({ row }) => row.state,
     packedAt: ({ row }) => row.packedAt,
@@ -270,15 +266,14 @@ export const weekResolvers: Pick<Resolvers, Types> & {
   },
   Caution: {
     kind: ({ row }) => row.kind,
-    child: async ({ row, householdId }, _, context) =>
-      "childId" in row ? (await childrenOf(context, householdId, [row.childId]))[0]! : null,
+    child: ({ row, householdId }, _, context) => ("childId" in row ? childOf(context, householdId, row.childId) : null),
     date: ({ row }) => ("date" in row ? row.date : null),
     text: async ({ row, householdId }, _, context) => sayCaution(row, await namesFor(context, householdId)),
   },
   Conflict: {
     kind: ({ row }) => row.kind,
-    child: async ({ row, householdId }, _, context) =>
-      row.childId === null || householdId === null ? null : (await childrenOf(context, householdId, [row.childId]))[0]!,
+    child: ({ row, householdId }, _, context) =>
+      row.childId === null || householdId === null ? null : childOf(context, householdId, row.childId),
     date: ({ row }) => row.date,
     session: ({ row }) => row.session,
     text: async ({ row, householdId }, _, context) => sayConflict(row, await namesFor(context, householdId)),
