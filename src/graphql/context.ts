@@ -5,6 +5,7 @@ import { readHousehold, readMe, type HouseholdRow, type SchoolRow } from "../dat
 import { readRuleSets, readSchools, type RuleSetRow } from "../database/school.js";
 import { readWeek, readWeekById, readWeekOfDay, type WeekRow } from "../database/week.js";
 import type { Notices } from "./notices.js";
+import type { ChildNode, LoadedChild } from "./rows.js";
 
 export interface GraphqlContext {
   readonly app: App;
@@ -23,8 +24,8 @@ export interface Reads {
   /** The week a day lies in. */
   weekOfDay(householdId: string, date: string): Promise<WeekRow | null>;
   weekById(id: string): Promise<WeekRow | null>;
-  /** Names of a household's children by ID, once a tree that holds them has been read; null before. */
-  childNames(householdId: string): ReadonlyMap<string, string> | null;
+  /** A household's children by ID, once a tree that names them has been read; null before. */
+  childrenOf(householdId: string): ReadonlyMap<string, ChildNode> | null;
   me(): ReturnType<typeof readMe>;
   schools(ids: readonly string[]): Promise<SchoolRow[]>;
   ruleSets(schoolId: string): Promise<RuleSetRow[]>;
@@ -36,28 +37,38 @@ export interface Reads {
 export function createReads(openSession: () => ReadSession): Reads {
   const kept = new Map<string, Promise<unknown>>();
   const once = <T>(key: string, read: () => Promise<T>): Promise<T> => {
-    const known = kept.get(key) as Promise<T> | undefined;
-    if (known) return known;
+    const before = kept.get(key) as Promise<T> | undefined;
+    if (before) return before;
     const fresh = read();
     kept.set(key, fresh);
     return fresh;
   };
-  const names = new Map<string, ReadonlyMap<string, string>>();
-  const keepNames = (householdId: string, children: readonly { id: string; name: string }[]) =>
-    names.set(householdId, new Map(children.map((child) => [child.id, child.name])));
+  const known = new Map<string, ReadonlyMap<string, ChildNode>>();
+  const loadChild = async (householdId: string, id: string): Promise<LoadedChild> => {
+    const tree = await household(householdId);
+    const row = tree?.children.find((child) => child.id === id);
+    if (!tree || !row) throw new Error("a row names a child that is not in its household");
+    return { row, household: tree };
+  };
+  const keepChildren = (householdId: string, children: readonly { id: string; name: string }[]) =>
+    known.set(
+      householdId,
+      new Map(children.map(({ id, name }) => [id, { id, name, load: () => loadChild(householdId, id) }])),
+    );
   const keepWeek = (week: WeekRow | null) => {
-    if (week) keepNames(week.householdId, week.children);
+    if (week) keepChildren(week.householdId, week.children);
     return week;
   };
-  const keepHousehold = (household: HouseholdRow | null) => {
-    if (household) keepNames(household.id, household.children);
-    return household;
-  };
+  const household = (id: string): Promise<HouseholdRow | null> =>
+    once(`household/${id}`, async () => {
+      const tree = await session().read((tx) => readHousehold(tx, id));
+      if (tree) keepChildren(tree.id, tree.children);
+      return tree;
+    });
   const session = openSession;
   return {
     session,
-    household: (id) =>
-      once(`household/${id}`, () =>
+    household,
         session()
           .read((tx) => readHousehold(tx, id))
           .then(keepHousehold),
@@ -80,7 +91,7 @@ export function createReads(openSession: () => ReadSession): Reads {
           .read((tx) => readWeekById(tx, id))
           .then(keepWeek),
       ),
-    childNames: (householdId) => names.get(householdId) ?? null,
+    childrenOf: (householdId) => known.get(householdId) ?? null,
     me: () => once("me", () => session().read(readMe)),
     schools: (ids) =>
       ids.length === 0
@@ -90,7 +101,7 @@ export function createReads(openSession: () => ReadSession): Reads {
       once(`rule-sets/${schoolId}`, () => session().read((tx) => readRuleSets(tx, [schoolId], []))),
     forget() {
       kept.clear();
-      names.clear();
+      known.clear();
     },
   };
 }

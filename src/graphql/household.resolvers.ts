@@ -14,7 +14,7 @@ import { explain } from "./explain.js";
 import { baseOf, foodOf } from "./food.resolvers.js";
 import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
-import type { ChildNode, LoadedChild } from "./rows.js";
+import type { ChildNode } from "./rows.js";
 
 const MOST_DAYS = 62;
 
@@ -26,23 +26,16 @@ async function freshHousehold({ reads }: GraphqlContext, id: string): Promise<Ho
   return household;
 }
 
-const unknownChild = () => new Error("a row names a child that is not in its household");
-
 export const childNode = (row: ChildRow, household: HouseholdRow): ChildNode => ({
   id: row.id,
   name: row.name,
   load: () => Promise.resolve({ row, household }),
 });
 
-function childIn(household: HouseholdRow, childId: string): LoadedChild {
-  const row = household.children.find((child) => child.id === childId);
-  if (!row) throw unknownChild();
-  return { row, household };
-}
-
 /** The payload of a change to one child. */
 function changedChild(household: HouseholdRow, childId: string) {
-  const { row } = childIn(household, childId);
+  const row = household.children.find((child) => child.id === childId);
+  if (!row) throw new Error("a child just changed is not in its household");
   return { household, child: childNode(row, household) };
 }
 
@@ -51,35 +44,31 @@ const field =
   async (child: ChildNode): Promise<ChildRow[K]> =>
     (await child.load()).row[key];
 
-/** Children of a household by ID, in the order given; at once when a tree that names them has been read. */
+/** A child of a household; at once when a tree that names it has been read. */
+export function childOf({ reads }: GraphqlContext, householdId: string, id: string): ChildNode | Promise<ChildNode> {
+  const known = reads.childrenOf(householdId);
+  if (!known) return reads.household(householdId).then(() => pick(reads.childrenOf(householdId), id));
+  return pick(known, id);
+}
+
+/** Children of a household in the order given; none when the household is not the reader's. */
 export function childrenOf(
   { reads }: GraphqlContext,
   householdId: string,
   ids: readonly string[],
 ): ChildNode[] | Promise<ChildNode[]> {
-  const load = async (id: string) => {
-    const household = await reads.household(householdId);
-    if (!household) throw unknownChild();
-    return childIn(household, id);
-  };
-  const named = (names: ReadonlyMap<string, string>) =>
-    ids.map((id): ChildNode => {
-      const name = names.get(id);
-      if (name === undefined) throw unknownChild();
-      return { id, name, load: () => load(id) };
-    });
-  const known = reads.childNames(householdId);
-  if (known) return named(known);
-  return reads.household(householdId).then(() => {
-    const names = reads.childNames(householdId);
-    return names ? named(names) : [];
+  const known = reads.childrenOf(householdId);
+  if (known) return ids.map((id) => pick(known, id));
+  return reads.household(householdId).then((household) => {
+    const children = reads.childrenOf(householdId);
+    return household ? ids.map((id) => pick(children, id)) : [];
   });
 }
 
-/** The child of a household, as `childrenOf` finds it. */
-export function childOf(context: GraphqlContext, householdId: string, id: string): ChildNode | Promise<ChildNode> {
-  const found = childrenOf(context, householdId, [id]);
-  return found instanceof Promise ? found.then(([child]) => child!) : found[0]!;
+function pick(children: ReadonlyMap<string, ChildNode> | null, id: string): ChildNode {
+  const child = children?.get(id);
+  if (!child) throw new Error("a row names a child that is not in its household");
+  return child;
 }
 
 type Mutations =

@@ -17,9 +17,9 @@ import { childOf, childrenOf } from "./household.resolvers.js";
 const tenths = (minutes: number) => Math.round(minutes * 10) / 10;
 
 async function namesFor({ app, reads }: GraphqlContext, householdId: string | null): Promise<Names> {
-  if (householdId !== null && reads.childNames(householdId) === null) await reads.household(householdId);
-  const names = householdId === null ? null : reads.childNames(householdId);
-  return { index: app.index, child: (id) => names?.get(id) ?? "a child" };
+  if (householdId !== null && reads.childrenOf(householdId) === null) await reads.household(householdId);
+  const children = householdId === null ? null : reads.childrenOf(householdId);
+  return { index: app.index, child: (id) => children?.get(id)?.name ?? "a child" };
 }
 
 async function payload(context: GraphqlContext, ref: WeekRef) {
