@@ -6,6 +6,7 @@ import { planWeek } from "../app/plan-week.js";
 import { reportAbsence } from "../app/report-absence.js";
 import { sayCaution, sayConflict, sayReason, sayWayOut, type Names } from "../app/say.js";
 import { finishTask, takeTask, type TaskRef } from "../app/tasks.js";
+import type { Notice } from "../database/database.js";
 import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
 import { baseOf, foodOf } from "./food.resolvers.js";
@@ -146,17 +147,13 @@ export const weekResolvers: Pick<Resolvers, Types> & {
   },
   Subscription: {
     planProgress: {
-      async *subscribe(_, { householdId }, context) {
-        for await (const notice of noticesAbout(context, "PLAN_PROGRESS", householdId))
-          yield {
-            planProgress: { weekStart: notice.weekStart, percent: notice.percent, bestPoints: notice.bestPoints },
-          };
-      },
+      subscribe: async (_, { householdId }, context) =>
+        mapped(await noticesAbout(context, "PLAN_PROGRESS", householdId), ({ weekStart, percent, bestPoints }) => ({
+          planProgress: { weekStart, percent, bestPoints },
+        })),
     },
     weekChanged: {
-      async *subscribe(_, { householdId }, context) {
-        for await (const notice of noticesAbout(context, "PLAN_CHANGED", householdId)) yield notice;
-      },
+      subscribe: (_, { householdId }, context) => noticesAbout(context, "PLAN_CHANGED", householdId) as never,
       /** Read with the listener's own rights at each change, in a transaction of its own. */
       resolve: (async (notice: { householdId: string; weekStart: string }, _: unknown, { reads }: GraphqlContext) => {
         reads.forget();
@@ -294,15 +291,18 @@ export const weekResolvers: Pick<Resolvers, Types> & {
 };
 
 /** Notices for members of the household only; a stranger's subscription ends at once, like a household that is not there. */
-async function* noticesAbout<K extends "PLAN_CHANGED" | "PLAN_PROGRESS">(
+async function noticesAbout<K extends "PLAN_CHANGED" | "PLAN_PROGRESS">(
   context: GraphqlContext,
   kind: K,
   householdId: string,
-) {
+): Promise<AsyncIterableIterator<Extract<Notice, { kind: K }>>> {
   requirePerson(context);
   const local = localId("Household", householdId);
   const household = local === null ? null : await context.reads.household(local);
-  if (local === null || !household) return;
-  await context.reads.session().close();
-  yield* context.notices.about(kind, local);
+  if (local !== null && household) {
+    // A subscription lives long; it must not hold the transaction that let it in.
+    await context.reads.session().close();
+    return context.notices.about(kind, local);
+  }
+  return mapped<never, never>({ next: () => Promise.resolve({ done: true, value: undefined }) }, (never) => never);
 }
