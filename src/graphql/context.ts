@@ -43,6 +43,7 @@ export function createReads(openSession: () => ReadSession): Reads {
     kept.set(key, fresh);
     return fresh;
   };
+  const session = openSession;
   const known = new Map<string, ReadonlyMap<string, ChildNode>>();
   const loadChild = async (householdId: string, id: string): Promise<LoadedChild> => {
     const tree = await household(householdId);
@@ -62,17 +63,13 @@ export function createReads(openSession: () => ReadSession): Reads {
   const household = (id: string): Promise<HouseholdRow | null> =>
     once(`household/${id}`, async () => {
       const tree = await session().read((tx) => readHousehold(tx, id));
+      // Kept before anybody goes on: whoever waits for the tree finds its children.
       if (tree) keepChildren(tree.id, tree.children);
       return tree;
     });
-  const session = openSession;
   return {
     session,
     household,
-        session()
-          .read((tx) => readHousehold(tx, id))
-          .then(keepHousehold),
-      ),
     week: (householdId, weekStart) =>
       once(`week/${householdId}/${weekStart}`, () =>
         session()

@@ -13,6 +13,7 @@ import { baseOf, foodOf } from "./food.resolvers.js";
 import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
 import { childOf, childrenOf } from "./household.resolvers.js";
+import { mapped } from "./notices.js";
 
 /** Minutes to a tenth: differences of binary fractions would show their tails. */
 const tenths = (minutes: number) => Math.round(minutes * 10) / 10;

@@ -1,0 +1,499 @@
+import type { RuleSetDocument } from "../../shared/rule-set.js";
+import { assembleBrief, nextSchoolDay, weekStartOf, type BriefParts } from "../../src/app/assemble-brief.js";
+import type { ChildRow, HouseholdRow, SchoolDayRow, SchoolRow } from "../../src/database/household.js";
+import type { PlanningFacts } from "../../src/database/planning.js";
+import type { Reference } from "../../src/database/reference.js";
+import type { RuleSetRow } from "../../src/database/school.js";
+import type { BatchRow, BoxRow, WeekRow } from "../../src/database/week.js";
+import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
+
+/** A week of an invented household, Monday 11 to Sunday 17 January 2027; the planner's rows themselves play no part here. */
+const monday = "2027-01-11";
+const [tuesday, wednesday, thursday, friday] = ["2027-01-12", "2027-01-13", "2027-01-14", "2027-01-15"] as const;
+const HERE = "home-here";
+const THERE = "home-there";
+
+const reference: Reference = {
+  catalogue: { version: "none", foods: [], bases: [], dishes: [] },
+  choking: [],
+  holding: {
+    chilledMinutes: 240,
+    coldSources: 2,
+    flaskMinutes: 240,
+    ambientMinutes: 120,
+    hotDayAmbientMinutes: 60,
+    hotDayAboveC: 32,
+    source: "own figures of this test",
+  },
+  dishIds: new Map(),
+};
+
+const school = (days: readonly SchoolDayRow[] = []): SchoolRow => ({
+  id: "school",
+  name: "Elder Lane",
+  timeZone: "Europe/London",
+  jurisdiction: "England",
+  classes: ["owls", "larks"].map((id) => ({
+    id,
+    schoolId: "school",
+    name: id,
+    facility: "REHEATING",
+    breaks: [
+      { key: "early-snack", name: "Early snack", startsAt: "08:00", minutes: 10, slots: ["FRUIT"], energyShare: 0.05 },
+      { key: "morning", name: "Morning", startsAt: "10:00", minutes: 15, slots: ["FRUIT"], energyShare: 0.08 },
+      { key: "lunch", name: "Lunch", startsAt: "11:30", minutes: 25, slots: ["MAIN", "FRUIT"], energyShare: 0.3 },
+    ],
+  })),
+  terms: [
+    { name: "Autumn", firstDay: "2026-09-01", lastDay: "2026-12-18" },
+    { name: "Spring", firstDay: "2027-01-05", lastDay: "2027-03-25" },
+  ],
+  days,
+});
+
+const child = (change: Partial<ChildRow> = {}): ChildRow => ({
+  id: "ari",
+  name: "Ari",
+  dateOfBirth: "2018-03-01",
+  diets: [],
+  dislikes: [],
+  appetite: 1,
+  activity: "LOW_ACTIVE",
+  minutesToEat: 20,
+  revision: 1,
+  allergies: [],
+  enrolments: [{ schoolId: "school", schoolClassId: "owls", fromDate: "2026-09-01", untilDate: null }],
+  schoolMealDays: [],
+  body: null,
+  boxKit: null,
+  leaveTimes: (["MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY"] as const).map((weekday) => ({
+    weekday,
+    leaveAt: "08:15",
+  })),
+  ...change,
+});
+
+const household = (change: Partial<HouseholdRow> = {}): HouseholdRow => ({
+  id: HERE,
+  name: "Test kitchen",
+  timeZone: "Europe/London",
+  weekStart: "MONDAY",
+  unitSystem: "METRIC",
+  currency: "GBP",
+  keepsOut: [],
+  refrigeratorMl: 20_000,
+  freezerMl: 20_000,
+  revision: 1,
+  myRole: "COOK",
+  carers: [],
+  children: [child()],
+  equipment: [
+    { kind: "OVEN", units: 1 },
+    { kind: "STEAMER", units: 0 },
+  ],
+  prepTimes: [
+    { kind: "WEEKEND", weekday: "SUNDAY", startsAt: "16:00", handsOnMinutes: 60, elapsedMinutes: 90, carers: 1, effort: 4 },
+    { kind: "EVENING", weekday: "TUESDAY", startsAt: "19:30", handsOnMinutes: 20, elapsedMinutes: 40, carers: 1, effort: 6 },
+    { kind: "MORNING", weekday: "WEDNESDAY", startsAt: "06:50", handsOnMinutes: 25, elapsedMinutes: 50, carers: 1, effort: 9 },
+  ],
+  prepTimeExceptions: [],
+  stock: [],
+  leftovers: [],
+  freezerStock: [],
+  labelChecks: [],
+  schools: [school()],
+  ...change,
+});
+
+const facts = (change: Partial<PlanningFacts> = {}): PlanningFacts => ({
+  residenceDays: [],
+  residences: [{ childId: "ari", householdId: HERE }],
+  absences: [],
+  pins: [],
+  relaxations: [],
+  elsewhere: [],
+  history: [],
+  ...change,
+});
+
+const document = (change: Partial<RuleSetDocument> = {}): RuleSetDocument => ({
+  format: "noonpail-rule-set/1",
+  key: "house-food",
+  title: "Food from home",
+  layer: "SCHOOL",
+  coversFoodFromHome: true,
+  language: "en",
+  version: 1,
+  inForceFrom: "2026-09-01",
+  rules: [],
+  ...change,
+});
+const ruleSet = (change: Partial<RuleSetRow> = {}): RuleSetRow => ({
+  id: "set",
+  confirmed: true,
+  schoolId: "school",
+  schoolClassId: null,
+  childId: null,
+  adoptedBy: [],
+  jurisdiction: null,
+  document: document(),
+  ...change,
+});
+
+const box = (date: string, state: BoxRow["state"], dish: string): BoxRow => ({
+  id: `box-${date}`,
+  childId: "ari",
+  date,
+  state,
+  packedAt: null,
+  packing: null,
+  items: [
+    {
+      id: `item-${date}`,
+      boxId: `box-${date}`,
+      childId: "ari",
+      date,
+      breakKey: "lunch",
+      slot: "MAIN",
+      place: 0,
+      dish,
+      grams: 200,
+      pieces: null,
+      served: "COLD",
+      energyKcal: 400,
+      carbohydrateGrams: null,
+      allergens: [],
+      cuts: [],
+      holdingCase: "CHILLED",
+      pinned: false,
+      note: null,
+      planId: "plan",
+    },
+  ],
+});
+const batch = (session: string, state: BatchRow["state"]): BatchRow => ({
+  id: `batch-${session}`,
+  base: "rice-cooked",
+  session,
+  batches: 1,
+  grams: 600,
+  feeds: [],
+  spareGrams: 0,
+  state,
+});
+const week = (boxes: readonly BoxRow[], batches: readonly BatchRow[] = []): WeekRow => ({
+  id: "week",
+  householdId: HERE,
+  weekStart: monday,
+  revision: 1,
+  children: [{ id: "ari", name: "Ari" }],
+  plan: {
+    id: "plan",
+    number: 1,
+    state: "DRAFT",
+    seed: "1",
+    steps: 1,
+    problemHash: "",
+    catalogueVersion: "none",
+    ruleSetVersions: [],
+    wishes: {
+      handsOnMinutes: 0,
+      costMinor: 0,
+      spareBaseGrams: 0,
+      nutrientShortfallPercent: 0,
+      refusalPoints: 0,
+      monotonyPoints: 0,
+      objectivePoints: 0,
+    },
+    cautions: [],
+    readyUses: [],
+    comparison: null,
+    createdAt: "2027-01-09T12:00:00Z",
+    agreedAt: null,
+    boxes,
+    batches,
+    tasks: [],
+    shopping: [],
+  },
+});
+
+const brief = (change: Partial<BriefParts> = {}) =>
+  assembleBrief({
+    household: household(),
+    facts: facts(),
+    ruleSets: [],
+    reference,
+    index: indexCatalogue(reference.catalogue),
+    weekStart: monday,
+    before: null,
+    now: { date: "2027-01-09", time: "12:00" },
+    stayClose: false,
+    ...change,
+  });
+const datesOf = (change: Partial<BriefParts> = {}) => brief(change).children[0]?.days.map(({ date }) => date) ?? [];
+const dayOf = (date: string, change: Partial<BriefParts>) =>
+  brief(change).children[0]?.days.find((day) => day.date === date);
+const withDay = (day: SchoolDayRow) => ({ household: household({ schools: [school([day])] }) });
+const special = (change: Partial<SchoolDayRow>): SchoolDayRow => ({
+  date: wednesday,
+  kind: "HOLIDAY",
+  title: "Special",
+  endsAt: null,
+  schoolClassId: null,
+  ...change,
+});
+
+describe("which boxes a household packs", () => {
+  it("packs every school day of a child who lives here alone", () => {
+    expect(datesOf()).toEqual([monday, tuesday, wednesday, thursday, friday]);
+  });
+
+  it("packs for a child of two homes on the days the list says, and in the oldest home where it is silent", () => {
+    const shared = facts({
+      residences: [
+        { childId: "ari", householdId: HERE },
+        { childId: "ari", householdId: THERE },
+      ],
+      residenceDays: [
+        { childId: "ari", date: wednesday, householdId: THERE },
+        { childId: "ari", date: thursday, householdId: HERE },
+        // Another child's day says nothing about this one.
+        { childId: "bo", date: friday, householdId: THERE },
+      ],
+    });
+    expect(datesOf({ facts: shared })).toEqual([monday, tuesday, thursday, friday]);
+    const oldestThere = facts({
+      residences: [
+        { childId: "ari", householdId: THERE },
+        { childId: "ari", householdId: HERE },
+      ],
+      residenceDays: [{ childId: "ari", date: tuesday, householdId: HERE }],
+    });
+    expect(datesOf({ facts: oldestThere })).toEqual([tuesday]);
+  });
+
+  it("packs nothing on a holiday, and only the class that is free stays home", () => {
+    expect(datesOf(withDay(special({})))).toEqual([monday, tuesday, thursday, friday]);
+    expect(datesOf(withDay(special({ schoolClassId: "owls" })))).toEqual([monday, tuesday, thursday, friday]);
+    expect(datesOf(withDay(special({ schoolClassId: "larks" })))).toHaveLength(5);
+  });
+
+  it("packs nothing outside a term, at a weekend, on a school-meal day or for a child who is ill", () => {
+    expect(datesOf({ weekStart: "2026-12-28" })).toEqual([]);
+    // The spring term begins on Tuesday 5 January.
+    expect(datesOf({ weekStart: "2027-01-04" })).toEqual(["2027-01-05", "2027-01-06", "2027-01-07", "2027-01-08"]);
+    expect(datesOf({ household: household({ children: [child({ schoolMealDays: ["TUESDAY", "FRIDAY"] })] }) })).toEqual([
+      monday,
+      wednesday,
+      thursday,
+    ]);
+    expect(datesOf({ facts: facts({ absences: [{ childId: "ari", date: monday }] }) })).toEqual([
+      tuesday,
+      wednesday,
+      thursday,
+      friday,
+    ]);
+  });
+
+  it("packs nothing before a child starts at the school, and follows a change of class from its day on", () => {
+    const enrolments = [
+      { schoolId: "school", schoolClassId: "owls", fromDate: tuesday, untilDate: wednesday },
+      { schoolId: "school", schoolClassId: "larks", fromDate: thursday, untilDate: null },
+    ];
+    const moving = { household: household({ children: [child({ enrolments })] }) };
+    expect(datesOf(moving)).toEqual([tuesday, wednesday, thursday, friday]);
+    const trip = special({ date: thursday, kind: "TRIP", schoolClassId: "larks" });
+    const away = { household: household({ children: [child({ enrolments })], schools: [school([trip])] }) };
+    expect(dayOf(wednesday, away)?.facility).toBe("REHEATING");
+    expect(dayOf(thursday, away)?.facility).toBe("NEITHER");
+  });
+});
+
+describe("what a day at school asks for", () => {
+  const breaksOf = (change: Partial<BriefParts>) => dayOf(wednesday, change)?.breaks.map(({ key }) => key);
+
+  it("has the breaks after the child has left home", () => {
+    expect(breaksOf({})).toEqual(["morning", "lunch"]);
+  });
+
+  it("ends early without the breaks that begin at the early end or later", () => {
+    const early = (endsAt: string) => withDay(special({ kind: "EARLY_FINISH", endsAt }));
+    expect(breaksOf(early("11:29"))).toEqual(["morning"]);
+    expect(breaksOf(early("11:30"))).toEqual(["morning"]);
+    expect(breaksOf(early("11:31"))).toEqual(["morning", "lunch"]);
+    expect(breaksOf(withDay(special({ kind: "EARLY_FINISH", endsAt: "11:00", schoolClassId: "larks" })))).toEqual([
+      "morning",
+      "lunch",
+    ]);
+    // Nothing is left to eat: no box at all.
+    expect(datesOf(early("10:00"))).toEqual([monday, tuesday, thursday, friday]);
+  });
+
+  it("has no refrigerator and no heating on a trip", () => {
+    const trip = withDay(special({ kind: "TRIP" }));
+    expect(dayOf(wednesday, trip)?.facility).toBe("NEITHER");
+    expect(dayOf(thursday, trip)?.facility).toBe("REHEATING");
+  });
+
+  it("obeys on each day the version of the rules that is in force on it", () => {
+    const rules = brief({
+      ruleSets: [
+        ruleSet({ document: document({ version: 1 }) }),
+        ruleSet({ document: document({ version: 2, inForceFrom: wednesday }) }),
+        ruleSet({ document: document({ version: 3, inForceFrom: "2027-02-01" }) }),
+        ruleSet({ id: "over", document: document({ key: "over", inForceUntil: monday }) }),
+      ],
+    });
+    const inForce = rules.children[0]!.days.map((day) =>
+      day.ruleSets.map((at) => `${rules.ruleSets[at]!.key}@${rules.ruleSets[at]!.version}`),
+    );
+    expect(inForce).toEqual([
+      ["house-food@1", "over@1"],
+      ["house-food@1"],
+      ["house-food@2"],
+      ["house-food@2"],
+      ["house-food@2"],
+    ]);
+  });
+
+  it("obeys its own class's, its own school's and its own family's rules, and a jurisdiction's only where they hold", () => {
+    const england = { schoolId: null, jurisdiction: "England" };
+    const { children, ruleSets } = brief({
+      ruleSets: [
+        ruleSet({ id: "1", document: document({ key: "school" }) }),
+        ruleSet({ id: "2", schoolId: "another", document: document({ key: "another-school" }) }),
+        ruleSet({ id: "3", schoolClassId: "owls", document: document({ key: "owls" }) }),
+        ruleSet({ id: "4", schoolClassId: "larks", document: document({ key: "larks" }) }),
+        ruleSet({ id: "5", schoolId: null, childId: "ari", document: document({ key: "ari" }) }),
+        ruleSet({ id: "6", schoolId: null, childId: "bo", document: document({ key: "bo" }) }),
+        ruleSet({ id: "7", ...england, document: document({ key: "england" }) }),
+        ruleSet({ id: "8", ...england, document: document({ key: "england-meals", coversFoodFromHome: false }) }),
+        ruleSet({
+          id: "9",
+          ...england,
+          adoptedBy: ["school"],
+          document: document({ key: "england-adopted", coversFoodFromHome: false }),
+        }),
+        ruleSet({ id: "10", schoolId: null, jurisdiction: "Wales", document: document({ key: "wales" }) }),
+      ],
+    });
+    expect(children[0]!.days[0]!.ruleSets.map((at) => ruleSets[at]!.key)).toEqual([
+      "school",
+      "owls",
+      "ari",
+      "england",
+      "england-adopted",
+    ]);
+    expect(ruleSets.every((set) => set.coversFoodFromHome)).toBe(true);
+  });
+});
+
+describe("what stays when a week is planned again", () => {
+  const before = week(
+    [box(monday, "PACKED", "packed-dish"), box(tuesday, "PLANNED", "past-dish"), box(thursday, "PLANNED", "open-dish")],
+    [batch("weekend-2027-01-10", "OPEN"), batch("evening-2027-01-12", "DONE"), batch("morning-2027-01-13", "OPEN")],
+  );
+  const now = { date: wednesday, time: "06:40" };
+
+  it("keeps packed boxes and boxes of days gone by, and leaves the others free", () => {
+    const { pins } = brief({ before, now });
+    expect(pins.map(({ date, dish, because }) => [date, dish, because])).toEqual([
+      [monday, "packed-dish", "PACKED"],
+      [tuesday, "past-dish", "PACKED"],
+    ]);
+  });
+
+  it("keeps a carer's pin on an open box, and lets what was packed win over a pin", () => {
+    const pin = { childId: "ari", breakKey: "lunch", slot: "MAIN" as const, place: 0, dish: "pinned-dish" };
+    const pins = [
+      { ...pin, date: monday },
+      { ...pin, date: friday },
+    ];
+    const again = brief({ before, now, facts: facts({ pins }) });
+    expect(again.pins.filter(({ because }) => because === "PINNED").map(({ date }) => date)).toEqual([friday]);
+    expect(again.pins.filter(({ date }) => date === monday).map(({ dish }) => dish)).toEqual(["packed-dish"]);
+    // Nobody is at school then, so there is nothing to pin.
+    const ill = brief({ facts: facts({ pins, absences: [{ childId: "ari", date: friday }] }) });
+    expect(ill.pins.map(({ date }) => date)).toEqual([monday]);
+  });
+
+  it("keeps batches that are cooked or whose session has begun", () => {
+    const sessionsKept = (time: string) =>
+      brief({ before, now: { date: wednesday, time } }).made.map(({ session }) => session);
+    expect(sessionsKept("06:40")).toEqual(["weekend-2027-01-10", "evening-2027-01-12"]);
+    expect(sessionsKept("06:50")).toEqual(["weekend-2027-01-10", "evening-2027-01-12", "morning-2027-01-13"]);
+  });
+
+  it("stays close to the week before only when asked", () => {
+    expect(brief({ before, now }).stayCloseTo).toEqual([]);
+    expect(brief({ before, now, stayClose: true }).stayCloseTo.map(({ dish }) => dish)).toEqual([
+      "packed-dish",
+      "past-dish",
+      "open-dish",
+    ]);
+  });
+});
+
+describe("the kitchen's part of a brief", () => {
+  it("has the sessions around school days, with the minutes of a single date before the usual ones", () => {
+    const prepTimeExceptions = [
+      { kind: "EVENING" as const, date: tuesday, startsAt: "20:00", handsOnMinutes: 5, elapsedMinutes: 10, carers: 2 },
+      { kind: "MORNING" as const, date: thursday, startsAt: "06:00", handsOnMinutes: 9, elapsedMinutes: 10, carers: 1 },
+    ];
+    const { sessions } = brief({ household: household({ prepTimeExceptions }) });
+    expect(sessions.map(({ key, handsOnMinutes, effort }) => [key, handsOnMinutes, effort])).toEqual([
+      ["weekend-2027-01-10", 60, 4],
+      ["evening-2027-01-12", 5, 6],
+      ["morning-2027-01-13", 25, 9],
+      // A morning that is not usual has no usual effort.
+      ["morning-2027-01-14", 9, 1],
+    ]);
+  });
+
+  it("cooks nothing for days on which nobody here has a box", () => {
+    const only = facts({ absences: [tuesday, wednesday].map((date) => ({ childId: "ari", date })) });
+    expect(brief({ facts: only }).sessions.map(({ key }) => key)).toEqual(["weekend-2027-01-10"]);
+    const none = facts({ residences: [{ childId: "ari", householdId: THERE }] });
+    expect(brief({ facts: none })).toMatchObject({ children: [], sessions: [] });
+  });
+
+  it("offers leftovers from the day after they were cooked until their last safe day, and no equipment that is not there", () => {
+    const leftovers = [
+      { id: "rest", base: "tomato-sauce", grams: 300, cookedOn: "2027-01-10", lastSafeDay: wednesday },
+    ];
+    const freezerStock = [
+      { id: "ice", base: "bread-roll-dough", grams: 700, frozenOn: "2026-12-28", useBy: "2027-03-28" },
+    ];
+    const { ready, household: kitchen } = brief({ household: household({ leftovers, freezerStock }) });
+    expect(ready).toEqual([
+      { id: "rest", base: "tomato-sauce", grams: 300, from: "LEFTOVER", firstDate: monday, lastDate: wednesday },
+      {
+        id: "ice",
+        base: "bread-roll-dough",
+        grams: 700,
+        from: "FREEZER",
+        firstDate: "2026-12-29",
+        lastDate: "2027-03-28",
+      },
+    ]);
+    expect(kitchen.equipment).toEqual([{ kind: "OVEN", units: 1 }]);
+  });
+});
+
+describe("the calendar of a household", () => {
+  it("starts its weeks on the household's own first day", () => {
+    expect(weekStartOf(monday, "MONDAY")).toBe(monday);
+    expect(weekStartOf("2027-01-17", "MONDAY")).toBe(monday);
+    expect(weekStartOf("2027-01-17", "SUNDAY")).toBe("2027-01-17");
+    expect(weekStartOf(monday, "SUNDAY")).toBe("2027-01-10");
+  });
+
+  it("names the next school day of any of its children, over weekends, holidays and the time between terms", () => {
+    expect(nextSchoolDay(household(), "2026-12-19")).toBe("2027-01-05");
+    expect(nextSchoolDay(household(), "2027-01-16")).toBe("2027-01-18");
+    const closed = household({ schools: [school([special({ date: "2027-01-18" })])] });
+    expect(nextSchoolDay(closed, "2027-01-16")).toBe("2027-01-19");
+    expect(nextSchoolDay(household(), "2027-03-26")).toBeNull();
+    expect(nextSchoolDay(household({ children: [child({ enrolments: [] })] }), monday)).toBeNull();
+  });
+});
