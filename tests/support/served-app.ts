@@ -23,12 +23,12 @@ import { CHILD, ENROL, FOUND, PLAN } from "../graphql/documents.js";
 import { newKey, useApp, type TestApp } from "./app.js";
 
 const demo = readDemoFiles();
-const classes = new Map(demo.schools.schools.flatMap((school) => school.classes.map((entry) => [entry.key, entry.id])));
+const classes = new Map(demo.schools.flatMap((school) => school.classes.map((entry) => [entry.key, entry.id])));
 
 /** Client-side IDs of the demo's classes and schools. */
 export const classId = (key: "reception" | "class-4" | "year-8"): string => globalId("SchoolClass", classes.get(key)!);
 export const schoolId = (key: "primary" | "upper"): string =>
-  globalId("School", demo.schools.schools.find((school) => school.key === key)!.id);
+  globalId("School", demo.schools.find((school) => school.key === key)!.id);
 
 export interface DishSeen {
   readonly key: string;
@@ -137,7 +137,7 @@ const fewSteps: Planner = {
 /** Call at the top of a test file. No request may end in an error nobody foresaw. */
 export function useServedApp(options: { pool?: boolean; steps?: number } = {}): ServedApp {
   const inProcess = useApp();
-  const people: DemoPerson[] = [...demo.people.people];
+  const people: DemoPerson[] = [...demo.people];
   const unexpected: unknown[] = [];
   const clients: Client[] = [];
   const tokens = new Map<string, string>();
@@ -174,7 +174,7 @@ export function useServedApp(options: { pool?: boolean; steps?: number } = {}): 
   afterEach(() => expect(unexpected.splice(0)).toEqual([]));
   afterAll(async () => {
     if (!running) return;
-    await Promise.all(clients.map((client) => client.dispose()));
+    for (const client of clients) await client.dispose();
     await running.server.stop();
     await running.pool?.stop();
     await rm(running.directory, { recursive: true, force: true });

@@ -1,0 +1,179 @@
+/** Every mutation of a household with an input that succeeds, so that one test can ask the same of all of them. */
+import type { RoleCode } from "../../src/database/household.js";
+import { classId, type Household, type WeekSeen } from "../support/served-app.js";
+import { DAY } from "./documents.js";
+
+export interface Mutation {
+  readonly field: string;
+  /** The least role that may send it. */
+  readonly needs: RoleCode;
+  /** What it answers when the thing it is about is not there or not the sender's. */
+  readonly missing: string;
+  /** The inputs that name that thing. */
+  readonly names: readonly string[];
+  input(home: Household, week: WeekSeen): Record<string, unknown>;
+  /** Makes another request of it. */
+  readonly other: Record<string, unknown>;
+}
+
+const itemOf = (week: WeekSeen, slot: string) => week.plan.boxes[0]!.items.find((item) => item.slot === slot)!;
+const openTask = (week: WeekSeen) => week.plan.tasks.find((task) => task.state === "OPEN" && task.kind !== "PACK")!;
+const ofWeek = (week: WeekSeen) => ({ seenRevision: week.revision });
+const nothingThere = (name: string) => ({ missing: "NothingThere", names: [name] });
+const householdGone = { missing: "HouseholdNotFound", names: ["householdId"] };
+/** `Household.change` adds household and revision. */
+const kitchen = (field: string, needs: RoleCode, input: Record<string, unknown>, other: Record<string, unknown>) => ({
+  field,
+  needs,
+  ...householdGone,
+  input: () => input,
+  other,
+});
+
+export const weekMutations: readonly Mutation[] = [
+  {
+    field: "planWeek",
+    needs: "COOK",
+    ...householdGone,
+    input: (home, week) => ({ householdId: home.id, date: DAY, ...ofWeek(week) }),
+    other: { replanAgreed: true },
+  },
+  {
+    field: "pinItem",
+    needs: "COOK",
+    ...nothingThere("itemId"),
+    input: (_, week) => ({ itemId: itemOf(week, "FRUIT").id, ...ofWeek(week) }),
+    other: { seenRevision: 999 },
+  },
+  {
+    field: "unpinItem",
+    needs: "COOK",
+    ...nothingThere("itemId"),
+    input: (_, week) => ({ itemId: itemOf(week, "FRUIT").id, ...ofWeek(week) }),
+    other: { seenRevision: 999 },
+  },
+  {
+    field: "swapItem",
+    needs: "COOK",
+    ...nothingThere("itemId"),
+    input: (_, week) => ({ itemId: itemOf(week, "MAIN").id, dish: itemOf(week, "MAIN").dish.key, ...ofWeek(week) }),
+    other: { dish: "something-else" },
+  },
+  {
+    field: "markPacked",
+    needs: "HELPER",
+    ...nothingThere("boxId"),
+    input: (_, week) => ({ boxId: week.plan.boxes[0]!.id, packedAt: `${DAY}T07:10:00Z`, ...ofWeek(week) }),
+    other: { packedAt: `${DAY}T07:11:00Z` },
+  },
+  {
+    field: "takeTask",
+    needs: "HELPER",
+    ...nothingThere("taskId"),
+    input: (_, week) => ({ taskId: openTask(week).id, ...ofWeek(week) }),
+    other: { seenRevision: 0 },
+  },
+  {
+    field: "finishTask",
+    needs: "HELPER",
+    ...nothingThere("taskId"),
+    input: (_, week) => ({ taskId: openTask(week).id, ...ofWeek(week) }),
+    other: { seenRevision: 0 },
+  },
+  {
+    field: "agreeWeek",
+    needs: "COORDINATOR",
+    ...nothingThere("weekId"),
+    input: (_, week) => ({ weekId: week.id, ...ofWeek(week) }),
+    other: { seenRevision: 999 },
+  },
+  {
+    field: "reportAbsence",
+    needs: "HELPER",
+    ...householdGone,
+    input: (home, week) => ({
+      householdId: home.id,
+      childId: home.children[0],
+      date: week.plan.boxes.at(-1)!.date,
+      ...ofWeek(week),
+    }),
+    other: { reason: "a day out" },
+  },
+];
+
+export const kitchenMutations: readonly Mutation[] = [
+  kitchen("setStock", "COOK", { entries: [{ food: "apple-raw", grams: 700 }] }, { entries: [] }),
+  kitchen(
+    "setLeftovers",
+    "COOK",
+    { leftovers: [{ base: "tomato-sauce", grams: 300, cookedOn: "2027-01-10" }] },
+    { leftovers: [] },
+  ),
+  kitchen(
+    "setPrepTimes",
+    "COOK",
+    {
+      prepTimes: [
+        { kind: "MORNING", weekday: "MONDAY", startsAt: "06:40", handsOnMinutes: 32, elapsedMinutes: 60 },
+        { kind: "EVENING", date: "2027-01-12", startsAt: "19:00", handsOnMinutes: 30, elapsedMinutes: 60 },
+      ],
+    },
+    { prepTimes: [{ kind: "MORNING", weekday: "MONDAY", startsAt: "06:30", handsOnMinutes: 9, elapsedMinutes: 60 }] },
+  ),
+  kitchen(
+    "setEquipment",
+    "COOK",
+    { equipment: [{ kind: "STEAMER", units: 1 }] },
+    { equipment: [{ kind: "OVEN", units: 2 }] },
+  ),
+  kitchen(
+    "recordLabel",
+    "HELPER",
+    { food: "raisins", contains: [], mayContain: ["SESAME"], readOn: "2026-11-20" },
+    { mayContain: [] },
+  ),
+  kitchen(
+    "relaxHouseRule",
+    "COORDINATOR",
+    { rule: "STARCH_CHANGES", date: "2027-01-13" },
+    { rule: "DISH_REPEATS" },
+  ),
+  kitchen(
+    "createChild",
+    "COORDINATOR",
+    {
+      name: "Bo",
+      dateOfBirth: "2019-02-03",
+      compartments: [{ ml: 600, leakProof: true }],
+      leaveAt: "08:00",
+      allergies: [{ allergen: "SESAME" }],
+    },
+    { name: "Bob" },
+  ),
+  {
+    field: "enrolChild",
+    needs: "COORDINATOR",
+    ...householdGone,
+    input: (home) => ({ childId: home.children[0], schoolClassId: classId("class-4"), fromDate: "2027-04-12" }),
+    other: { fromDate: "2027-04-13" },
+  },
+];
+
+export const everyMutation: readonly Mutation[] = [...kitchenMutations, ...weekMutations];
+
+/** Asks a mutation for its kind and for the facts that every mutation of a household may be refused with. */
+export const documentOf = (field: string): string => {
+  const input = `${field[0]!.toUpperCase()}${field.slice(1)}Input`;
+  return `mutation Ask($input: ${input}!) { ${field}(input: $input) { __typename ... on UserError { message }
+    ... on InvalidInput { issues { field problem fix } } ... on NotPermitted { neededRole } ... on KeyReused { usedFor }
+    ... on RevisionPassed { seenRevision currentRevision } } }`;
+};
+
+/** The whole input of a mutation as it is now. */
+export async function inputNow(mutation: Mutation, home: Household): Promise<Record<string, unknown>> {
+  const week = await home.week(DAY);
+  const about = kitchenMutations.includes(mutation)
+    ? { householdId: home.id, seenRevision: await home.revision() }
+    : {};
+  return { ...about, ...mutation.input(home, week!) };
+}

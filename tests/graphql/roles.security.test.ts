@@ -1,0 +1,110 @@
+import { globalId } from "../../src/graphql/global-id.js";
+import { newKey } from "../support/app.js";
+import { useServedApp, type Household } from "../support/served-app.js";
+import { DAY } from "./documents.js";
+import { documentOf, everyMutation, inputNow, type Mutation } from "./every-mutation.js";
+
+const served = useServedApp();
+const roles = ["OBSERVER", "HELPER", "COOK", "COORDINATOR"] as const;
+const words = { HELPER: "a helper", COOK: "a cook", COORDINATOR: "a coordinator" };
+let home: Household;
+let before: string;
+
+beforeAll(async () => {
+  home = await served.household().child().carer("OBSERVER").carer("HELPER").carer("COOK").planned(DAY).found();
+  // People are known from the first request they send.
+  for (const person of Object.values(home.carers)) await served.ask(person, "{ me { person { id } } }");
+  before = await served.everyRow();
+});
+// Nothing that is refused here leaves a trace in any table.
+afterEach(async () => expect(await served.everyRow()).toBe(before));
+
+const cases = everyMutation.map((mutation) => [mutation.field, mutation] as const);
+const sendAs = async (person: string, mutation: Mutation, change: Record<string, unknown> = {}) =>
+  served.send(person, documentOf(mutation.field), { ...(await inputNow(mutation, home)), ...change });
+
+describe("a carer whose role does not reach", () => {
+  it.each(cases)("%s says whom to ask", async (_, mutation) => {
+    const tooLow = roles.slice(0, roles.indexOf(mutation.needs));
+    expect(tooLow).not.toEqual([]);
+    for (const role of tooLow) {
+      const refused = await sendAs(home.carers[role]!, mutation);
+      expect(refused).toMatchObject({ __typename: "NotPermitted", neededRole: mutation.needs });
+      expect(refused.message).toContain(`ask ${words[mutation.needs as keyof typeof words]}`);
+    }
+  });
+});
+
+describe("somebody else's household", () => {
+  it.each(cases)("%s tells a stranger no more than that nothing is there", async (_, mutation) => {
+    const stranger = served.newcomer();
+    const theirs = await sendAs(stranger, mutation);
+    const said = new Set([theirs.message]);
+    expect(theirs.__typename).toBe(mutation.missing);
+    for (const name of mutation.names) {
+      const nobodys = globalId(
+        { householdId: "Household", itemId: "BoxItem", boxId: "Box", taskId: "Task", weekId: "Week" }[name]!,
+        "00000000-0000-4000-8000-000000000000",
+      );
+      const ofAnotherType = globalId("Dish", "00000000-0000-4000-8000-000000000000");
+      for (const id of [nobodys, ofAnotherType, "", "*** not an ID ***", `${nobodys}=`, "é\u0000"]) {
+        const refused = await sendAs(home.coordinator, mutation, { [name]: id });
+        expect(refused.__typename).toBe(mutation.missing);
+        said.add(refused.message);
+      }
+    }
+    // Foreign, unknown and malformed look alike.
+    expect(said.size).toBe(1);
+  });
+
+  it("is null to a stranger, and so is everything in it", async () => {
+    const stranger = served.newcomer();
+    const week = (await home.week(DAY))!;
+    const query = `query Theirs($home: ID!, $day: LocalDate!, $item: ID!) { household(id: $home) { name } week(householdId: $home, date: $day) { id }
+      alternatives(itemId: $item) { dish { key } } me { households { id } administers { id } } }`;
+    const variables = { home: home.id, day: DAY, item: week.plan.boxes[0]!.items[0]!.id };
+    expect(await served.ask(stranger, query, variables)).toEqual({
+      household: null,
+      week: null,
+      alternatives: [],
+      me: { households: [], administers: [] },
+    });
+  });
+});
+
+describe("without a token", () => {
+  it.each(cases)("%s asks to sign in", async (_, mutation) => {
+    const { data, errors } = await served.post(null, documentOf(mutation.field), {
+      input: { idempotencyKey: newKey(), ...(await inputNow(mutation, home)) },
+    });
+    expect(data).toBeNull();
+    expect(errors).toMatchObject([{ extensions: { code: "UNAUTHENTICATED" } }]);
+  });
+
+  it("only the catalogue answers", async () => {
+    const variables = { id: home.id, day: DAY };
+    for (const field of [
+      "me { person { id } }",
+      "household(id: $id) { id }",
+      "week(householdId: $id, date: $day) { id }",
+      "node(id: $id) { id }",
+      "alternatives(itemId: $id) { pointsMore }",
+      "school(id: $id) { id }",
+      "schools { nodes { id } }",
+    ]) {
+      const used = ["$id: ID!", "$day: LocalDate!"].filter((variable) => field.includes(variable.split(":")[0]!));
+      const { errors } = await served.post(
+        null,
+        `query Ask${used.length > 0 ? `(${used.join(", ")})` : ""} { ${field} }`,
+        variables,
+      );
+      expect(errors.map(({ extensions }) => extensions["code"])).toEqual(["UNAUTHENTICATED"]);
+    }
+    const open = await served.ask<{ dish: { key: string }; dishes: { nodes: unknown[] } }>(
+      null,
+      '{ dish(key: "orange-segments") { key } dishes(first: 2) { nodes { key } } }',
+    );
+    expect(open.dish.key).toBe("orange-segments");
+    expect(open.dishes.nodes).toHaveLength(2);
+  });
+});
