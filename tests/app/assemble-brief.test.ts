@@ -92,9 +92,33 @@ const household = (change: Partial<HouseholdRow> = {}): HouseholdRow => ({
     { kind: "STEAMER", units: 0 },
   ],
   prepTimes: [
-    { kind: "WEEKEND", weekday: "SUNDAY", startsAt: "16:00", handsOnMinutes: 60, elapsedMinutes: 90, carers: 1, effort: 4 },
-    { kind: "EVENING", weekday: "TUESDAY", startsAt: "19:30", handsOnMinutes: 20, elapsedMinutes: 40, carers: 1, effort: 6 },
-    { kind: "MORNING", weekday: "WEDNESDAY", startsAt: "06:50", handsOnMinutes: 25, elapsedMinutes: 50, carers: 1, effort: 9 },
+    {
+      kind: "WEEKEND",
+      weekday: "SUNDAY",
+      startsAt: "16:00",
+      handsOnMinutes: 60,
+      elapsedMinutes: 90,
+      carers: 1,
+      effort: 4,
+    },
+    {
+      kind: "EVENING",
+      weekday: "TUESDAY",
+      startsAt: "19:30",
+      handsOnMinutes: 20,
+      elapsedMinutes: 40,
+      carers: 1,
+      effort: 6,
+    },
+    {
+      kind: "MORNING",
+      weekday: "WEDNESDAY",
+      startsAt: "06:50",
+      handsOnMinutes: 25,
+      elapsedMinutes: 50,
+      carers: 1,
+      effort: 9,
+    },
   ],
   prepTimeExceptions: [],
   stock: [],
@@ -282,11 +306,9 @@ describe("which boxes a household packs", () => {
     expect(datesOf({ weekStart: "2026-12-28" })).toEqual([]);
     // The spring term begins on Tuesday 5 January.
     expect(datesOf({ weekStart: "2027-01-04" })).toEqual(["2027-01-05", "2027-01-06", "2027-01-07", "2027-01-08"]);
-    expect(datesOf({ household: household({ children: [child({ schoolMealDays: ["TUESDAY", "FRIDAY"] })] }) })).toEqual([
-      monday,
-      wednesday,
-      thursday,
-    ]);
+    expect(datesOf({ household: household({ children: [child({ schoolMealDays: ["TUESDAY", "FRIDAY"] })] }) })).toEqual(
+      [monday, wednesday, thursday],
+    );
     expect(datesOf({ facts: facts({ absences: [{ childId: "ari", date: monday }] }) })).toEqual([
       tuesday,
       wednesday,

@@ -132,12 +132,7 @@ export const kitchenMutations: readonly Mutation[] = [
     { food: "raisins", contains: [], mayContain: ["SESAME"], readOn: "2026-11-20" },
     { mayContain: [] },
   ),
-  kitchen(
-    "relaxHouseRule",
-    "COORDINATOR",
-    { rule: "STARCH_CHANGES", date: "2027-01-13" },
-    { rule: "DISH_REPEATS" },
-  ),
+  kitchen("relaxHouseRule", "COORDINATOR", { rule: "STARCH_CHANGES", date: "2027-01-13" }, { rule: "DISH_REPEATS" }),
   kitchen(
     "createChild",
     "COORDINATOR",

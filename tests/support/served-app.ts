@@ -324,8 +324,9 @@ const WEEK = `query Week($id: ID!, $date: LocalDate!) { week(householdId: $id, d
   tasks { id kind session state takenBy { displayName } } } } }`;
 
 function planHousehold(served: ServedApp): HouseholdPlan {
-  const steps: ((home: Household & { children: string[]; carers: Partial<Record<RoleCode, string>> }) => Promise<void>)[] =
-    [];
+  const steps: ((
+    home: Household & { children: string[]; carers: Partial<Record<RoleCode, string>> },
+  ) => Promise<void>)[] = [];
   const plan: HouseholdPlan = {
     child(input = {}, attends = "year-8") {
       steps.push(async (home) => {
