@@ -9,6 +9,7 @@ import { createHttpServer } from "./http/server.js";
 import { createVerifier, remoteKeys } from "./http/tokens.js";
 import { createLog } from "./log.js";
 import { openApp } from "./open-app.js";
+import { workOnJobs } from "./work-on-jobs.js";
 
 const EXPLORER_QUERY = `# Sign in with the buttons above, then run this: your homes and the demo week.
 query MyWeek {
@@ -32,7 +33,8 @@ query MyWeek {
 async function serve(): Promise<void> {
   const config = readConfig();
   const log = createLog(config.logLevel);
-  const { app, stop } = await openApp(config, (line) => log.info(line));
+  const { app, queue, worksAlone, stop } = await openApp(config, (line) => log.info(line));
+  if (worksAlone) await workOnJobs(app, queue, log);
   const notices = await listenForNotices(app.db);
   const issuer = config.tokens.kind === "development" ? await createDevIssuer(config, readDemoFiles().people) : null;
   const server = createHttpServer({

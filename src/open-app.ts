@@ -1,14 +1,19 @@
 /** Wires database, reference data and planner into an app; main, worker and the command line all start here. */
 import type { App } from "./app/app.js";
 import type { Config } from "./config.js";
-import { seedDemo, seedReference } from "./database/seed.js";
+import { seedDemo } from "./database/seed.js";
 import { openDatabase } from "./database/start.js";
 import { indexCatalogue } from "./domain/catalogue/derive.js";
+import { openQueue, type JobQueue } from "./jobs/queue.js";
 import { startPlannerPool } from "./jobs/planner-pool.js";
 import { PLAN_STEPS } from "./plan-steps.js";
+import { prepareDatabase } from "./prepare-database.js";
 
 export interface OpenedApp {
   readonly app: App;
+  readonly queue: JobQueue;
+  /** No other process can reach the database, so this one works on the jobs too. */
+  readonly worksAlone: boolean;
   /** Closes planner and database; safe to call once. */
   stop(): Promise<void>;
 }
@@ -26,13 +31,14 @@ export async function openApp(
   });
   try {
     if (opened.ownerUrl !== null) {
-      const reference = await seedReference(opened.ownerUrl);
+      const reference = await prepareDatabase(opened.ownerUrl);
       if (reference.changed) say("loaded foods, bases and dishes");
       // Demo people exist only where nobody else could sign in as them.
       if (!config.production && config.databaseUrl === null && (await seedDemo(opened.ownerUrl)))
         say("loaded the demo homes and schools");
     }
     const reference = await opened.db.readReference();
+    const queue = await openQueue(opened.serverUrl);
     const planner = startPlannerPool(reference.catalogue, threads);
     return {
       app: {
@@ -40,10 +46,14 @@ export async function openApp(
         reference,
         index: indexCatalogue(reference.catalogue),
         planner,
+        queue,
         now: () => new Date(),
         planSteps: config.planSteps ?? PLAN_STEPS,
       },
+      queue,
+      worksAlone: config.databaseUrl === null,
       async stop() {
+        await queue.stop();
         await planner.stop();
         await opened.stop();
       },

@@ -6,6 +6,7 @@ import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import type { Alternative } from "../domain/planner/alternatives.js";
 import type { WeekOutcome } from "../domain/planner/plan-week.js";
 import type { WeekDraft } from "../domain/week.js";
+import type { PlanWeek } from "./plan-week.js";
 
 export interface PlanRequest {
   readonly brief: WeekBrief;
@@ -28,11 +29,23 @@ export interface Planner {
   alternatives(brief: WeekBrief, draft: WeekDraft, place: PlaceBrief): Promise<readonly Alternative[]>;
 }
 
+/** A plan asked for, to be worked on as the person who asked. */
+export interface PlanJob {
+  readonly personId: string;
+  readonly input: PlanWeek;
+}
+
+export interface PlanQueue {
+  send(job: PlanJob): Promise<void>;
+}
+
 export interface App {
   readonly db: Database;
   readonly reference: Reference;
   readonly index: CatalogueIndex;
   readonly planner: Planner;
+  /** Null where nothing works on jobs. */
+  readonly queue: PlanQueue | null;
   readonly now: () => Date;
   /** Steps of the search; the same seed and steps give the same week on any machine. */
   readonly planSteps: number;

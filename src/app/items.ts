@@ -142,7 +142,8 @@ export async function swapItem(
   const known = await before<WeekRef>(app, attempt);
   if (known) return known;
   const opened = await openItem(app, personId, input.itemId, "changeItems");
-  if (!opened.ok) return opened;
+  // Its twin, sent at the same time, may have done it since: then that one's outcome is the answer.
+  if (!opened.ok) return (await before<WeekRef>(app, attempt)) ?? opened;
   const { inputs, week, item, box } = opened.value;
   if (week.revision !== input.seenRevision)
     return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision: week.revision });

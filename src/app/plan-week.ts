@@ -173,7 +173,7 @@ export async function planWithProgress(
   app: App,
   inputs: WeekInputs,
   brief: WeekBrief,
-  options: { compare: boolean; seed?: number },
+  options: { compare: boolean; seed?: number; steps?: number },
 ): Promise<PlanAnswer> {
   const announce = (percent: number, bestPoints: number | null) =>
     void app.db
@@ -186,17 +186,19 @@ export async function planWithProgress(
       })
       .catch(() => undefined);
   return app.planner.plan(
-    { brief, seed: options.seed ?? DEFAULT_SEED, steps: app.planSteps, compare: options.compare },
+    { brief, seed: options.seed ?? DEFAULT_SEED, steps: options.steps ?? app.planSteps, compare: options.compare },
     announce,
   );
 }
 
-export async function planWeek(app: App, personId: string, input: PlanWeek): Promise<Result<WeekRef, PlanWeekFailure>> {
+/** Whether a week can be planned at all, before any search: whose it is, which revision, which school. */
+export async function checkPlanRequest(
+  app: App,
+  personId: string,
+  input: PlanWeek,
+): Promise<Result<WeekInputs & { readonly brief: WeekBrief }, PlanWeekFailure>> {
   if (!isCalendarDate(input.date))
     return fail(invalid("date", `${input.date} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));
-  const attempt: Attempt = { personId, action: "planWeek", key: input.idempotencyKey, input };
-  const known = await before<WeekRef>(app, attempt);
-  if (known) return known;
   const opened = await openWeek(app, personId, input.householdId, input.date, "planWeek");
   if (!opened.ok) return opened;
   const inputs = opened.value;
@@ -211,7 +213,27 @@ export async function planWeek(app: App, personId: string, input: PlanWeek): Pro
   const brief = inputs.assemble({ stayClose: old?.plan.state === "AGREED" });
   if (brief.children.length === 0)
     return fail({ kind: "OutsideTerm", weekStart, nextSchoolDay: nextSchoolDay(household, addDays(weekStart, 7)) });
-  const answer = await planWithProgress(app, inputs, brief, { compare: true });
+  return ok({ ...inputs, brief });
+}
+
+/** @param steps moves of the search; absent: the app's usual number */
+export async function planWeek(
+  app: App,
+  personId: string,
+  input: PlanWeek,
+  steps?: number,
+): Promise<Result<WeekRef, PlanWeekFailure>> {
+  const attempt: Attempt = { personId, action: "planWeek", key: input.idempotencyKey, input };
+  const known = await before<WeekRef>(app, attempt);
+  if (known) return known;
+  const checked = await checkPlanRequest(app, personId, input);
+  // Its twin, sent at the same time, may have done it since: then that one's outcome is the answer.
+  if (!checked.ok) return (await before<WeekRef>(app, attempt)) ?? checked;
+  const { brief, ...inputs } = checked.value;
+  const answer = await planWithProgress(app, inputs, brief, {
+    compare: true,
+    ...(steps === undefined ? {} : { steps }),
+  });
   if (answer.outcome.kind === "INFEASIBLE")
     return fail({ kind: "WeekInfeasible", conflicts: answer.outcome.conflicts });
   return storePlan(app, {

@@ -53,8 +53,11 @@ export async function reportAbsence(
   if (childId === null || !household.children.some((child) => child.id === childId))
     return fail({ kind: "ChildNotFound" });
   const currentRevision = old?.revision ?? 0;
-  if (currentRevision !== input.seenRevision)
-    return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision });
+  if (currentRevision !== input.seenRevision) {
+    // Its twin, sent at the same time, may have done it since: then that one's outcome is the answer.
+    const twin = await before<WeekRef>(app, attempt);
+    return twin ?? fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision });
+  }
   const box = old?.plan.boxes.find((entry) => entry.childId === childId && entry.date === date);
   if (!old || !box) return fail({ kind: "OutsideTerm", weekStart, nextSchoolDay: null });
   if (box.state === "PACKED" || box.state === "EATEN") return fail({ kind: "BoxClosed", state: box.state });

@@ -1,6 +1,6 @@
 /** npm run db:migrate: applies the migrations, makes the server's role and loads the reference data. */
 import { readConfig } from "../config.js";
-import { seedReference } from "../database/seed.js";
+import { prepareDatabase } from "../prepare-database.js";
 import { openDatabase, prepareOutside } from "../database/start.js";
 
 const config = readConfig();
@@ -10,7 +10,7 @@ if (config.databaseUrl !== null && config.databaseOwnerUrl === null) {
 }
 
 const report = async (applied: readonly string[], ownerUrl: string) => {
-  const reference = await seedReference(ownerUrl);
+  const reference = await prepareDatabase(ownerUrl);
   console.log(applied.length > 0 ? `Applied: ${applied.join(", ")}.` : "Every migration was applied already.");
   console.log(
     `Reference data ${reference.changed ? "loaded" : "was there already"}, version ${reference.version.slice(0, 12)}.`,

@@ -29,7 +29,14 @@ export interface Database {
 
 export type Notice =
   | { kind: "PLAN_CHANGED"; householdId: string; weekId: string; weekStart: string; revision: number }
-  | { kind: "PLAN_PROGRESS"; householdId: string; weekStart: string; percent: number; bestPoints: number | null };
+  | {
+      kind: "PLAN_PROGRESS";
+      householdId: string;
+      weekStart: string;
+      percent: number;
+      bestPoints: number | null;
+      /** A job that ended without a plan. */ failure?: string;
+    };
 
 export interface ReadSession {
   /** Runs one whole-tree statement inside the shared transaction; opens it on first use. */

@@ -88,3 +88,16 @@ export async function ensureServerRole(
     await sql.end();
   }
 }
+
+/** Lets the server use the tables of a schema that a library keeps for itself, now and later ones. */
+export async function allowUseOf(ownerUrl: string, schema: string): Promise<void> {
+  const sql = postgres(ownerUrl, { max: 1, onnotice: () => undefined });
+  try {
+    await sql`grant usage on schema ${sql(schema)} to noonpail_app`;
+    await sql`grant select, insert, update, delete on all tables in schema ${sql(schema)} to noonpail_app`;
+    await sql`grant usage on all sequences in schema ${sql(schema)} to noonpail_app`;
+    await sql`grant execute on all functions in schema ${sql(schema)} to noonpail_app`;
+  } finally {
+    await sql.end();
+  }
+}

@@ -699,6 +699,8 @@ export type Mutation = {
   readonly pinItem: PinItemResult;
   /** Plan the week that holds a day. Pinned, packed and cooked things stay. */
   readonly planWeek: PlanWeekResult;
+  /** Plan the week thoroughly, with ten times the search, as a job; planProgress and weekChanged tell how it goes. */
+  readonly planWeekInBackground: PlanWeekInBackgroundResult;
   /** Record what a label says. Needed before a box may be marked packed for a child who avoids traces. */
   readonly recordLabel: RecordLabelResult;
   /** Let a house rule rest for one day. Safety, school rules and the kitchen's limits cannot be relaxed. */
@@ -762,6 +764,11 @@ export type MutationPinItemArgs = {
 
 
 export type MutationPlanWeekArgs = {
+  input: PlanWeekInput;
+};
+
+
+export type MutationPlanWeekInBackgroundArgs = {
   input: PlanWeekInput;
 };
 
@@ -903,7 +910,17 @@ export type PlanProgress = {
   readonly __typename?: 'PlanProgress';
   /** Objective of the best week so far, in the planner's points; null before the first that passes every rule. */
   readonly bestPoints?: Maybe<Scalars['Int']['output']>;
+  /** Set when a job ended without a plan: the kind of refusal that planWeek would have given, such as WeekInfeasible. */
+  readonly failure?: Maybe<Scalars['String']['output']>;
   readonly percent: Scalars['Int']['output'];
+  readonly weekStart: Scalars['LocalDate']['output'];
+};
+
+/** The job is on record; it survives a restart of the server that works on it. */
+export type PlanQueued = {
+  readonly __typename?: 'PlanQueued';
+  /** Moves the search will make. */
+  readonly steps: Scalars['Int']['output'];
   readonly weekStart: Scalars['LocalDate']['output'];
 };
 
@@ -911,6 +928,8 @@ export type PlanState =
   | 'AGREED'
   | 'DRAFT'
   | 'REPLACED';
+
+export type PlanWeekInBackgroundResult = HouseholdNotFound | InvalidInput | KeyReused | NoSchool | NotPermitted | OutsideTerm | PlanQueued | RevisionPassed | WeekAgreed | WeekInfeasible;
 
 export type PlanWeekInput = {
   /** Any day of the week. */
@@ -1580,6 +1599,18 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
+  PlanWeekInBackgroundResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NoSchoolRow & { __typename: 'NoSchool' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( OutsideTerm & { __typename: 'OutsideTerm' } )
+    | ( PlanQueued & { __typename: 'PlanQueued' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( WeekAgreed & { __typename: 'WeekAgreed' } )
+    | ( Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'WeekInfeasible' } )
+  ;
   PlanWeekResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -1819,7 +1850,9 @@ export type ResolversTypes = {
   PinItemResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PinItemResult']>;
   PlanOrigin: ResolverTypeWrapper<PlanOrigin>;
   PlanProgress: ResolverTypeWrapper<PlanProgress>;
+  PlanQueued: ResolverTypeWrapper<PlanQueued>;
   PlanState: PlanState;
+  PlanWeekInBackgroundResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PlanWeekInBackgroundResult']>;
   PlanWeekInput: PlanWeekInput;
   PlanWeekResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PlanWeekResult']>;
   PrepTime: ResolverTypeWrapper<PrepTime>;
@@ -1972,6 +2005,8 @@ export type ResolversParentTypes = {
   PinItemResult: ResolversUnionTypes<ResolversParentTypes>['PinItemResult'];
   PlanOrigin: PlanOrigin;
   PlanProgress: PlanProgress;
+  PlanQueued: PlanQueued;
+  PlanWeekInBackgroundResult: ResolversUnionTypes<ResolversParentTypes>['PlanWeekInBackgroundResult'];
   PlanWeekInput: PlanWeekInput;
   PlanWeekResult: ResolversUnionTypes<ResolversParentTypes>['PlanWeekResult'];
   PrepTime: PrepTime;
@@ -2464,6 +2499,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   markPacked?: Resolver<ResolversTypes['MarkPackedResult'], ParentType, ContextType, RequireFields<MutationMarkPackedArgs, 'input'>>;
   pinItem?: Resolver<ResolversTypes['PinItemResult'], ParentType, ContextType, RequireFields<MutationPinItemArgs, 'input'>>;
   planWeek?: Resolver<ResolversTypes['PlanWeekResult'], ParentType, ContextType, RequireFields<MutationPlanWeekArgs, 'input'>>;
+  planWeekInBackground?: Resolver<ResolversTypes['PlanWeekInBackgroundResult'], ParentType, ContextType, RequireFields<MutationPlanWeekInBackgroundArgs, 'input'>>;
   recordLabel?: Resolver<ResolversTypes['RecordLabelResult'], ParentType, ContextType, RequireFields<MutationRecordLabelArgs, 'input'>>;
   relaxHouseRule?: Resolver<ResolversTypes['RelaxHouseRuleResult'], ParentType, ContextType, RequireFields<MutationRelaxHouseRuleArgs, 'input'>>;
   reportAbsence?: Resolver<ResolversTypes['ReportAbsenceResult'], ParentType, ContextType, RequireFields<MutationReportAbsenceArgs, 'input'>>;
@@ -2541,8 +2577,19 @@ export type PlanOriginResolvers<ContextType = GraphqlContext, ParentType extends
 
 export type PlanProgressResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PlanProgress'] = ResolversParentTypes['PlanProgress']> = {
   bestPoints?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  failure?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   percent?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   weekStart?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+};
+
+export type PlanQueuedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PlanQueued'] = ResolversParentTypes['PlanQueued']> = {
+  steps?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  weekStart?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type PlanWeekInBackgroundResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PlanWeekInBackgroundResult'] = ResolversParentTypes['PlanWeekInBackgroundResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NoSchool' | 'NotPermitted' | 'OutsideTerm' | 'PlanQueued' | 'RevisionPassed' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
 };
 
 export type PlanWeekResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PlanWeekResult'] = ResolversParentTypes['PlanWeekResult']> = {
@@ -2878,6 +2925,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   PinItemResult?: PinItemResultResolvers<ContextType>;
   PlanOrigin?: PlanOriginResolvers<ContextType>;
   PlanProgress?: PlanProgressResolvers<ContextType>;
+  PlanQueued?: PlanQueuedResolvers<ContextType>;
+  PlanWeekInBackgroundResult?: PlanWeekInBackgroundResultResolvers<ContextType>;
   PlanWeekResult?: PlanWeekResultResolvers<ContextType>;
   PrepTime?: PrepTimeResolvers<ContextType>;
   Query?: QueryResolvers<ContextType>;

@@ -2,6 +2,7 @@ import { agreeWeek } from "../app/agree-week.js";
 import type { WeekRef } from "../app/change-week.js";
 import { alternativesOf, pinItem, swapItem, unpinItem } from "../app/items.js";
 import { markPacked } from "../app/mark-packed.js";
+import { planWeekInBackground } from "../app/plan-in-background.js";
 import { planWeek } from "../app/plan-week.js";
 import { reportAbsence } from "../app/report-absence.js";
 import { sayCaution, sayConflict, sayReason, sayWayOut, type Names } from "../app/say.js";
@@ -58,6 +59,7 @@ type Types =
   | "LabelsUnread";
 type Mutations =
   | "planWeek"
+  | "planWeekInBackground"
   | "pinItem"
   | "unpinItem"
   | "swapItem"
@@ -86,6 +88,11 @@ export const weekResolvers: Pick<Resolvers, Types> & {
       const householdId = localId("Household", input.householdId);
       const planned = await planWeek(context.app, requirePerson(context), { ...input, householdId });
       return planned.ok ? payload(context, planned.value) : explain(planned.error, householdId);
+    },
+    async planWeekInBackground(_, { input }, context) {
+      const householdId = localId("Household", input.householdId);
+      const queued = await planWeekInBackground(context.app, requirePerson(context), { ...input, householdId });
+      return queued.ok ? { __typename: "PlanQueued", ...queued.value } : explain(queued.error, householdId);
     },
     async pinItem(_, { input }, context) {
       const pinned = await pinItem(context.app, requirePerson(context), {
@@ -149,9 +156,12 @@ export const weekResolvers: Pick<Resolvers, Types> & {
   Subscription: {
     planProgress: {
       subscribe: async (_, { householdId }, context) =>
-        mapped(await noticesAbout(context, "PLAN_PROGRESS", householdId), ({ weekStart, percent, bestPoints }) => ({
-          planProgress: { weekStart, percent, bestPoints },
-        })),
+        mapped(
+          await noticesAbout(context, "PLAN_PROGRESS", householdId),
+          ({ weekStart, percent, bestPoints, failure }) => ({
+            planProgress: { weekStart, percent, bestPoints, failure: failure ?? null },
+          }),
+        ),
     },
     weekChanged: {
       subscribe: (_, { householdId }, context) => noticesAbout(context, "PLAN_CHANGED", householdId) as never,

@@ -58,6 +58,7 @@ export function useApp(): TestApp {
       reference,
       index: indexCatalogue(reference.catalogue),
       planner: inProcess,
+      queue: null,
       now: () => new Date("2026-11-25T12:00:00Z"),
       planSteps: 25_000,
     };
