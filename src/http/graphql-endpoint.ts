@@ -1,12 +1,6 @@
 import { AsyncLocalStorage } from "node:async_hooks";
 import type { IncomingMessage, ServerResponse } from "node:http";
-import {
-  ApolloServer,
-  type ApolloServerOptionsWithGateway,
-  type ApolloServerPlugin,
-  type BaseContext,
-  type HTTPGraphQLResponse,
-} from "@apollo/server";
+import { ApolloServer, type ApolloServerPlugin, type BaseContext, type HTTPGraphQLResponse } from "@apollo/server";
 import {
   ApolloServerPluginCacheControlDisabled,
   ApolloServerPluginInlineTraceDisabled,
@@ -18,7 +12,6 @@ import { GraphQLError, type GraphQLSchema, type ValidationRule } from "graphql";
 import type { Config } from "../config.js";
 import type { Log } from "../log.js";
 import { answer, answerJson } from "./answer.js";
-import { createCompiledExecutor } from "./compiled-execution.js";
 import type { ResponseType } from "./media-type.js";
 import { readGraphQLRequest } from "./graphql-request.js";
 import { DOCUMENT_TOKENS } from "./limits.js";
@@ -46,8 +39,6 @@ export type OpenContext<TContext extends BaseContext> = (
   args: ContextArgs,
 ) => Promise<{ readonly context: TContext; close(error?: unknown): Promise<void> }>;
 
-type GatewayInterface = ApolloServerOptionsWithGateway<BaseContext>["gateway"];
-
 type EndpointOptions<TContext extends BaseContext> = {
   readonly config: Config;
   readonly log: Log;
@@ -72,8 +63,7 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
   const { config, log, verify, mask, openContext } = options;
   const records = new AsyncLocalStorage<OperationRecord>();
   const apollo = new ApolloServer<TContext>({
-    // What Apollo calls a gateway is the only place it leaves for another executor; ours stays in this process.
-    gateway: ownExecutor(options.schema),
+    schema: options.schema,
     logger: log,
     nodeEnv: config.nodeEnv,
     introspection: !config.production,
@@ -130,28 +120,6 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
   }
 
   return { start: () => apollo.start(), handle, stop: () => apollo.stop() };
-}
-
-/** Serves the schema through plans made once per document. */
-function ownExecutor(schema: GraphQLSchema): GatewayInterface {
-  const run = createCompiledExecutor(schema);
-  return {
-    onSchemaLoadOrUpdate(callback) {
-      callback({ apiSchema: schema, coreSupergraphSdl: "" });
-      return () => undefined;
-    },
-    load: () =>
-      Promise.resolve({
-        executor: ({ document, request, context }) =>
-          run({
-            document,
-            operationName: request.operationName,
-            variableValues: request.variables,
-            contextValue: context,
-          }),
-      }),
-    stop: () => Promise.resolve(),
-  };
 }
 
 /** Refuses subscriptions here and notes the operation's name. */
