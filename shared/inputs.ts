@@ -2,9 +2,14 @@
 import { z } from "zod";
 import { allergenCode, allergenGroupCode, dietCode, equipmentKind, localDate, localTime, slug } from "./codes.js";
 
+/** What no database column and no screen can hold: control characters, halves of a surrogate pair. */
+const plainText = /^[^\p{Cc}\p{Cs}]*$/u;
+const KEY_FIX =
+  "Send 8 to 100 characters without control characters, new for every attempt, the same when repeating one.";
 const name = z
   .string()
   .trim()
+  .regex(plainText, "Give a name without control characters.")
   .min(1, "Give a name of 1 to 80 characters.")
   .max(80, "Give a name of 1 to 80 characters.");
 const allergenName = z.union([allergenCode, allergenGroupCode], {
@@ -17,6 +22,24 @@ const wholeNumber = (from: number, to: number) =>
     .max(to, `Send a whole number from ${from} to ${to}.`);
 const number = (from: number, to: number) =>
   z.number().min(from, `Send a number from ${from} to ${to}.`).max(to, `Send a number from ${from} to ${to}.`);
+
+/** Each entry says one thing about one subject: a second one would contradict the first. */
+const onlyOnce =
+  <T>(subjectOf: (entry: T) => string) =>
+  (context: z.core.ParsePayload<readonly T[]>) => {
+    const seen = new Set<string>();
+    for (const [at, entry] of context.value.entries()) {
+      const subject = subjectOf(entry);
+      if (seen.has(subject))
+        context.issues.push({
+          code: "custom",
+          input: entry,
+          path: [at],
+          message: `Send ${subject} once.`,
+        });
+      seen.add(subject);
+    }
+  };
 
 export const createHouseholdInput = z.object({
   name,
@@ -40,7 +63,10 @@ export const createChildInput = z.object({
   ),
   diets: z.array(z.enum(dietCode.options, `Use ${dietCode.options.join(", ")}.`)),
   dislikes: z.array(slug).max(100),
-  allergies: z.array(allergyInput).max(50),
+  allergies: z
+    .array(allergyInput)
+    .max(50)
+    .check(onlyOnce((entry) => entry.allergen ?? entry.foodKind ?? "nothing")),
   minutesToEat: wholeNumber(5, 90),
   appetite: number(0.5, 2),
   compartments: z
@@ -53,7 +79,8 @@ export const createChildInput = z.object({
 
 export const stockEntries = z
   .array(z.object({ food: slug, grams: wholeNumber(0, 100_000) }))
-  .max(300, "Send at most 300 entries.");
+  .max(300, "Send at most 300 entries.")
+  .check(onlyOnce((entry) => entry.food));
 export const leftoverEntries = z
   .array(z.object({ base: slug, grams: wholeNumber(1, 20_000), cookedOn: localDate }))
   .max(50, "Send at most 50 leftovers.");
@@ -61,6 +88,7 @@ export const prepTimeEntries = z
   .array(
     z
       .object({
+        kind: z.string(),
         weekday: z.string().nullish(),
         date: localDate.nullish(),
         startsAt: localTime,
@@ -76,7 +104,8 @@ export const prepTimeEntries = z
       ),
   )
   .min(1, "Send at least one prep time.")
-  .max(60, "Send at most 60 prep times.");
+  .max(60, "Send at most 60 prep times.")
+  .check(onlyOnce((entry) => `${entry.kind} of ${entry.weekday ?? entry.date ?? "no day"}`));
 export const equipmentEntries = z
   .array(
     z.object({
@@ -85,15 +114,26 @@ export const equipmentEntries = z
     }),
   )
   .min(1, "Send at least one kind of equipment.")
-  .max(30);
+  .max(30, "Send at most 30 kinds.")
+  .check(onlyOnce((entry) => entry.kind));
 const allergens = z.array(z.enum(allergenCode.options, `Use ${allergenCode.options.join(", ")}.`)).max(40);
 export const labelInput = z.object({
   food: slug,
   contains: allergens,
   mayContain: allergens,
-  kinds: z.array(z.object({ kind: slug, says: z.enum(["CLEAR", "MAY_CONTAIN", "CONTAINS"]) })).max(40),
+  kinds: z
+    .array(z.object({ kind: slug, says: z.enum(["CLEAR", "MAY_CONTAIN", "CONTAINS"]) }))
+    .max(40)
+    .check(onlyOnce((entry) => entry.kind)),
   readOn: localDate,
 });
+
+export const absenceReason = z
+  .string()
+  .max(200, "Send at most 200 characters.")
+  .regex(plainText, "Send text without control characters.");
+/** New for every attempt, the same when repeating one. */
+export const idempotencyKey = z.string().min(8, KEY_FIX).max(100, KEY_FIX).regex(plainText, KEY_FIX);
 
 /** Whether the runtime's time-zone data knows the name. */
 function isTimeZone(name: string): boolean {

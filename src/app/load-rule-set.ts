@@ -4,7 +4,7 @@ import { ruleSetDocument } from "../../shared/rule-set.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
 import { checkInput, invalid } from "./check-input.js";
-import type { FailureOf } from "./failures.js";
+import type { FailureOf, InputIssue } from "./failures.js";
 import { toDate } from "./local-day.js";
 import { once } from "./once.js";
 
@@ -17,6 +17,12 @@ export interface LoadRuleSet {
 }
 
 const MOST_CHARACTERS = 200_000;
+
+/** What PostgreSQL's jsonb refuses in any text of the document. */
+function holdsUnstorable(value: unknown): boolean {
+  if (typeof value === "string") return /[\0\p{Cs}]/u.test(value);
+  return typeof value === "object" && value !== null && Object.entries(value).flat().some(holdsUnstorable);
+}
 
 export async function loadRuleSet(
   app: App,
@@ -42,19 +48,33 @@ export async function loadRuleSet(
       ),
     );
   }
+  if (holdsUnstorable(json))
+    return fail(
+      invalid("document", "holds U+0000 or half of a surrogate pair", "Take the character out: it cannot be stored."),
+    );
   const checked = checkInput(ruleSetDocument, json, "document");
   if (!checked.ok) return checked;
   const document = checked.value;
   const layer = input.schoolClassId == null ? "SCHOOL" : "CLASS";
-  if (document.layer !== layer) return fail(invalid("document.layer", `is ${document.layer}`, `Use ${layer} here.`));
+  const issues: InputIssue[] = [];
+  if (document.layer !== layer)
+    issues.push({ field: "document.layer", problem: `is ${document.layer}`, fix: `Use ${layer} here.` });
   if (document.inForceUntil !== undefined && document.inForceUntil < document.inForceFrom)
-    return fail(invalid("document.inForceUntil", "lies before inForceFrom", "Send a later day or leave it out."));
+    issues.push({
+      field: "document.inForceUntil",
+      problem: "lies before inForceFrom",
+      fix: "Send a later day or leave it out.",
+    });
   const ids = document.rules.map((rule) => rule.id);
-  const twice = ids.findIndex((id, at) => ids.indexOf(id) !== at);
-  if (twice >= 0)
-    return fail(
-      invalid(`document.rules.${twice}.id`, `"${ids[twice]}" comes twice`, "Give every rule an id of its own."),
-    );
+  for (const [at, id] of ids.entries()) {
+    if (ids.indexOf(id) !== at)
+      issues.push({
+        field: `document.rules.${at}.id`,
+        problem: `"${id}" comes twice`,
+        fix: "Give every rule an id of its own.",
+      });
+  }
+  if (issues.length > 0) return fail({ kind: "InvalidInput", issues });
   return once<
     { ruleSetId: string; schoolId: string },
     FailureOf<"InvalidInput" | "SchoolNotFound" | "NotAppointed" | "RevisionPassed">

@@ -1,10 +1,12 @@
 /** One transaction, one person, one key: an action happens once, and a refused one leaves nothing behind. */
 import { createHash } from "node:crypto";
+import { idempotencyKey } from "../../shared/inputs.js";
 import type { Prisma } from "../database/generated/client.js";
 import type { Tx } from "../database/database.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
-import type { FailureOf, InputIssue } from "./failures.js";
+import { checkInput } from "./check-input.js";
+import type { FailureOf } from "./failures.js";
 
 class Refused extends Error {
   constructor(readonly failure: unknown) {
@@ -25,16 +27,7 @@ const fingerprint = (input: unknown) =>
     .update(JSON.stringify(input, (name, value: unknown) => (name === "idempotencyKey" ? undefined : value)))
     .digest("hex");
 
-const checkKey = (key: string): InputIssue[] =>
-  key.length >= 8 && key.length <= 100
-    ? []
-    : [
-        {
-          field: "idempotencyKey",
-          problem: `has ${key.length} characters`,
-          fix: "Send 8 to 100 characters, new for every attempt, the same when repeating one.",
-        },
-      ];
+const checkKey = (key: string) => checkInput(idempotencyKey, key, "idempotencyKey");
 
 /**
  * Runs `work` in one transaction unless the person's key was used before: then the stored outcome is answered again, or
@@ -46,8 +39,8 @@ export async function once<T, E>(
   attempt: Attempt,
   work: (tx: Tx) => Promise<Result<T, E>>,
 ): Promise<Result<T, E | FailureOf<"KeyReused"> | FailureOf<"InvalidInput">>> {
-  const issues = checkKey(attempt.key);
-  if (issues.length > 0) return fail({ kind: "InvalidInput", issues });
+  const checked = checkKey(attempt.key);
+  if (!checked.ok) return checked;
   const mark = fingerprint(attempt.input);
   try {
     return await app.db.asPerson(attempt.personId, async (tx) => {
@@ -82,8 +75,8 @@ export async function before<T>(
   app: App,
   attempt: Attempt,
 ): Promise<Result<T, FailureOf<"KeyReused"> | FailureOf<"InvalidInput">> | null> {
-  const issues = checkKey(attempt.key);
-  if (issues.length > 0) return fail({ kind: "InvalidInput", issues });
+  const checked = checkKey(attempt.key);
+  if (!checked.ok) return checked;
   const known = await app.db.asPerson(attempt.personId, (tx) =>
     tx.idempotencyKey.findUnique({ where: { personId_key: { personId: attempt.personId, key: attempt.key } } }),
   );

@@ -175,20 +175,21 @@ export async function planWithProgress(
   brief: WeekBrief,
   options: { compare: boolean; seed?: number; steps?: number },
 ): Promise<PlanAnswer> {
-  const announce = (percent: number, bestPoints: number | null) =>
-    void app.db
-      .announce({
-        kind: "PLAN_PROGRESS",
-        householdId: inputs.household.id,
-        weekStart: inputs.weekStart,
-        percent,
-        bestPoints,
-      })
+  // One after the other: sent side by side they would arrive in any order.
+  let told: Promise<void> = Promise.resolve();
+  const announce = (percent: number, bestPoints: number | null) => {
+    const { weekStart, household } = inputs;
+    told = told
+      .then(() => app.db.announce({ kind: "PLAN_PROGRESS", householdId: household.id, weekStart, percent, bestPoints }))
+      // Nobody waits for a progress report, and a plan does not fail for want of one.
       .catch(() => undefined);
-  return app.planner.plan(
+  };
+  const answer = await app.planner.plan(
     { brief, seed: options.seed ?? DEFAULT_SEED, steps: options.steps ?? app.planSteps, compare: options.compare },
     announce,
   );
+  await told;
+  return answer;
 }
 
 /** Whether a week can be planned at all, before any search: whose it is, which revision, which school. */

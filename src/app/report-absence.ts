@@ -1,8 +1,10 @@
 /** A child stays home: the day's box falls away and the rest is replanned with as few changes as possible. */
-import { isCalendarDate } from "../domain/calendar/dates.js";
+import { absenceReason } from "../../shared/inputs.js";
+import { addDays, isCalendarDate } from "../domain/calendar/dates.js";
 import { fail, type Result } from "../domain/result.js";
-import type { App } from "./app.js";
-import { invalid } from "./check-input.js";
+import type { App, PlanAnswer } from "./app.js";
+import { nextSchoolDay } from "./assemble-brief.js";
+import { checkInput, invalid } from "./check-input.js";
 import type { WeekRef } from "./change-week.js";
 import type { FailureOf } from "./failures.js";
 import { toDate } from "./local-day.js";
@@ -17,6 +19,36 @@ export interface ReportAbsence {
   readonly reason: string;
   readonly seenRevision: number;
 }
+
+/** The week that is left when its last box has fallen away. */
+const nothingToPack: PlanAnswer = {
+  outcome: {
+    kind: "PLANNED",
+    draft: {
+      boxes: [],
+      batches: [],
+      readyUses: [],
+      tasks: [],
+      shopping: [],
+      cautions: (["LABELS", "CHOKING", "HOLDING", "NUTRITION"] as const).map((about) => ({ kind: "GENERAL", about })),
+      wishes: {
+        handsOnMinutes: 0,
+        costMinor: 0,
+        spareBaseGrams: 0,
+        nutrientShortfallPercent: 0,
+        refusalPoints: 0,
+        monotonyPoints: 0,
+        objectivePoints: 0,
+      },
+    },
+    seed: 0,
+    steps: 0,
+    problemHash: "no box is left",
+    objectivePoints: 0,
+  },
+  compared: false,
+  aloneMinutes: null,
+};
 
 export async function reportAbsence(
   app: App,
@@ -41,8 +73,8 @@ export async function reportAbsence(
   const { date, childId } = input;
   if (!isCalendarDate(date))
     return fail(invalid("date", `${date} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));
-  if (input.reason.length > 200)
-    return fail(invalid("reason", `has ${input.reason.length} characters`, "Send at most 200 characters."));
+  const reason = checkInput(absenceReason, input.reason, "reason");
+  if (!reason.ok) return reason;
   const attempt: Attempt = { personId, action: "reportAbsence", key: input.idempotencyKey, input };
   const known = await before<WeekRef>(app, attempt);
   if (known) return known;
@@ -59,13 +91,15 @@ export async function reportAbsence(
     return twin ?? fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision });
   }
   const box = old?.plan.boxes.find((entry) => entry.childId === childId && entry.date === date);
-  if (!old || !box) return fail({ kind: "OutsideTerm", weekStart, nextSchoolDay: null });
+  if (!old || !box)
+    return fail({ kind: "OutsideTerm", weekStart, nextSchoolDay: nextSchoolDay(household, addDays(date, 1)) });
   if (box.state === "PACKED" || box.state === "EATEN") return fail({ kind: "BoxClosed", state: box.state });
   const brief = inputs.assemble({
     facts: { ...facts, absences: [...facts.absences, { childId, date }] },
     stayClose: true,
   });
-  const answer = await planWithProgress(app, inputs, brief, { compare: false });
+  const answer =
+    brief.children.length === 0 ? nothingToPack : await planWithProgress(app, inputs, brief, { compare: false });
   if (answer.outcome.kind === "INFEASIBLE")
     return fail({ kind: "WeekInfeasible", conflicts: answer.outcome.conflicts });
   return storePlan(app, {

@@ -23,6 +23,30 @@ const documentTree = (tx: ReadTx) => tx`json_strip_nulls(json_build_object(
   'inForceFrom', v.in_force_from, 'inForceUntil', v.in_force_until,
   'rules', (select coalesce(json_agg(u.body order by u.place), '[]') from rule u where u.rule_set_version_id = v.id)))`;
 
+/** SQL for one row per version `v` of rule sets `r`, before a condition on them. */
+const ruleSetVersions = (tx: ReadTx) => tx`
+    select json_build_object('id', r.id, 'confirmed', r.confirmed, 'schoolId', coalesce(r.school_id, k.school_id), 'schoolClassId', r.school_class_id,
+      'childId', r.child_id, 'jurisdiction', r.jurisdiction,
+      'adoptedBy', (select coalesce(json_agg(a.school_id), '[]') from rule_set_adoption a where a.rule_set_id = r.id), 'document', ${documentTree(tx)}) as tree
+    from rule_set r join rule_set_version v on v.rule_set_id = r.id
+    left join school_class k on k.id = r.school_class_id`;
+
+/** The newest version of one rule set; null when there is none or it is another family's own. */
+export async function readRuleSet(tx: ReadTx, id: string): Promise<RuleSetRow | null> {
+  const [row] = await tx<
+    { tree: RuleSetRow }[]
+  >`${ruleSetVersions(tx)} where r.id = ${id} order by v.version desc limit 1`;
+  return row?.tree ?? null;
+}
+
+/** The school that a class belongs to; null when there is no such class. */
+export async function findSchoolOfClass(tx: ReadTx, classId: string): Promise<string | null> {
+  const [row] = await tx<
+    { schoolId: string }[]
+  >`select school_id as "schoolId" from school_class where id = ${classId}`;
+  return row?.schoolId ?? null;
+}
+
 export async function readSchools(tx: ReadTx, ids: readonly string[]): Promise<SchoolRow[]> {
   const rows = await tx<
     { tree: SchoolRow }[]
@@ -47,11 +71,7 @@ export async function readRuleSets(
   childIds: readonly string[],
 ): Promise<RuleSetRow[]> {
   const rows = await tx<{ tree: RuleSetRow }[]>`
-    select json_build_object('id', r.id, 'confirmed', r.confirmed, 'schoolId', coalesce(r.school_id, k.school_id), 'schoolClassId', r.school_class_id,
-      'childId', r.child_id, 'jurisdiction', r.jurisdiction,
-      'adoptedBy', (select coalesce(json_agg(a.school_id), '[]') from rule_set_adoption a where a.rule_set_id = r.id), 'document', ${documentTree(tx)}) as tree
-    from rule_set r join rule_set_version v on v.rule_set_id = r.id
-    left join school_class k on k.id = r.school_class_id
+    ${ruleSetVersions(tx)}
     where r.school_id = any(${schoolIds as string[]}::uuid[]) or k.school_id = any(${schoolIds as string[]}::uuid[]) or r.child_id = any(${childIds as string[]}::uuid[])
       or r.id in (select a.rule_set_id from rule_set_adoption a where a.school_id = any(${schoolIds as string[]}::uuid[]))
       or (v.covers_food_from_home and r.jurisdiction in (select s.jurisdiction from school s where s.id = any(${schoolIds as string[]}::uuid[])))

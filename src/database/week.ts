@@ -11,7 +11,6 @@ export type WorkStateCode = "OPEN" | "TAKEN" | "DONE";
 
 export interface BoxItemRow {
   readonly id: string;
-  readonly boxId: string;
   readonly childId: string;
   readonly date: string;
   readonly breakKey: string;
@@ -35,7 +34,6 @@ export interface BoxItemRow {
     readonly compartment: number;
     readonly labelsToRead: readonly string[];
   } | null;
-  readonly planId: string;
 }
 export interface BoxRow {
   readonly id: string;
@@ -141,7 +139,7 @@ const boxColumns = (tx: ReadTx) => tx`
       (select y from (select q.id, q.display_name as "displayName" from person q where q.id = p.packed_by_id) y) as "packedBy"
     from box_packing p where p.lunch_box_id = l.id) x) as packing,
   coalesce((select json_agg(x) from (select
-      i.id, l.id as "boxId", i.child_id as "childId", l.date, l.week_plan_id as "planId", i.break_key as "breakKey", i.slot, i.place, i.dish_key as dish,
+      i.id, i.child_id as "childId", l.date, i.break_key as "breakKey", i.slot, i.place, i.dish_key as dish,
       i.grams, i.pieces, i.served, i.energy_kcal as "energyKcal", i.carbohydrate_grams as "carbohydrateGrams", i.allergens,
       i.cuts, i.holding_case as "holdingCase",
       (n.box_item_id is not null and exists (select from pin x where x.child_id = i.child_id and x.date = l.date and x.break_key = i.break_key and x.slot = i.slot and x.place = i.place)) as pinned,
@@ -208,10 +206,10 @@ export async function readBoxesOfChild(tx: ReadTx, childId: string, from: string
   return rows.map((row) => row.tree);
 }
 
-/** Which week an item, a box, a task or a plan belongs to, when it is of the newest plan and the reader's own. */
+/** Which week a plan or one of its parts belongs to, when it is of the newest plan and the reader's own. */
 export async function findWeekOf(
   tx: ReadTx,
-  kind: "BoxItem" | "Box" | "Task" | "WeekPlan",
+  kind: "BoxItem" | "Box" | "Task" | "Batch" | "ShoppingLine" | "WeekPlan",
   id: string,
 ): Promise<{ weekId: string; householdId: string } | null> {
   const plan =
@@ -221,7 +219,11 @@ export async function findWeekOf(
         ? tx`select l.week_plan_id from lunch_box l where l.id = ${id} and l.current`
         : kind === "Task"
           ? tx`select t.week_plan_id from task t where t.id = ${id}`
-          : tx`select ${id}::uuid`;
+          : kind === "Batch"
+            ? tx`select b.week_plan_id from batch b where b.id = ${id}`
+            : kind === "ShoppingLine"
+              ? tx`select s.week_plan_id from shopping_line s where s.id = ${id}`
+              : tx`select ${id}::uuid`;
   const [row] = await tx<{ weekId: string; householdId: string }[]>`
     select p.week_id as "weekId", p.household_id as "householdId" from week_plan p where p.id in (${plan}) and p.state <> 'REPLACED'`;
   return row ?? null;

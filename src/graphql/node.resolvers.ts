@@ -1,6 +1,8 @@
 /** Anything by its ID, with the reader's rights; what cannot be found by itself is found in its week. */
 import { findWeekOf, type WeekRow } from "../database/week.js";
-import { requirePerson, type GraphqlContext } from "./context.js";
+import type { HouseholdRow } from "../database/household.js";
+import { findSchoolOfClass, readRuleSet } from "../database/school.js";
+import { requirePerson, type GraphqlContext, type Reads } from "./context.js";
 import { localId } from "./global-id.js";
 import { childNode } from "./household.resolvers.js";
 import type { Resolvers, ResolversTypes } from "./generated.js";
@@ -9,11 +11,24 @@ type NodeValue = Awaited<ResolversTypes["Node"]> | null;
 
 async function weekAround(
   context: GraphqlContext,
-  kind: "BoxItem" | "Box" | "Task" | "WeekPlan",
+  kind: Parameters<typeof findWeekOf>[1],
   id: string,
 ): Promise<WeekRow | null> {
   const found = await context.reads.session().read((tx) => findWeekOf(tx, kind, id));
   return found ? context.reads.weekById(found.weekId) : null;
+}
+
+/** The first of the reader's households that has it. */
+async function inMyHouseholds(
+  reads: Reads,
+  find: (household: HouseholdRow) => NodeValue | undefined,
+): Promise<NodeValue> {
+  for (const householdId of (await reads.me())?.householdIds ?? []) {
+    const household = await reads.household(householdId);
+    const found = household && find(household);
+    if (found) return found;
+  }
+  return null;
 }
 
 const finders: Readonly<Record<string, (id: string, context: GraphqlContext) => Promise<NodeValue> | NodeValue>> = {
@@ -48,14 +63,47 @@ const finders: Readonly<Record<string, (id: string, context: GraphqlContext) => 
     const row = week?.plan.tasks.find((task) => task.id === id);
     return week && row ? { __typename: "Task", row, householdId: week.householdId } : null;
   },
-  async Child(id, { reads }) {
+  async Batch(id, context) {
+    const week = await weekAround(context, "Batch", id);
+    const row = week?.plan.batches.find((batch) => batch.id === id);
+    return week && row ? { __typename: "Batch", row, householdId: week.householdId } : null;
+  },
+  async ShoppingLine(id, context) {
+    const week = await weekAround(context, "ShoppingLine", id);
+    const row = week?.plan.shopping.find((line) => line.id === id);
+    return row ? { __typename: "ShoppingLine", ...row } : null;
+  },
+  Child: (id, { reads }) =>
+    inMyHouseholds(reads, (household) => {
+      const row = household.children.find((child) => child.id === id);
+      return row && { __typename: "Child", ...childNode(row, household) };
+    }),
+  Leftover: (id, { reads }) =>
+    inMyHouseholds(reads, ({ leftovers }) => {
+      const row = leftovers.find((entry) => entry.id === id);
+      return row && { __typename: "Leftover", ...row };
+    }),
+  FreezerStock: (id, { reads }) =>
+    inMyHouseholds(reads, ({ freezerStock }) => {
+      const row = freezerStock.find((entry) => entry.id === id);
+      return row && { __typename: "FreezerStock", ...row };
+    }),
+  async Person(id, { reads }) {
     const me = await reads.me();
-    for (const householdId of me?.householdIds ?? []) {
-      const household = await reads.household(householdId);
-      const row = household?.children.find((child) => child.id === id);
-      if (household && row) return { __typename: "Child", ...childNode(row, household) };
-    }
-    return null;
+    if (me?.id === id) return { __typename: "Person", id, displayName: me.displayName };
+    return inMyHouseholds(reads, ({ carers }) => {
+      const row = carers.find(({ person }) => person.id === id)?.person;
+      return row && { __typename: "Person", ...row };
+    });
+  },
+  async SchoolClass(id, { reads }) {
+    const schoolId = await reads.session().read((tx) => findSchoolOfClass(tx, id));
+    const row = schoolId === null ? undefined : (await reads.schools([schoolId]))[0]?.classes.find((k) => k.id === id);
+    return row ? { __typename: "SchoolClass", ...row } : null;
+  },
+  async RuleSet(id, { reads }) {
+    const row = await reads.session().read((tx) => readRuleSet(tx, id));
+    return row && { __typename: "RuleSet", ...row };
   },
   Dish(id, { app }) {
     const key = [...app.reference.dishIds].find(([, dishId]) => dishId === id)?.[0];

@@ -10,8 +10,15 @@ export function pageSize(first: number): number {
 
 /** Keyset cursors: the key of the last row, opaque to clients. */
 const cursorOf = (key: string): string => Buffer.from(key, "utf8").toString("base64url");
-export const keyOf = (cursor: string | null | undefined): string | null =>
-  cursor == null ? null : Buffer.from(cursor, "base64url").toString("utf8");
+export function keyOf(cursor: string | null | undefined): string | null {
+  if (cursor == null) return null;
+  const key = Buffer.from(cursor, "base64url").toString("utf8");
+  // Only the exact spelling we would have written is a cursor, and no key of ours holds a control character.
+  if (cursorOf(key) === cursor && !/\p{Cc}/u.test(key)) return key;
+  throw new GraphQLError("after is no cursor of this list; send the endCursor of the page before, or leave it out.", {
+    extensions: { code: "BAD_USER_INPUT" },
+  });
+}
 
 /** @param rows one more than the page, when there is more */
 export function pageOf<T>(rows: readonly T[], first: number, key: (row: T) => string) {

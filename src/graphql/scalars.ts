@@ -21,8 +21,8 @@ export const LocalDate = new GraphQLScalarType<string, string>({
   name: "LocalDate",
   description: "A calendar day where the child goes to school, without a time zone: 2026-09-07.",
   specifiedByURL: "https://www.rfc-editor.org/rfc/rfc3339#section-5.6",
-  parseValue: readDay,
-  parseLiteral: (node) => readDay(textOf(node)),
+  parseValue: readSchoolDay,
+  parseLiteral: (node) => readSchoolDay(textOf(node)),
   serialize: (value) => readDay(value instanceof Date ? dayOf(value) : value),
 });
 
@@ -67,6 +67,14 @@ function readDay(value: unknown): string {
   const days = daysInMonth(Number(year), Number(month));
   if (Number(day) < 1 || Number(day) > days) throw refuse(`${text} is not a day: that month has days 01 to ${days}.`);
   return text;
+}
+
+/** Days far outside a lifetime are slips of a key; the weeks around the ends of the calendar cannot be stored. */
+function readSchoolDay(value: unknown): string {
+  const day = readDay(value);
+  if (day < "1900-01-01" || day > "2199-12-31")
+    throw refuse(`A LocalDate lies between 1900-01-01 and 2199-12-31; got ${shown(value)}.`);
+  return day;
 }
 
 function readClock(value: unknown): string {

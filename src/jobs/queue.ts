@@ -45,7 +45,14 @@ export async function openQueue(
     max: 2,
   });
   boss.on("error", onError);
-  await boss.start();
+  try {
+    await boss.start();
+  } catch (error) {
+    const missing = error instanceof Error && error.message.includes("not installed");
+    throw missing
+      ? new Error("The queue of plans is not in this database: run npm run db:migrate.", { cause: error })
+      : error;
+  }
   return {
     async send(job) {
       await boss.send(QUEUE, job, {

@@ -1,7 +1,8 @@
 /**
  * npm run bench:read: one household's whole week, read through our server as `npm start` serves it and through three peers,
  * from the same database, with the same token check and row security. Every server runs in a process of its own; rounds are
- * interleaved, so that whatever else the machine does falls on all of them. `-- --rounds N --seconds N --connections N`.
+ * interleaved, so that whatever else the machine does falls on all of them. `-- --rounds N --seconds N --connections N`, `--flags "..."` for more of Node's flags
+ * on our server. Peers run with NODE_ENV=production, ours as it starts: without.
  */
 import { execFileSync, fork, spawn, type ChildProcess } from "node:child_process";
 import { existsSync, readFileSync, rmSync } from "node:fs";
@@ -12,7 +13,8 @@ import { fileURLToPath } from "node:url";
 import { setTimeout as wait } from "node:timers/promises";
 import postgres from "postgres";
 import { makeScratchDirectory } from "../../src/database/embedded.js";
-import { readDemoFiles, seedDemo, seedReference } from "../../src/database/seed.js";
+import { readDemoFiles, seedDemo } from "../../src/database/seed.js";
+import { prepareDatabase } from "../../src/prepare-database.js";
 import { openDatabase } from "../../src/database/start.js";
 import { globalId } from "../../src/graphql/global-id.js";
 import type { LoadOrder, LoadReport } from "./load.js";
@@ -24,7 +26,7 @@ const { values: options } = parseArgs({
     rounds: { type: "string", default: "9" },
     seconds: { type: "string", default: "3" },
     connections: { type: "string", default: "10" },
-    profile: { type: "string" },
+    flags: { type: "string", default: "" },
   },
 });
 const root = fileURLToPath(new URL("../..", import.meta.url));
@@ -114,9 +116,17 @@ interface OurServer {
   stop(): Promise<void>;
 }
 
+/** Node's arguments in `npm start`, which is "tsx" with them: started without the loader's own process between. */
+function startArguments(): string[] {
+  const { scripts } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as { scripts: { start: string } };
+  const [command, ...rest] = scripts.start.split(" ");
+  if (command !== "tsx") throw new Error(`npm start is not what this benchmark starts: ${scripts.start}`);
+  return ["--import", "tsx", ...rest];
+}
+
 /** The command of `npm start`, on the given database. */
-async function startOurs(databaseUrl: string, dataDir: string, port: number, flags: string[] = []): Promise<OurServer> {
-  const child = spawn(process.execPath, [...flags, "--import", "tsx", "src/main.ts"], {
+async function startOurs(databaseUrl: string, dataDir: string, port: number): Promise<OurServer> {
+  const child = spawn(process.execPath, [...options.flags.split(" ").filter(Boolean), ...startArguments()], {
     cwd: root,
     env: {
       ...process.env,
@@ -284,7 +294,7 @@ const stops: (() => Promise<unknown>)[] = [];
 /** Plans the demonstration's weeks through the API and says how many statements the read of each home costs. */
 async function planAndCount(serverUrl: string, dataDir: string) {
   const demo = readDemoFiles();
-  const counter = await startStatementCounter(serverUrl);
+  const counter = await startStatementCounter(serverUrl, "noonpail");
   const ours = await startOurs(counter.url, dataDir, await freePort());
   const counts: string[] = [];
   try {
@@ -334,7 +344,7 @@ async function measure(): Promise<void> {
   say("preparing the database");
   const opened = await openDatabase({ dataDirectory: directory });
   stops.push(opened.stop);
-  await seedReference(opened.ownerUrl!);
+  await prepareDatabase(opened.ownerUrl!);
   await seedDemo(opened.ownerUrl!);
   await remarkForPostgraphile(opened.ownerUrl!);
   const postmaster = Number(readFileSync(join(directory, "postgres", "postmaster.pid"), "utf8").split("\n")[0]);
@@ -347,12 +357,11 @@ async function measure(): Promise<void> {
   const home = demo.homes[0]!;
   const date = demo.residence.demoWeek;
   const port = await freePort();
-  const flags = options.profile ? ["--cpu-prof", `--cpu-prof-dir=${options.profile}`] : [];
-  const ours = await startOurs(opened.serverUrl, dataDir, port, flags);
+  const ours = await startOurs(opened.serverUrl, dataDir, port);
   stops.push(ours.stop);
   const settings = {
     databaseUrl: opened.serverUrl,
-    jwks: await (await fetch(`${ours.url}/dev/jwks.json`)).json(),
+    jwks: (await (await fetch(`${ours.url}/dev/jwks.json`)).json()) as unknown,
     issuer: ours.url,
     audience: "noonpail",
   };

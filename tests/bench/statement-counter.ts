@@ -12,10 +12,14 @@ export interface StatementCounter {
 /** Message types of the frontend that run a statement: Execute and simple Query (PostgreSQL protocol 3.0, "Message Formats"). */
 const RUNS = new Set([0x45, 0x51]);
 
-/** Counts in a stream of messages: a startup packet without a type byte, then type byte and length each. */
-function createCount(onStatement: () => void): (chunk: Buffer) => void {
+/**
+ * Counts in a stream of messages: a startup packet without a type byte, then type byte and length each. Only connections
+ * whose startup packet names the application count, so that queues and listeners beside it do not.
+ */
+function createCount(application: string, onStatement: () => void): (chunk: Buffer) => void {
   let rest = Buffer.alloc(0);
   let started = false;
+  let counts = false;
   return (chunk) => {
     rest = Buffer.concat([rest, chunk]);
     for (;;) {
@@ -23,20 +27,22 @@ function createCount(onStatement: () => void): (chunk: Buffer) => void {
       if (rest.length < at + 4) return;
       const size = at + rest.readUInt32BE(at);
       if (rest.length < size) return;
-      if (started && RUNS.has(rest[0]!)) onStatement();
+      if (!started) counts = rest.toString("latin1", 0, size).split("\0").includes(application);
+      else if (counts && RUNS.has(rest[0]!)) onStatement();
       started = true;
       rest = rest.subarray(size);
     }
   };
 }
 
-export async function startStatementCounter(databaseUrl: string): Promise<StatementCounter> {
+/** @param application the `application_name` of the connections to count */
+export async function startStatementCounter(databaseUrl: string, application: string): Promise<StatementCounter> {
   const target = new URL(databaseUrl);
   const open = new Set<Socket>();
   let statements = 0;
   const server = createServer((near) => {
     const far = connect(Number(target.port), target.hostname);
-    const count = createCount(() => (statements += 1));
+    const count = createCount(application, () => (statements += 1));
     near.on("data", count);
     near.pipe(far).pipe(near);
     for (const socket of [near, far]) {

@@ -18,7 +18,6 @@ import {
 } from "./documents.js";
 
 const { run, database } = useApp();
-/* eslint-disable @typescript-eslint/no-explicit-any -- answers have the shape of the query above them */
 const send = async (person: string, document: string, input: Record<string, unknown>): Promise<any> => {
   const { data, errors } = await run(person, document, { input: { idempotencyKey: newKey(), ...input } });
   expect(errors).toEqual([]);
@@ -417,6 +416,7 @@ describe("an administrator", () => {
     ).toMatchObject({ __typename: "RevisionPassed", currentRevision: 1 });
     const { id, week } = await homeOf("demo:ana");
     const planned = await send("demo:ana", PLAN, { householdId: id, date: DAY, seenRevision: week.revision });
+    expect(planned).toMatchObject({ __typename: "WeekPayload" });
     const dishes = planned.week.plan.boxes
       .filter(({ child: { name } }: any) => name !== "Theo")
       .flatMap(({ items }: any) => items.map(({ dish }: any) => dish.key as string));

@@ -23,7 +23,6 @@ afterAll(() => queue.stop());
 const BACKGROUND = `mutation Background($input: PlanWeekInput!) { planWeekInBackground(input: $input) {
   __typename ... on UserError { message } ... on PlanQueued { weekStart steps } } }`;
 
-/* eslint-disable @typescript-eslint/no-explicit-any -- answers have the shape of the query above them */
 const ask = async (person: string, source: string, variableValues: Record<string, unknown>): Promise<any> => {
   const app = { ...parts.app, queue };
   const { context, close } = await createContextOpener(app, parts.notices)({ subject: person, requestId: "test" });

@@ -34,7 +34,7 @@ const inProcess: Planner = {
   plan({ brief, seed, compare }, onProgress) {
     onProgress?.(0, null);
     const hash = (text: string) => createHash("sha256").update(text).digest("hex");
-    const outcome = planWeek(brief, { seed, steps: 25_000, hash });
+    const outcome = planWeek(brief, { seed, steps: 60_000, hash });
     onProgress?.(100, outcome.kind === "PLANNED" ? Math.round(outcome.objectivePoints) : null);
     return Promise.resolve({ outcome, compared: compare, aloneMinutes: null });
   },
@@ -60,7 +60,7 @@ export function useApp(): TestApp {
       planner: inProcess,
       queue: null,
       now: () => new Date("2026-11-25T12:00:00Z"),
-      planSteps: 25_000,
+      planSteps: 60_000,
     };
     parts = { app, schema: buildSchema(), notices: await listenForNotices(database.db) };
   });

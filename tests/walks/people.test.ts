@@ -39,7 +39,6 @@ afterAll(async () => {
   rmSync(directory, { recursive: true, force: true });
 });
 
-/* eslint-disable @typescript-eslint/no-explicit-any -- answers have the shape of the query above them */
 const send = async (client: Client, document: string, input: Record<string, unknown>): Promise<any> =>
   Object.values(await client<Record<string, unknown>>(document, { input: { idempotencyKey: newKey(), ...input } }))[0];
 const home = async (client: Client): Promise<any> => (await client<any>(HOMES, { day: DAY })).me.households[0];

@@ -473,5 +473,5 @@ begin
   return new;
 end
 $$;
-create trigger week_announce after insert or update on week for each row execute function announce_week_plan();
+create trigger week_announce after update on week for each row execute function announce_week_plan();
 revoke execute on function announce_week_plan() from public;

@@ -1,0 +1,143 @@
+import { localOf, useServedApp, type Household, type WeekSeen } from "../support/served-app.js";
+import { DAY } from "./documents.js";
+import { documentOf } from "./every-mutation.js";
+
+const served = useServedApp({ steps: 25_000 });
+const [monday, friday] = [DAY, "2027-01-15"];
+
+/** Home of two siblings; the elder lives in the other home as well, which packs nothing this week. */
+let here: Household;
+let there: Household;
+let week: WeekSeen;
+beforeAll(async () => {
+  here = await served
+    .household()
+    .child({
+      name: "Ari",
+      sex: "FEMALE",
+      weightKg: 47,
+      heightCm: 158,
+      allergies: [{ allergen: "SESAME" }],
+      dislikes: ["celery"],
+    })
+    .child({ name: "Bo", dateOfBirth: "2018-02-03" }, "class-4")
+    .planned(DAY)
+    .found();
+  there = await served.household().found();
+  await served.inProcess.database.addHome(localOf(here.children[0]!), localOf(there.id));
+  week = (await here.week(DAY))!;
+});
+
+const seenBy = async (home: Household) =>
+  (
+    await served.ask<{
+      household: {
+        children: {
+          name: string;
+          allergies: unknown[];
+          dailyNeeds: { energyMethod: string };
+          boxes: { id: string; date: string; state: string; packing: unknown; items: Record<string, unknown>[] }[];
+        }[];
+      };
+    }>(
+      home.coordinator,
+      `query Seen($id: ID!) { household(id: $id) { children { name allergies { allergen avoid } dailyNeeds(on: "${monday}") { energyMethod }
+        boxes(from: "${monday}", to: "${friday}") { id date state packing { leaveAt packedBy { displayName } }
+          items { id breakKey slot dish { key } grams pieces cuts { cut } allergens pinned labelsToRead { key } note { why } } } } } }`,
+      { id: home.id },
+    )
+  ).household.children;
+
+describe("the other home of a shared child", () => {
+  it("sees the child, her allergies and what is in her boxes, and not her sibling", async () => {
+    const [[ari], mine] = [await seenBy(there), await seenBy(here)];
+    const own = mine.find(({ name }) => name === "Ari")!;
+    expect((await seenBy(there)).map(({ name }) => name)).toEqual(["Ari"]);
+    expect(ari!.allergies).toEqual([{ allergen: "SESAME", avoid: "TRACES" }]);
+    expect(ari!.boxes.map(({ date }) => date)).toEqual(own.boxes.map(({ date }) => date));
+    const plainItems = (boxes: typeof own.boxes) =>
+      boxes.map(({ items }) => items.map(({ note: _note, labelsToRead: _labels, pinned: _pinned, ...rest }) => rest));
+    expect(plainItems(ari!.boxes)).toEqual(plainItems(own.boxes));
+  });
+
+  it("sees nothing of the kitchen that packs: no packing, no notes, no labels, no pins", async () => {
+    const pinned = week.plan.boxes.find(({ child }) => child.name === "Ari")!.items[0]!;
+    const pin = await served.send(here.coordinator, documentOf("pinItem"), {
+      itemId: pinned.id,
+      seenRevision: week.revision,
+    });
+    expect(pin.__typename).toBe("WeekPayload");
+    const own = (await seenBy(here)).find(({ name }) => name === "Ari")!;
+    expect(own.boxes.flatMap(({ items }) => items).filter((item) => item["pinned"])).toHaveLength(1);
+    expect(own.boxes[0]).toMatchObject({ packing: { leaveAt: "08:10", packedBy: null } });
+    expect(own.boxes[0]!.items[0]!["note"]).not.toBeNull();
+    const [ari] = await seenBy(there);
+    for (const box of ari!.boxes) {
+      expect(box.packing).toBeNull();
+      for (const item of box.items) expect(item).toMatchObject({ note: null, labelsToRead: null, pinned: false });
+    }
+  });
+
+  it("does not learn the child's body size: it stays with the home that entered it", async () => {
+    const own = (await seenBy(here)).find(({ name }) => name === "Ari")!;
+    expect(own.dailyNeeds.energyMethod).toBe("NASEM_2023");
+    expect((await seenBy(there))[0]!.dailyNeeds.energyMethod).toBe("DGA_TABLE");
+  });
+
+  it("cannot ask for the packing home's things by their IDs", async () => {
+    const { plan, id } = week;
+    const [box] = plan.boxes;
+    for (const theirs of [here.id, id, plan.id, box!.id, box!.items[0]!.id, plan.tasks[0]!.id, here.children[1]!])
+      expect(
+        await served.ask(there.coordinator, "query Any($id: ID!) { node(id: $id) { id } }", { id: theirs }),
+      ).toEqual({ node: null });
+    expect(
+      await served.ask(there.coordinator, "query Any($id: ID!) { node(id: $id) { id } }", { id: here.children[0]! }),
+    ).toEqual({ node: { id: here.children[0] } });
+  });
+
+  it("cannot pack, swap or report anything in the packing home's week", async () => {
+    const before = await served.everyRow();
+    const { revision, plan } = (await here.week(DAY))!;
+    const box = plan.boxes.find(({ child }) => child.name === "Ari")!;
+    const seenRevision = revision;
+    const refusals = [
+      ["markPacked", { boxId: box.id, packedAt: `${box.date}T07:10:00Z`, seenRevision }, "NothingThere"],
+      ["swapItem", { itemId: box.items[0]!.id, dish: "orange-segments", seenRevision }, "NothingThere"],
+      ["pinItem", { itemId: box.items[0]!.id, seenRevision }, "NothingThere"],
+      ["agreeWeek", { weekId: week.id, seenRevision }, "NothingThere"],
+      ["takeTask", { taskId: plan.tasks[0]!.id, seenRevision }, "NothingThere"],
+      ["planWeek", { householdId: here.id, date: DAY, seenRevision }, "HouseholdNotFound"],
+      [
+        "reportAbsence",
+        { householdId: here.id, childId: here.children[0], date: friday, seenRevision },
+        "HouseholdNotFound",
+      ],
+    ] as const;
+    for (const [field, input, kind] of refusals)
+      expect([field, (await served.send(there.coordinator, documentOf(field), input)).__typename]).toEqual([
+        field,
+        kind,
+      ]);
+    expect(await served.everyRow()).toBe(before);
+  });
+
+  it("is told when a box is packed, and not by whom", async () => {
+    const { revision, plan } = (await here.week(DAY))!;
+    const box = plan.boxes.find(({ child }) => child.name === "Ari")!;
+    const foods = [...new Set(box.items.flatMap(({ labelsToRead }) => (labelsToRead ?? []).map(({ key }) => key)))];
+    for (const food of foods) {
+      const label = { food, contains: [], mayContain: [], readOn: "2026-11-25" };
+      expect((await here.change(documentOf("recordLabel"), label)).__typename).toBe("KitchenPayload");
+    }
+    const packed = await served.send(here.coordinator, documentOf("markPacked"), {
+      boxId: box.id,
+      packedAt: `${box.date}T07:10:00Z`,
+      seenRevision: revision,
+    });
+    expect(packed.__typename).toBe("WeekPayload");
+    const seen = (await seenBy(there))[0]!.boxes.find(({ date }) => date === box.date)!;
+    expect(seen).toMatchObject({ state: "PACKED", packing: null });
+    expect(JSON.stringify(seen)).not.toContain(here.coordinator);
+  });
+});
