@@ -6,7 +6,6 @@ import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import type { Alternative } from "../domain/planner/alternatives.js";
 import type { WeekOutcome } from "../domain/planner/plan-week.js";
 import type { WeekDraft } from "../domain/week.js";
-import type { PlanWeek } from "./plan-week.js";
 
 export interface PlanRequest {
   readonly brief: WeekBrief;
@@ -27,6 +26,15 @@ export interface PlanAnswer {
 export interface Planner {
   plan(request: PlanRequest, onProgress?: (percent: number, bestPoints: number | null) => void): Promise<PlanAnswer>;
   alternatives(brief: WeekBrief, draft: WeekDraft, place: PlaceBrief): Promise<readonly Alternative[]>;
+}
+
+/** What a person sends to have a week planned. */
+export interface PlanWeek {
+  readonly idempotencyKey: string;
+  readonly householdId: string | null;
+  readonly date: string;
+  readonly seenRevision: number;
+  readonly replanAgreed: boolean;
 }
 
 /** A plan asked for, to be worked on as the person who asked. */

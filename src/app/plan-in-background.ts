@@ -1,8 +1,8 @@
 /** A thorough plan as a job: asked for now, worked on by whoever has time, heard of through the subscriptions. */
 import { fail, ok, type Result } from "../domain/result.js";
-import type { App, PlanJob } from "./app.js";
+import type { App, PlanJob, PlanWeek } from "./app.js";
 import type { FailureOf } from "./failures.js";
-import { checkPlanRequest, planWeek, type PlanWeek, type PlanWeekFailure } from "./plan-week.js";
+import { checkPlanRequest, planWeek, type PlanWeekFailure } from "./plan-week.js";
 import { before, once } from "./once.js";
 
 /** Moves of a thorough search against those of an ordinary one. */

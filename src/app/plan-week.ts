@@ -7,7 +7,7 @@ import { addDays, isCalendarDate } from "../domain/calendar/dates.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { WeekBrief } from "../domain/brief.js";
 import type { WeekDraft } from "../domain/week.js";
-import type { App, PlanAnswer } from "./app.js";
+import type { App, PlanAnswer, PlanWeek } from "./app.js";
 import { enrolmentOn, nextSchoolDay, wakesHere, weekDates } from "./assemble-brief.js";
 import { lockWeek, type WeekRef } from "./change-week.js";
 import { invalid } from "./check-input.js";
@@ -15,14 +15,6 @@ import type { FailureOf } from "./failures.js";
 import { leastRole, may, type Verb } from "./may.js";
 import { before, once, type Attempt } from "./once.js";
 import { readWeekInputs, type WeekInputs } from "./read-brief.js";
-
-export interface PlanWeek {
-  readonly idempotencyKey: string;
-  readonly householdId: string | null;
-  readonly date: string;
-  readonly seenRevision: number;
-  readonly replanAgreed: boolean;
-}
 
 export type PlanWeekFailure = FailureOf<
   | "InvalidInput"

@@ -11,6 +11,7 @@ export type WorkStateCode = "OPEN" | "TAKEN" | "DONE";
 
 export interface BoxItemRow {
   readonly id: string;
+  readonly boxId: string;
   readonly childId: string;
   readonly date: string;
   readonly breakKey: string;
@@ -34,6 +35,7 @@ export interface BoxItemRow {
     readonly compartment: number;
     readonly labelsToRead: readonly string[];
   } | null;
+  readonly planId: string;
 }
 export interface BoxRow {
   readonly id: string;
@@ -139,7 +141,7 @@ const boxColumns = (tx: ReadTx) => tx`
       (select y from (select q.id, q.display_name as "displayName" from person q where q.id = p.packed_by_id) y) as "packedBy"
     from box_packing p where p.lunch_box_id = l.id) x) as packing,
   coalesce((select json_agg(x) from (select
-      i.id, i.child_id as "childId", l.date, i.break_key as "breakKey", i.slot, i.place, i.dish_key as dish,
+      i.id, l.id as "boxId", i.child_id as "childId", l.date, l.week_plan_id as "planId", i.break_key as "breakKey", i.slot, i.place, i.dish_key as dish,
       i.grams, i.pieces, i.served, i.energy_kcal as "energyKcal", i.carbohydrate_grams as "carbohydrateGrams", i.allergens,
       i.cuts, i.holding_case as "holdingCase",
       (n.box_item_id is not null and exists (select from pin x where x.child_id = i.child_id and x.date = l.date and x.break_key = i.break_key and x.slot = i.slot and x.place = i.place)) as pinned,

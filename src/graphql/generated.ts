@@ -769,7 +769,7 @@ export type MutationPlanWeekArgs = {
 
 
 export type MutationPlanWeekInBackgroundArgs = {
-  input: PlanWeekInput;
+  input: PlanWeekInBackgroundInput;
 };
 
 
@@ -928,6 +928,15 @@ export type PlanState =
   | 'AGREED'
   | 'DRAFT'
   | 'REPLACED';
+
+/** The same as for planWeek. */
+export type PlanWeekInBackgroundInput = {
+  readonly date: Scalars['LocalDate']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly replanAgreed: Scalars['Boolean']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
 
 export type PlanWeekInBackgroundResult = HouseholdNotFound | InvalidInput | KeyReused | NoSchool | NotPermitted | OutsideTerm | PlanQueued | RevisionPassed | WeekAgreed | WeekInfeasible;
 
@@ -1852,6 +1861,7 @@ export type ResolversTypes = {
   PlanProgress: ResolverTypeWrapper<PlanProgress>;
   PlanQueued: ResolverTypeWrapper<PlanQueued>;
   PlanState: PlanState;
+  PlanWeekInBackgroundInput: PlanWeekInBackgroundInput;
   PlanWeekInBackgroundResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PlanWeekInBackgroundResult']>;
   PlanWeekInput: PlanWeekInput;
   PlanWeekResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PlanWeekResult']>;
@@ -2006,6 +2016,7 @@ export type ResolversParentTypes = {
   PlanOrigin: PlanOrigin;
   PlanProgress: PlanProgress;
   PlanQueued: PlanQueued;
+  PlanWeekInBackgroundInput: PlanWeekInBackgroundInput;
   PlanWeekInBackgroundResult: ResolversUnionTypes<ResolversParentTypes>['PlanWeekInBackgroundResult'];
   PlanWeekInput: PlanWeekInput;
   PlanWeekResult: ResolversUnionTypes<ResolversParentTypes>['PlanWeekResult'];

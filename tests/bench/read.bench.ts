@@ -1,8 +1,8 @@
 /**
  * npm run bench:read: one household's whole week, read through our server as `npm start` serves it and through three peers,
  * from the same database, with the same token check and row security. Every server runs in a process of its own; rounds are
- * interleaved, so that whatever else the machine does falls on all of them. `-- --rounds N --seconds N --connections N`, `--flags "..."` for more of Node's flags
- * on our server. Peers run with NODE_ENV=production, ours as it starts: without.
+ * interleaved, so that whatever else the machine does falls on all of them. Peers run with NODE_ENV=production, ours without.
+ * Options: `-- --rounds N --seconds N --connections N --flags="..."`, the last for more of Node's flags on our server.
  */
 import { execFileSync, fork, spawn, type ChildProcess } from "node:child_process";
 import { existsSync, readFileSync, rmSync } from "node:fs";

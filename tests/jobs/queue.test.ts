@@ -20,7 +20,7 @@ beforeAll(async () => {
 });
 afterAll(() => queue.stop());
 
-const BACKGROUND = `mutation Background($input: PlanWeekInput!) { planWeekInBackground(input: $input) {
+const BACKGROUND = `mutation Background($input: PlanWeekInBackgroundInput!) { planWeekInBackground(input: $input) {
   __typename ... on UserError { message } ... on PlanQueued { weekStart steps } } }`;
 
 const ask = async (person: string, source: string, variableValues: Record<string, unknown>): Promise<any> => {

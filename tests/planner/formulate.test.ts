@@ -31,7 +31,7 @@ const windowsOf = (
 ): Record<string, (string | undefined)[]> =>
   Object.fromEntries(
     (problem.bases[layout.bases.indexOf(base)]?.windows ?? []).map(({ window, firstDay, lastDay }) => [
-      layout.sessions[window],
+      layout.sessions[window] ?? "",
       [layout.dates[firstDay], layout.dates[lastDay]],
     ]),
   );
