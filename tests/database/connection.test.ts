@@ -143,21 +143,24 @@ test("a changed week is announced after it is saved, a failed change is not", as
   const householdId = await database.newHousehold(person);
   const heard: Notice[] = [];
   const stop = await database.db.listen((notice) => heard.push(notice));
-  const add = (weekStart: string) =>
-    database.db.asPerson(person, (tx) => tx.week.create({ data: { householdId, weekStart: new Date(weekStart) } }));
+  // The row alone is no news: a week is announced when a plan, or another change, moves its revision.
+  const week = await database.db.asPerson(person, (tx) =>
+    tx.week.create({ data: { householdId, weekStart: new Date("2027-01-11") } }),
+  );
+  const move = { where: { id: week.id }, data: { revision: { increment: 1 } } };
   await expect(
     database.db.asPerson(person, async (tx) => {
-      await tx.week.create({ data: { householdId, weekStart: new Date("2027-01-04") } });
+      await tx.week.update(move);
       throw new Error("halfway");
     }),
   ).rejects.toThrow("halfway");
-  const week = await add("2027-01-11");
+  await database.db.asPerson(person, (tx) => tx.week.update(move));
   const progress: Notice = { kind: "PLAN_PROGRESS", householdId, weekStart: "2027-01-11", percent: 50, bestPoints: 12 };
   await database.db.announce(progress);
   for (let waited = 0; heard.length < 2 && waited < 5_000; waited += 20)
     await new Promise((done) => setTimeout(done, 20));
   expect(heard).toEqual([
-    { kind: "PLAN_CHANGED", householdId, weekId: week.id, weekStart: "2027-01-11", revision: 0 },
+    { kind: "PLAN_CHANGED", householdId, weekId: week.id, weekStart: "2027-01-11", revision: 1 },
     progress,
   ]);
   await stop();
