@@ -38,7 +38,9 @@ export async function openApp(
         say("loaded the demo homes and schools");
     }
     const reference = await opened.db.readReference();
-    const queue = await openQueue(opened.serverUrl);
+    const queue = await openQueue(opened.serverUrl, {
+      onError: (error) => say(`the queue of plans: ${error.message}`),
+    });
     const planner = startPlannerPool(reference.catalogue, threads);
     return {
       app: {

@@ -1,14 +1,26 @@
 /** Takes queued plans one by one and says in the log how each ended; never whose. */
 import type { App } from "./app/app.js";
-import { workOnPlanJob } from "./app/plan-in-background.js";
+import { giveUpPlanJob, workOnPlanJob } from "./app/plan-in-background.js";
+import { explainPlanJob } from "./graphql/explain.js";
 import type { JobQueue } from "./jobs/queue.js";
 import type { Log } from "./log.js";
 
 export async function workOnJobs(app: App, queue: JobQueue, log: Log): Promise<void> {
-  await queue.work(async (job) => {
-    const began = performance.now();
-    const done = await workOnPlanJob(app, job);
-    const ms = Math.round(performance.now() - began);
-    log.info({ ms, outcome: done.ok ? "planned" : done.error.kind }, "plan job");
+  await queue.work({
+    async work(job) {
+      const began = performance.now();
+      const ms = () => Math.round(performance.now() - began);
+      try {
+        const done = await workOnPlanJob(app, job, explainPlanJob);
+        log.info({ jobId: job.id, ms: ms(), outcome: done.ok ? "planned" : done.error.kind }, "plan job");
+      } catch (error) {
+        log.error({ jobId: job.id, ms: ms(), err: error }, "plan job broke off");
+        throw error;
+      }
+    },
+    async giveUp(job) {
+      const ended = await giveUpPlanJob(app, job, explainPlanJob);
+      log.error({ jobId: job.id, outcome: ended.ok ? "planned" : ended.error.kind }, "plan job given up");
+    },
   });
 }

@@ -1,5 +1,5 @@
 /** What every action is given: the database, the reference data, the planner in its thread, and the clock. */
-import type { Database } from "../database/database.js";
+import type { Database, Tx } from "../database/database.js";
 import type { Reference } from "../database/reference.js";
 import type { PlaceBrief, WeekBrief } from "../domain/brief.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
@@ -39,12 +39,18 @@ export interface PlanWeek {
 
 /** A plan asked for, to be worked on as the person who asked. */
 export interface PlanJob {
+  readonly id: string;
   readonly personId: string;
+  readonly householdId: string;
+  readonly weekStart: string;
+  /** Moves the search makes. */
+  readonly steps: number;
   readonly input: PlanWeek;
 }
 
 export interface PlanQueue {
-  send(job: PlanJob): Promise<void>;
+  /** Queues a job with the transaction: it is there when the transaction commits, and only then. */
+  send(job: PlanJob, tx: Tx): Promise<void>;
 }
 
 export interface App {

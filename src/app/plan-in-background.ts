@@ -1,9 +1,10 @@
 /** A thorough plan as a job: asked for now, worked on by whoever has time, heard of through the subscriptions. */
+import { randomUUID } from "node:crypto";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { App, PlanJob, PlanWeek } from "./app.js";
-import type { FailureOf } from "./failures.js";
-import { checkPlanRequest, planWeek, type PlanWeekFailure } from "./plan-week.js";
+import { invalid } from "./check-input.js";
 import { before, once } from "./once.js";
+import { checkPlanRequest, planAttempt, planWeek, type PlanWeekFailure } from "./plan-week.js";
 
 /** Moves of a thorough search against those of an ordinary one. */
 const THOROUGH = 10;
@@ -11,8 +12,15 @@ const THOROUGH = 10;
 export interface Queued {
   readonly householdId: string;
   readonly weekStart: string;
+  /** Moves the job's search will make. */
   readonly steps: number;
 }
+
+/** Why a job ended without a plan. `GaveUp`: every attempt broke off, by a fault or with its worker. */
+export type PlanJobFailure = PlanWeekFailure | { readonly kind: "GaveUp" };
+
+/** Puts a failure into a sentence for everybody in the household. */
+type Say = (failure: PlanJobFailure) => string;
 
 /** Looks at the request as planWeek would, then queues it. The same key queues once. */
 export async function planWeekInBackground(
@@ -24,40 +32,40 @@ export async function planWeekInBackground(
   const known = await before<Queued>(app, attempt);
   if (known) return known;
   const checked = await checkPlanRequest(app, personId, input);
-  if (!checked.ok) return checked;
+  // Its twin, sent at the same time, may be planned already: then that one's outcome is the answer.
+  if (!checked.ok) return (await before<Queued>(app, attempt)) ?? checked;
   const { household, weekStart } = checked.value;
   const { queue } = app;
-  if (queue === null)
-    return fail({
-      kind: "InvalidInput",
-      issues: [{ field: "", problem: "this server has no queue", fix: "Use planWeek." }],
-    });
+  if (queue === null) return fail(invalid("", "this server has no queue", "Use planWeek."));
   const queued = { householdId: household.id, weekStart, steps: app.planSteps * THOROUGH };
-  // First the job, then the key: a crash between the two leaves a job that a second one finds done.
-  await queue.send({ personId, input });
-  return once<Queued, FailureOf<"InvalidInput" | "KeyReused">>(app, attempt, () => Promise.resolve(ok(queued)));
+  // Key and job are written together or not at all.
+  return once<Queued, never>(app, attempt, async (tx) => {
+    await queue.send({ ...queued, id: randomUUID(), personId, input }, tx);
+    return ok(queued);
+  });
 }
 
-/** What a worker does with a job. A refusal is announced, not thrown: trying again would not help. */
-export async function workOnPlanJob(app: App, { personId, input }: PlanJob): Promise<Result<null, PlanWeekFailure>> {
-  // The key of the request stands for the request; the plan it leads to has one of its own.
-  const planned = await planWeek(
-    app,
-    personId,
-    { ...input, idempotencyKey: `job-${input.idempotencyKey}`.slice(0, 100) },
-    app.planSteps * THOROUGH,
-  );
+/** The key of the request stands for the request; the plan it leads to has one of its own, the same at every attempt. */
+const inputOf = (job: PlanJob): PlanWeek => ({ ...job.input, idempotencyKey: `job-${job.id}` });
+
+/**
+ * What a worker does with a job. A refusal is announced, not thrown: trying again would not help.
+ * @throws when the plan broke off; the job may come again
+ */
+export async function workOnPlanJob(app: App, job: PlanJob, say: Say): Promise<Result<null, PlanWeekFailure>> {
+  const planned = await planWeek(app, job.personId, inputOf(job), job.steps);
   if (planned.ok) return ok(null);
-  const { householdId, date } = input;
-  if (householdId !== null) {
-    await app.db.announce({
-      kind: "PLAN_PROGRESS",
-      householdId,
-      weekStart: date,
-      percent: 100,
-      bestPoints: null,
-      failure: planned.error.kind,
-    });
-  }
+  await announceFailure(app, job, say(planned.error));
   return planned;
 }
+
+/** Announces a job that will not come again, unless one of its attempts did leave a plan. */
+export async function giveUpPlanJob(app: App, job: PlanJob, say: Say): Promise<Result<null, PlanJobFailure>> {
+  if (await before(app, planAttempt(job.personId, inputOf(job)))) return ok(null);
+  const failure: PlanJobFailure = { kind: "GaveUp" };
+  await announceFailure(app, job, say(failure));
+  return fail(failure);
+}
+
+const announceFailure = (app: App, { householdId, weekStart }: PlanJob, failure: string) =>
+  app.db.announce({ kind: "PLAN_FAILED", householdId, weekStart, failure });

@@ -209,6 +209,14 @@ export async function checkPlanRequest(
   return ok({ ...inputs, brief });
 }
 
+/** What a plan is remembered by. */
+export const planAttempt = (personId: string, input: PlanWeek): Attempt => ({
+  personId,
+  action: "planWeek",
+  key: input.idempotencyKey,
+  input,
+});
+
 /** @param steps moves of the search; absent: the app's usual number */
 export async function planWeek(
   app: App,
@@ -216,7 +224,7 @@ export async function planWeek(
   input: PlanWeek,
   steps?: number,
 ): Promise<Result<WeekRef, PlanWeekFailure>> {
-  const attempt: Attempt = { personId, action: "planWeek", key: input.idempotencyKey, input };
+  const attempt = planAttempt(personId, input);
   const known = await before<WeekRef>(app, attempt);
   if (known) return known;
   const checked = await checkPlanRequest(app, personId, input);

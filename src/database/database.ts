@@ -29,14 +29,9 @@ export interface Database {
 
 export type Notice =
   | { kind: "PLAN_CHANGED"; householdId: string; weekId: string; weekStart: string; revision: number }
-  | {
-      kind: "PLAN_PROGRESS";
-      householdId: string;
-      weekStart: string;
-      percent: number;
-      bestPoints: number | null;
-      /** A job that ended without a plan. */ failure?: string;
-    };
+  | { kind: "PLAN_PROGRESS"; householdId: string; weekStart: string; percent: number; bestPoints: number | null }
+  /** A job ended without a plan; why, as a sentence that everybody in the household may read. */
+  | { kind: "PLAN_FAILED"; householdId: string; weekStart: string; failure: string };
 
 export interface ReadSession {
   /** Runs one whole-tree statement inside the shared transaction; opens it on first use. */

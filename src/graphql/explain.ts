@@ -1,5 +1,6 @@
 /** The one place where a failure becomes a type of the schema and a sentence. Exhaustive: a new failure does not compile. */
 import type { Failure, FailureOf } from "../app/failures.js";
+import type { PlanJobFailure } from "../app/plan-in-background.js";
 import { plain } from "../app/say.js";
 
 const roleWord = (role: string) =>
@@ -115,6 +116,21 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
         holder: failure.holder,
         state: failure.state,
       };
+  }
+}
+
+/** Why a job left no plan, for the whole household: who hears it may not be who asked, and has no list of clashes at hand. */
+export function explainPlanJob(failure: PlanJobFailure): string {
+  switch (failure.kind) {
+    case "HouseholdNotFound":
+    case "NotPermitted":
+      return "The person who asked for this plan may no longer plan for this household; another carer can ask for it.";
+    case "WeekInfeasible":
+      return `No week passes every rule; planWeek names ${count(failure.conflicts.length)} and how to mend each.`;
+    case "GaveUp":
+      return "The plan could not be made, though it was tried several times. Ask for it again.";
+    default:
+      return explain(failure).message;
   }
 }
 

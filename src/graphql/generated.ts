@@ -910,7 +910,7 @@ export type PlanProgress = {
   readonly __typename?: 'PlanProgress';
   /** Objective of the best week so far, in the planner's points; null before the first that passes every rule. */
   readonly bestPoints?: Maybe<Scalars['Int']['output']>;
-  /** Set when a job ended without a plan: the kind of refusal that planWeek would have given, such as WeekInfeasible. */
+  /** Set when a job ended without a plan: why, as a sentence. Null while it goes well. */
   readonly failure?: Maybe<Scalars['String']['output']>;
   readonly percent: Scalars['Int']['output'];
   readonly weekStart: Scalars['LocalDate']['output'];

@@ -2,9 +2,21 @@
 import { EventEmitter, on } from "node:events";
 import type { Database, Notice } from "../database/database.js";
 
+/** The subscription that tells of each kind of notice. */
+const toldBy = {
+  PLAN_CHANGED: "weekChanged",
+  PLAN_PROGRESS: "planProgress",
+  PLAN_FAILED: "planProgress",
+} as const satisfies Record<Notice["kind"], string>;
+export type Topic = (typeof toldBy)[Notice["kind"]];
+export type NoticeOn<T extends Topic> = Extract<
+  Notice,
+  { kind: { [K in Notice["kind"]]: (typeof toldBy)[K] extends T ? K : never }[Notice["kind"]] }
+>;
+
 export interface Notices {
-  /** Notices of one kind about one household. Ends at once when the consumer returns, also while it waits. */
-  about<K extends Notice["kind"]>(kind: K, householdId: string): AsyncIterableIterator<Extract<Notice, { kind: K }>>;
+  /** Notices on one topic about one household. Ends at once when the consumer returns, also while it waits. */
+  about<T extends Topic>(topic: T, householdId: string): AsyncIterableIterator<NoticeOn<T>>;
   stop(): Promise<void>;
 }
 
@@ -12,11 +24,13 @@ export async function listenForNotices(db: Database): Promise<Notices> {
   const emitter = new EventEmitter();
   // Every subscription listens on its own event; the default limit of ten is for leaks.
   emitter.setMaxListeners(0);
-  const stopListening = await db.listen((notice) => emitter.emit(`${notice.kind}/${notice.householdId}`, notice));
+  const stopListening = await db.listen((notice) =>
+    emitter.emit(`${toldBy[notice.kind]}/${notice.householdId}`, notice),
+  );
   return {
-    about<K extends Notice["kind"]>(kind: K, householdId: string) {
-      const source = on(emitter, `${kind}/${householdId}`);
-      return mapped(source, ([notice]) => notice as Extract<Notice, { kind: K }>);
+    about<T extends Topic>(topic: T, householdId: string) {
+      const source = on(emitter, `${topic}/${householdId}`);
+      return mapped(source, ([notice]) => notice as NoticeOn<T>);
     },
     stop: stopListening,
   };

@@ -7,14 +7,13 @@ import { planWeek } from "../app/plan-week.js";
 import { reportAbsence } from "../app/report-absence.js";
 import { sayCaution, sayConflict, sayReason, sayWayOut, type Names } from "../app/say.js";
 import { finishTask, takeTask, type TaskRef } from "../app/tasks.js";
-import type { Notice } from "../database/database.js";
 import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
 import { baseOf, foodOf } from "./food.resolvers.js";
 import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
 import { childOf, childrenOf } from "./household.resolvers.js";
-import { mapped } from "./notices.js";
+import { mapped, type NoticeOn, type Topic } from "./notices.js";
 
 /** Minutes to a tenth: differences of binary fractions would show their tails. */
 const tenths = (minutes: number) => Math.round(minutes * 10) / 10;
@@ -156,15 +155,15 @@ export const weekResolvers: Pick<Resolvers, Types> & {
   Subscription: {
     planProgress: {
       subscribe: async (_, { householdId }, context) =>
-        mapped(
-          await noticesAbout(context, "PLAN_PROGRESS", householdId),
-          ({ weekStart, percent, bestPoints, failure }) => ({
-            planProgress: { weekStart, percent, bestPoints, failure: failure ?? null },
-          }),
-        ),
+        mapped(await noticesAbout(context, "planProgress", householdId), (notice) => ({
+          planProgress:
+            notice.kind === "PLAN_FAILED"
+              ? { weekStart: notice.weekStart, percent: 100, bestPoints: null, failure: notice.failure }
+              : { weekStart: notice.weekStart, percent: notice.percent, bestPoints: notice.bestPoints, failure: null },
+        })),
     },
     weekChanged: {
-      subscribe: (_, { householdId }, context) => noticesAbout(context, "PLAN_CHANGED", householdId) as never,
+      subscribe: (_, { householdId }, context) => noticesAbout(context, "weekChanged", householdId) as never,
       /** Read with the listener's own rights at each change, in a transaction of its own. */
       resolve: (async (notice: { householdId: string; weekStart: string }, _: unknown, { reads }: GraphqlContext) => {
         reads.forget();
@@ -302,18 +301,18 @@ export const weekResolvers: Pick<Resolvers, Types> & {
 };
 
 /** Notices for members of the household only; a stranger's subscription ends at once, like a household that is not there. */
-async function noticesAbout<K extends "PLAN_CHANGED" | "PLAN_PROGRESS">(
+async function noticesAbout<T extends Topic>(
   context: GraphqlContext,
-  kind: K,
+  topic: T,
   householdId: string,
-): Promise<AsyncIterableIterator<Extract<Notice, { kind: K }>>> {
+): Promise<AsyncIterableIterator<NoticeOn<T>>> {
   requirePerson(context);
   const local = localId("Household", householdId);
   const household = local === null ? null : await context.reads.household(local);
   if (local !== null && household) {
     // A subscription lives long; it must not hold the transaction that let it in.
     await context.reads.session().close();
-    return context.notices.about(kind, local);
+    return context.notices.about(topic, local);
   }
   return mapped<never, never>({ next: () => Promise.resolve({ done: true, value: undefined }) }, (never) => never);
 }

@@ -3,37 +3,48 @@ import PgBoss from "pg-boss";
 import type { PlanJob, PlanQueue } from "../app/app.js";
 
 const QUEUE = "plan-week";
+/** Where the library puts a job that has failed or lost its worker once too often. */
+const GIVEN_UP = "plan-week-given-up";
 const SCHEMA = "noonpail_jobs";
 
 /** A job whose worker has died is given to another after this long. Planning itself takes far less. */
 const EXPIRE_SECONDS = 60;
 const RETRIES = 3;
 
+export interface PlanJobHandlers {
+  /** Works on a job. When it throws, or its worker dies, the job comes again, at most three times. */
+  work(job: PlanJob): Promise<void>;
+  /** Is told of a job that will not come again. */
+  giveUp(job: PlanJob): Promise<void>;
+}
+
 export interface JobQueue extends PlanQueue {
-  /** Takes jobs one by one until the queue stops. A job whose handler throws comes again, at most three times. */
-  work(handle: (job: PlanJob) => Promise<void>): Promise<void>;
+  /** Takes jobs one by one until the queue stops. */
+  work(handlers: PlanJobHandlers): Promise<void>;
+  /** Lets the job in hand end, for ten seconds; after that it goes to another worker. */
   stop(): Promise<void>;
 }
 
-/** Makes schema and queue, as the owner. */
+export interface QueueOptions {
+  /** Seconds between looks for jobs whose worker has died; for new jobs the same, at most two. At least 1. */
+  readonly lookSeconds?: number;
+  /** Seconds after which a job that was taken and has not ended is given to another worker. */
+  readonly expireSeconds?: number;
+  /** Hears what goes wrong between the queue and its database, such as a lost connection. */
+  readonly onError?: (error: Error) => void;
+}
+
+/** Makes schema and queues, as the owner; safe to repeat. The server's rights are granted apart, on the schema's name. */
 export async function prepareQueue(ownerUrl: string): Promise<{ schema: string }> {
   const boss = new PgBoss({ connectionString: ownerUrl, schema: SCHEMA, supervise: false, schedule: false, max: 1 });
   await boss.start();
-  await boss.createQueue(QUEUE, {
-    name: QUEUE,
-    policy: "standard",
-    retryLimit: RETRIES,
-    expireInSeconds: EXPIRE_SECONDS,
-  });
+  for (const name of [QUEUE, GIVEN_UP]) await boss.createQueue(name, { name, policy: "standard" });
   await boss.stop({ graceful: false, wait: true });
   return { schema: SCHEMA };
 }
 
-/** @param options.lookSeconds how often the table is looked at for jobs and for jobs whose worker has died */
-export async function openQueue(
-  serverUrl: string,
-  options: { lookSeconds?: number; expireSeconds?: number; onError?: (error: Error) => void } = {},
-): Promise<JobQueue> {
+/** @throws when the owner has not prepared the queue in this database */
+export async function openQueue(serverUrl: string, options: QueueOptions = {}): Promise<JobQueue> {
   const { lookSeconds = 5, expireSeconds = EXPIRE_SECONDS, onError = () => undefined } = options;
   const boss = new PgBoss({
     connectionString: serverUrl,
@@ -53,22 +64,32 @@ export async function openQueue(
       ? new Error("The queue of plans is not in this database: run npm run db:migrate.", { cause: error })
       : error;
   }
+  const take = (name: string, handle: (job: PlanJob) => Promise<void>) =>
+    boss.work<PlanJob>(name, { pollingIntervalSeconds: Math.min(2, lookSeconds), batchSize: 1 }, async ([job]) => {
+      if (job) await handle(job.data);
+    });
   return {
-    async send(job) {
+    async send(job, tx) {
+      // In the asker's transaction, on its connection. What the library leaves out is null in SQL, and data is JSON.
+      const executeSql = async (text: string, values: unknown[]) => ({
+        rows: await tx.$queryRawUnsafe<unknown[]>(
+          text,
+          ...values.map((value) =>
+            typeof value === "object" && value !== null ? JSON.stringify(value) : (value ?? null),
+          ),
+        ),
+      });
       await boss.send(QUEUE, job, {
-        singletonKey: job.input.idempotencyKey,
+        id: job.id,
         retryLimit: RETRIES,
         expireInSeconds: expireSeconds,
+        deadLetter: GIVEN_UP,
+        db: { executeSql },
       });
     },
-    async work(handle) {
-      await boss.work<PlanJob>(
-        QUEUE,
-        { pollingIntervalSeconds: Math.min(2, lookSeconds), batchSize: 1 },
-        async ([job]) => {
-          if (job) await handle(job.data);
-        },
-      );
+    async work({ work, giveUp }) {
+      await take(QUEUE, work);
+      await take(GIVEN_UP, giveUp);
     },
     stop: () => boss.stop({ graceful: true, wait: true, timeout: 10_000 }),
   };
