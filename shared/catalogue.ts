@@ -75,6 +75,14 @@ export const ingredientSchema = z.strictObject({
   /** Edible grams that go in, as the composition row describes it (raw row: raw grams). */
   grams: grams,
   form: servedForm.default("MIXED_IN"),
+  /**
+   * How a raw row is cooked here: a code of seeds/reference/retention.json, which says what part of each nutrient stays.
+   * Absent for what is eaten raw and for rows that describe the cooked food.
+   */
+  retention: z
+    .string()
+    .regex(/^\d{4}$/)
+    .optional(),
 });
 export type Ingredient = z.infer<typeof ingredientSchema>;
 
