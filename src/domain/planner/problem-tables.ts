@@ -58,14 +58,14 @@ export interface ProblemTables {
   readonly rowAt: Int32Array;
   readonly rowMeasureAt: Int32Array;
 
-  /** Distinct counts: counters distinctStart[rule] + (day or kind). */
-  readonly distinctStart: Int32Array;
+  /** Distinct counts: one counter per rule and day or kind that can be met. */
   readonly distinctCounters: number;
   readonly distinctAtLeast: Int32Array;
   readonly distinctAtMost: Int32Array;
-  readonly distinctRulesAt: readonly Int32Array[];
-  /** Counter a candidate raises under a rule, -1 none: [candidate x rules + rule]. */
-  readonly distinctCounter: Int32Array;
+  /** What a candidate is counted under: entries matchStart[candidate] .. matchStart[candidate + 1] - 1. */
+  readonly matchStart: Int32Array;
+  readonly matchRule: Int32Array;
+  readonly matchCounter: Int32Array;
 
   /** Rules "not together", one entity per rule and box, by box. */
   readonly togetherOfBox: readonly Int32Array[];
@@ -304,6 +304,24 @@ export function buildTables(problem: Problem): ProblemTables {
   };
 }
 
+/** Whether every choice of candidates keeps the band. */
+function holdsAlways({ positions }: Problem, { measure, positions: over, lo, hi }: Problem["bands"][number]): boolean {
+  let least = 0;
+  let most = 0;
+  for (const p of over) {
+    let low = OPEN_HIGH;
+    let high = OPEN_LOW;
+    for (const { q } of positions[p]!.candidates) {
+      const value = q[measure]!;
+      if (value < low) low = value;
+      if (value > high) high = value;
+    }
+    least += low;
+    most += high;
+  }
+  return (lo === null || least >= lo) && (hi === null || most <= hi);
+}
+
 function buildRows(problem: Problem, candidateStart: Int32Array, candidateQ: Int32Array) {
   const { measures } = problem;
   interface Row {
@@ -323,6 +341,8 @@ function buildRows(problem: Problem, candidateStart: Int32Array, candidateQ: Int
     return row;
   };
   for (const band of problem.bands) {
+    // What no choice can break needs no watching: most rows of a real week.
+    if (holdsAlways(problem, band)) continue;
     const row = open(band.measure, band.positions);
     row.low = band.lo ?? OPEN_LOW;
     row.high = band.hi ?? OPEN_HIGH;
@@ -374,35 +394,36 @@ function buildRows(problem: Problem, candidateStart: Int32Array, candidateQ: Int
 }
 
 function buildDistinct(problem: Problem, candidates: number) {
-  const rules = problem.distinct.length;
-  const distinctStart = new Int32Array(rules + 1);
-  const distinctCounter = new Int32Array(candidates * rules).fill(-1);
-  const rulesAt: number[][] = problem.positions.map(() => []);
+  let counters = 0;
+  const matches = Array.from({ length: candidates }, (): { rule: number; counter: number }[] => []);
   problem.distinct.forEach((rule, r) => {
     const numberOf = new Map<number, number>();
     const covered = new Set(rule.positions);
     let k = 0;
     problem.positions.forEach((position, p) => {
-      if (covered.has(p)) rulesAt[p]!.push(r);
       for (const candidate of position.candidates) {
         const key = rule.counts === "DAYS" ? position.day : (candidate.kinds?.[r] ?? -1);
         if (covered.has(p) && candidate.q[rule.measure]! > 0 && key >= 0) {
           const known = numberOf.get(key) ?? numberOf.size;
           numberOf.set(key, known);
-          distinctCounter[k * rules + r] = distinctStart[r]! + known;
+          matches[k]!.push({ rule: r, counter: counters + known });
         }
         k += 1;
       }
     });
-    distinctStart[r + 1] = distinctStart[r]! + numberOf.size;
+    counters += numberOf.size;
+  });
+  const matchStart = new Int32Array(candidates + 1);
+  matches.forEach((list, k) => {
+    matchStart[k + 1] = matchStart[k]! + list.length;
   });
   return {
-    distinctStart,
-    distinctCounters: distinctStart[rules]!,
+    distinctCounters: counters,
     distinctAtLeast: Int32Array.from(problem.distinct, (rule) => rule.atLeast),
     distinctAtMost: Int32Array.from(problem.distinct, (rule) => (rule.atMost < 0 ? OPEN_HIGH : rule.atMost)),
-    distinctRulesAt: rulesAt.map((list) => Int32Array.from(list)),
-    distinctCounter,
+    matchStart,
+    matchRule: Int32Array.from(matches.flat(), (match) => match.rule),
+    matchCounter: Int32Array.from(matches.flat(), (match) => match.counter),
   };
 }
 

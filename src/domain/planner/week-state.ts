@@ -76,7 +76,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
   const { childAt, dayAt, boxAt, candidateDish, candidateCost, candidateQ } = tables;
   const { candidateBaseStart, candidateBase, candidateAmount } = tables;
   const { rowLow, rowHigh, rowPrice, rowTarget, rowDirection, rowWeight, rowStart, rowAt, rowMeasureAt } = tables;
-  const { distinctAtLeast, distinctAtMost, distinctRulesAt, distinctCounter } = tables;
+  const { distinctAtLeast, distinctAtMost, matchStart, matchRule, matchCounter } = tables;
   const { togetherOfBox, togetherFirst, togetherSecond } = tables;
   const { main, repeatMax, starch, countsRepeat, starchNeighbours } = tables;
   const { sameSlotPeers, sameSlotPairs, mainPeers, pairCommon } = tables;
@@ -241,9 +241,11 @@ export function createWeekState(tables: ProblemTables): WeekState {
     const day = dayAt[position]!;
     picksCost += by * candidateCost[candidate]!;
 
-    for (const rule of distinctRulesAt[position]!) {
-      const counter = distinctCounter[candidate * distinctRules + rule]!;
-      if (counter < 0) continue;
+    // Counted loops here and below: this runs some hundred thousand times a plan.
+    const lastMatch = matchStart[candidate + 1]!;
+    for (let match = matchStart[candidate]!; match < lastMatch; match += 1) {
+      const rule = matchRule[match]!;
+      const counter = matchCounter[match]!;
       const before = distinctExcess(rule);
       if (by === 1 && distinctCount[counter] === 0) distinctTotal[rule]! += 1;
       distinctCount[counter]! += by;
@@ -251,7 +253,9 @@ export function createWeekState(tables: ProblemTables): WeekState {
       countPenalty += DISTINCT_PRICE * (distinctExcess(rule) - before);
     }
 
-    for (const entity of togetherOfBox[boxAt[position]!]!) {
+    const entities = togetherOfBox[boxAt[position]!]!;
+    for (let index = 0; index < entities.length; index += 1) {
+      const entity = entities[index]!;
       const first = candidateQ[candidate * measures + togetherFirst[entity]!]! > 0 ? by : 0;
       const second = candidateQ[candidate * measures + togetherSecond[entity]!]! > 0 ? by : 0;
       if (first === 0 && second === 0) continue;
@@ -273,8 +277,9 @@ export function createWeekState(tables: ProblemTables): WeekState {
 
     const family = starch[dish]!;
     if (family >= 0) {
-      for (const neighbour of starchNeighbours[day]!) {
-        countPenalty += by * STARCH_PRICE * mainsOfFamily[(child * days + neighbour) * families + family]!;
+      const neighbours = starchNeighbours[day]!;
+      for (let index = 0; index < neighbours.length; index += 1) {
+        countPenalty += by * STARCH_PRICE * mainsOfFamily[(child * days + neighbours[index]!) * families + family]!;
       }
       mainsOfFamily[(child * days + day) * families + family]! += by;
     }
@@ -289,8 +294,9 @@ export function createWeekState(tables: ProblemTables): WeekState {
       countPenalty += SIBLING_PRICE * (pairMissing(pair) - before);
     }
     if (main[dish] === 1) {
-      for (const peer of mainPeers[position]!) {
-        const other = picks[peer]!;
+      const rivals = mainPeers[position]!;
+      for (let index = 0; index < rivals.length; index += 1) {
+        const other = picks[rivals[index]!]!;
         if (other >= 0 && candidateDish[other] === dish) countPenalty += by * SIBLING_PRICE;
       }
     }
