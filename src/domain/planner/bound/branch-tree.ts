@@ -1,0 +1,184 @@
+/**
+ * A tree over the coarse decisions of the week (which bases, how often, how many mains of them) that raises the bound of the
+ * linear program. Best bound first, strong branching; every leaf keeps the duals, or the infeasibility ray, that prove it.
+ */
+import { boundOf, provesEmpty, roundDuals } from "./certify.js";
+import { COST_UNITS, type LinearModel } from "./linear-model.js";
+
+/** Whatever solves a linear program; nothing it says is trusted. */
+export interface LinearSolver {
+  /**
+   * Solves with these column bounds, from a basis when one is given.
+   * @param mostIterations ends early with what it has
+   */
+  solve(bounds: ColumnBounds, from: unknown, mostIterations?: number): LinearAnswer;
+}
+export interface ColumnBounds {
+  readonly lower: Float64Array;
+  readonly upper: Float64Array;
+}
+export interface LinearAnswer {
+  readonly status: "OPTIMAL" | "INFEASIBLE" | "LIMIT";
+  /** Cost units, without the model's offset; only a hint. */
+  readonly objective: number;
+  readonly values: Float64Array;
+  /** Duals; for INFEASIBLE a ray, all zero when the solver has none. */
+  readonly duals: Float64Array;
+  readonly basis: unknown;
+}
+
+/** What proves a leaf: duals in whole millionths by row number, rows with a zero left out. */
+export interface LeafProof {
+  readonly kind: "BOUND" | "EMPTY";
+  readonly rows: Int32Array;
+  readonly duals: Float64Array;
+}
+/** A part of the weeks: proved, split in two, or (a leaf without proof) only believed by the solver to be empty. */
+export type BoundTree =
+  | { readonly kind: "LEAF"; readonly proof: LeafProof }
+  | { readonly kind: "BELIEVED_EMPTY" }
+  | { readonly kind: "SPLIT"; readonly column: number; readonly at: number; low: BoundTree; high: BoundTree };
+
+export interface TreeResult {
+  /** Thousandths of a point: the least that any leaf proves. A leaf only believed to be empty is passed over here. */
+  readonly bound: number;
+  readonly rootBound: number;
+  readonly tree: BoundTree;
+  readonly nodes: number;
+  /** Leaves without proof; the bound is the solver's word when there are any. */
+  readonly believed: number;
+}
+
+const CANDIDATES = 6;
+const PROBE_ITERATIONS = 80;
+const FRACTION = 1e-6;
+
+interface Node {
+  readonly bounds: ColumnBounds;
+  readonly answer: LinearAnswer;
+  /** Thousandths of a point, proved. */
+  readonly bound: number;
+  /** Puts this node's subtree into its parent. */
+  readonly put: (tree: BoundTree) => void;
+}
+
+/**
+ * @param cutoff thousandths of a point of a week that is known: parts that cannot beat it are left alone
+ * @param shouldStop asked before each node
+ */
+export function raiseBound(
+  model: LinearModel,
+  solver: LinearSolver,
+  cutoff: number,
+  shouldStop: () => boolean,
+  onBound?: (bound: number) => void,
+): TreeResult {
+  let tree: BoundTree = { kind: "BELIEVED_EMPTY" };
+  let believed = 0;
+  let nodes = 0;
+  const open: Node[] = [];
+  /** The least bound of the leaves that are closed. */
+  let closed = Infinity;
+
+  const settle = (bounds: ColumnBounds, answer: LinearAnswer, least: number, put: Node["put"]): void => {
+    nodes += 1;
+    const duals = roundDuals(model, answer.duals);
+    if (answer.status === "INFEASIBLE") {
+      if (provesEmpty(model, duals, bounds.lower, bounds.upper)) put({ kind: "LEAF", proof: pack("EMPTY", duals) });
+      else {
+        believed += 1;
+        put({ kind: "BELIEVED_EMPTY" });
+      }
+      return;
+    }
+    const bound = Math.max(least, boundOf(model, duals, bounds.lower, bounds.upper));
+    put({ kind: "LEAF", proof: pack("BOUND", duals) });
+    if (bound >= cutoff || answer.status === "LIMIT") closed = Math.min(closed, bound);
+    else open.push({ bounds, answer, bound, put });
+  };
+
+  const whole = { lower: model.lower, upper: model.upper };
+  settle(whole, solver.solve(whole, null), -Infinity, (root) => {
+    tree = root;
+  });
+  const rootBound = open[0]?.bound ?? closed;
+  let told = rootBound;
+  while (open.length > 0 && !shouldStop()) {
+    const at = open.reduce((best, node, index) => (node.bound < open[best]!.bound ? index : best), 0);
+    const node = open[at]!;
+    const split = chooseSplit(model, solver, node, cutoff);
+    if (split === null) {
+      // Whole in every column that is branched on: more is not won here.
+      closed = Math.min(closed, node.bound);
+      open.splice(at, 1);
+      continue;
+    }
+    open.splice(at, 1);
+    const { column, at: value } = split;
+    const parent: BoundTree = {
+      kind: "SPLIT",
+      column,
+      at: value,
+      low: { kind: "BELIEVED_EMPTY" },
+      high: { kind: "BELIEVED_EMPTY" },
+    };
+    node.put(parent);
+    const low = { lower: node.bounds.lower, upper: Float64Array.from(node.bounds.upper) };
+    low.upper[column] = value;
+    const high = { lower: Float64Array.from(node.bounds.lower), upper: node.bounds.upper };
+    high.lower[column] = value + 1;
+    settle(low, solver.solve(low, node.answer.basis), -Infinity, (leaf) => {
+      parent.low = leaf;
+    });
+    settle(high, solver.solve(high, node.answer.basis), -Infinity, (leaf) => {
+      parent.high = leaf;
+    });
+    const now = Math.min(closed, ...open.map(({ bound }) => bound));
+    if (now > told) {
+      told = now;
+      onBound?.(now);
+    }
+  }
+  const bound = Math.min(closed, cutoff, ...open.map((node) => node.bound));
+  return { bound, rootBound, tree, nodes, believed };
+}
+
+/** The split whose weaker side promises most, after a few dual simplex steps on either side. */
+function chooseSplit(
+  model: LinearModel,
+  solver: LinearSolver,
+  { bounds, answer }: Node,
+  cutoff: number,
+): { column: number; at: number } | null {
+  const fractional = Array.from(model.whole)
+    .map((column) => ({ column, value: answer.values[column]! }))
+    .map((entry) => ({ ...entry, off: Math.abs(entry.value - Math.round(entry.value)) }))
+    .filter(({ off }) => off > FRACTION)
+    .sort((left, right) => right.off - left.off || left.column - right.column)
+    .slice(0, CANDIDATES);
+  const [first] = fractional;
+  if (first === undefined) return null;
+  if (fractional.length === 1) return { column: first.column, at: Math.floor(first.value) };
+  const most = cutoff * COST_UNITS;
+  let best = { column: first.column, at: Math.floor(first.value), score: -1 };
+  for (const { column, value } of fractional) {
+    const at = Math.floor(value);
+    const gain = (change: (to: { lower: Float64Array; upper: Float64Array }) => void): number => {
+      const probe = { lower: Float64Array.from(bounds.lower), upper: Float64Array.from(bounds.upper) };
+      change(probe);
+      const found = solver.solve(probe, answer.basis, PROBE_ITERATIONS);
+      if (found.status === "INFEASIBLE") return most - answer.objective;
+      return Math.max(1, Math.min(found.objective, most) - answer.objective);
+    };
+    const low = gain((to) => (to.upper[column] = at));
+    const high = gain((to) => (to.lower[column] = at + 1));
+    const score = Math.min(low, high) * 6 + Math.max(low, high);
+    if (score > best.score) best = { column, at, score };
+  }
+  return best;
+}
+
+function pack(kind: LeafProof["kind"], duals: Float64Array): LeafProof {
+  const rows = Int32Array.from(duals.keys()).filter((r) => duals[r] !== 0);
+  return { kind, rows, duals: Float64Array.from(rows, (r) => duals[r]!) };
+}

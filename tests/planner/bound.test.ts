@@ -1,0 +1,80 @@
+import fc from "fast-check";
+import { raiseBound, type BoundTree } from "../../src/domain/planner/bound/branch-tree.js";
+import { boundOf, roundDuals, checkTree } from "../../src/domain/planner/bound/certify.js";
+import { buildLinearModel } from "../../src/domain/planner/bound/linear-model.js";
+import { findBestExhaustively } from "../support/exhaustive-week.js";
+import { openSolver } from "../support/highs-solver.js";
+import { drawProblem } from "../support/random-problem.js";
+
+// The oracle: trying every week. The solver: HiGHS 1.15.3 (npm `highs`); its word counts for nothing here.
+const seeds = Array.from({ length: 24 }, (_, i) => i + 1);
+const weeks = seeds
+  .map((seed) => ({
+    seed,
+    problem: drawProblem(seed, {
+      children: 1 + (seed % 2),
+      days: 2 + (seed % 3 === 0 ? 1 : 0),
+      slots: seed % 2 === 0 ? 2 : 1,
+      choices: 2 + (seed % 2),
+      bases: 2,
+      everything: seed % 3 !== 1,
+      tightness: seed % 4 === 0 ? 45 : 90,
+    }),
+  }))
+  .map((week) => ({ ...week, best: findBestExhaustively(week.problem), model: buildLinearModel(week.problem)! }));
+const possible = weeks.flatMap((week) => (week.best === null ? [] : [{ ...week, optimum: week.best.objective }]));
+
+test.each(possible)("no week costs less than its checked bound (week $seed)", async ({ model, optimum }) => {
+  const answer = (await openSolver(model, "ipm")).solve(model, null);
+  const bound = boundOf(model, roundDuals(model, answer.duals));
+  expect(bound).toBeLessThanOrEqual(optimum);
+  // A bound that says nothing would pass the line above.
+  expect(bound).toBeGreaterThan(0.5 * optimum);
+});
+
+test("whatever the duals, right or wrong, the bound they prove is never above the best week", () => {
+  for (const { model, optimum } of possible.slice(0, 6)) {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: -5e5, max: 5e5, noNaN: true }), { minLength: 4, maxLength: 40 }),
+        (some) => {
+          const duals = Float64Array.from(model.rowLower, (_, r) => some[r % some.length]!);
+          expect(boundOf(model, roundDuals(model, duals))).toBeLessThanOrEqual(optimum);
+        },
+      ),
+      { numRuns: 40, seed: 1 },
+    );
+  }
+});
+
+test("a tree raises the bound, never above the best week, and every leaf can be checked again", async () => {
+  let raised = 0;
+  for (const { model, optimum } of possible) {
+    const solver = await openSolver(model, "simplex");
+    let nodes = 0;
+    const result = raiseBound(model, solver, optimum, () => (nodes += 1) > 60);
+    expect(result.bound).toBeLessThanOrEqual(optimum);
+    expect(result.bound).toBeGreaterThanOrEqual(result.rootBound);
+    const checked = checkTree(model, result.tree);
+    expect(checked.believed).toBe(result.believed);
+    expect(Math.min(checked.bound, optimum)).toBe(result.bound);
+    if (result.bound > result.rootBound) raised += 1;
+  }
+  expect(raised).toBeGreaterThan(3);
+});
+
+test("a tree with a leaf cut off, or with another leaf's duals, does not check", async () => {
+  const { model, optimum } = possible.find(({ seed }) => seed === 2) ?? possible[0]!;
+  const solver = await openSolver(model, "simplex");
+  let nodes = 0;
+  const { tree, bound } = raiseBound(model, solver, optimum, () => (nodes += 1) > 20);
+  expect(checkTree(model, tree).believed).toBe(0);
+  const cut: BoundTree =
+    tree.kind === "SPLIT" ? { ...tree, low: { kind: "BELIEVED_EMPTY" } } : { kind: "BELIEVED_EMPTY" };
+  expect(checkTree(model, cut).believed).toBe(1);
+  const emptied: BoundTree = {
+    kind: "LEAF",
+    proof: { kind: "BOUND", rows: new Int32Array(0), duals: new Float64Array(0) },
+  };
+  expect(checkTree(model, emptied).bound).toBeLessThan(bound);
+});

@@ -1,0 +1,60 @@
+/** HiGHS behind the solver that the bound asks for. Nothing it says is trusted: every bound is worked out again from its duals. */
+import { createRequire } from "node:module";
+import type { Highs } from "highs";
+import type { LinearAnswer, LinearSolver } from "../../src/domain/planner/bound/branch-tree.js";
+import type { LinearModel } from "../../src/domain/planner/bound/linear-model.js";
+
+/** The package declares its loader in a way that a module of this kind cannot call. */
+const loadHighs = createRequire(import.meta.url)("highs") as () => Promise<Highs>;
+
+const OPTIMAL = 7;
+const INFEASIBLE = 8;
+const NO_LIMIT = 2_147_483_647;
+
+/** @param method ipm: interior point without crossover, for one solution; simplex: for many, each from the basis of another */
+export async function openSolver(model: LinearModel, method: "ipm" | "simplex"): Promise<LinearSolver> {
+  const highs = await loadHighs();
+  const columns = model.cost.length;
+  const rows = model.rowLower.length;
+  const lp = highs.createModel({
+    numCols: columns,
+    numRows: rows,
+    colCost: model.cost,
+    colLower: model.lower,
+    colUpper: model.upper,
+    rowLower: model.rowLower,
+    rowUpper: model.rowUpper,
+    matrix: {
+      format: "csr",
+      numRows: rows,
+      numCols: columns,
+      starts: model.rowStart,
+      indices: model.rowColumn,
+      values: model.rowValue,
+    },
+  });
+  lp.options.set({ output_flag: false, solver: method });
+  if (method === "ipm") lp.options.set({ run_crossover: "off" });
+  else lp.options.set({ simplex_strategy: 1, presolve: "off" });
+  return {
+    solve({ lower, upper }, from, mostIterations = NO_LIMIT): LinearAnswer {
+      lp.options.set({ simplex_iteration_limit: mostIterations });
+      lp.changeColsBounds({ kind: "range", from: 0, to: columns - 1 }, lower, upper);
+      if (from !== null) lp.setBasis(from as ReturnType<typeof lp.getBasis>);
+      const { modelStatus } = lp.run();
+      const { colValue, rowDual } = lp.getSolution();
+      const common = { objective: lp.getObjectiveValue(), values: colValue };
+      if (modelStatus === INFEASIBLE) {
+        const ray = lp.getDualRay() as { values: Float64Array } | undefined;
+        return { ...common, status: "INFEASIBLE", duals: ray?.values ?? new Float64Array(rows), basis: null };
+      }
+      const optimal = modelStatus === OPTIMAL;
+      return {
+        ...common,
+        status: optimal ? "OPTIMAL" : "LIMIT",
+        duals: rowDual,
+        basis: optimal ? lp.getBasis() : null,
+      };
+    },
+  };
+}
