@@ -8,7 +8,7 @@ import type { BatchPlan, BoxPlan, ItemPlan, ReadyUse } from "../../src/domain/we
 const food = (key: string, allergens: string[]) =>
   foodSchema.parse({
     key, name: key, ndb: null, kind: key, group: "GRAIN", origins: ["PLANT"], allergens, packaged: false, nutrients: {},
-    freeSugarGrams: 0, refusePercent: 0, densityGramsPerMl: null, keepsChilledDays: null,
+    sugarRule: "INTACT", freeSugarGrams: 0, addedSugarGrams: 0, refusePercent: 0, densityGramsPerMl: null, keepsChilledDays: null,
     pack: { grams: 500, priceMinor: 100 }, shopSection: "DRY_GOODS",
   }); // prettier-ignore
 
@@ -59,6 +59,7 @@ const catalogue = {
   foods: [food("rice-raw", []), food("cheese", ["MILK"]), food("pea", [])],
   bases: [base("rice", "rice-raw", {}), base("cheese-sauce", "cheese", { equipment: [{ kind: "HOB_BURNER" }], equipmentMinutes: 10, passiveMinutes: 4 })],
   dishes: [patties, cakes, gratin],
+  retention: [],
 }; // prettier-ignore
 const index = indexCatalogue(catalogue);
 
@@ -73,7 +74,7 @@ const brief: WeekBrief = {
   },
   sessions: [session("EVENING", "2026-09-06"), session("MORNING", "2026-09-07")],
   children: [child("mina", "Mina", []), child("teo", "Teo", [{ allergen: "MILK", foodKind: null, avoid: "TRACES" }])],
-  catalogue, ruleSets: [], choking: [],
+  catalogue, ruleSets: [], choking: [], slotShares: [],
   holding: { chilledMinutes: 300, coldSources: 2, flaskMinutes: 300, ambientMinutes: 120, hotDayAmbientMinutes: 60, hotDayAboveC: 32, source: "test" },
   stock: [], ready: [{ id: "frozen-rice", base: "rice", grams: 300, from: "FREEZER", firstDate: "2026-09-07", lastDate: "2026-09-11" }],
   labels: [], relaxations: [], pins: [], made: [], outOf: [], history: [], stayCloseTo: [], sharing: true,
@@ -98,9 +99,12 @@ function work(options: {
   evening?: string[];
   readyUses?: ReadyUse[];
   sharing?: boolean;
+  labels?: WeekBrief["labels"];
+  children?: WeekBrief["children"];
 }): Map<string, Work> {
+  const { labels = brief.labels, children = brief.children, sharing = true } = options;
   const list = listWork({
-    brief: { ...brief, sharing: options.sharing ?? true },
+    brief: { ...brief, labels, children, sharing },
     index,
     boxes: options.boxes,
     batches: options.batches ?? [],
@@ -224,6 +228,33 @@ describe("the work of a week", () => {
     expect(handles("pack:mina@2026-09-07")).toEqual(["MILK"]);
     expect(handles("pack:teo@2026-09-07")).toEqual([]);
     expect(handles("finish:batter-cakes@2026-09-07#1")).toEqual([]);
+  });
+
+  it("names what a label on record says of a food, and the one food a child avoids", () => {
+    const list = work({
+      boxes: [box("mina", "07:30", "rice-patties"), box("teo", "07:30", "batter-cakes")],
+      batches: [batch("rice", "morning-2026-09-07", 1, ["mina"])],
+      labels: [{ food: "rice-raw", contains: ["SOYA"], mayContain: ["MILK"], readOn: "2026-09-01" }],
+      children: [...brief.children, child("ada", "Ada", [{ allergen: null, foodKind: "pea", avoid: "TRACES" }])],
+    });
+    const handles = (key: string) => list.get(key)?.handles;
+    expect(handles("base:rice@morning-2026-09-07")).toEqual(["MILK"]);
+    expect(handles("finish:rice-patties@2026-09-07#1")).toEqual(["MILK", "pea"]);
+    expect(handles("pack:teo@2026-09-07")).toEqual(["pea"]);
+  });
+
+  it("lets nothing cool that goes hot into the flask, and lets the cold portion of the same dish cool", () => {
+    const hot = (childId: string): BoxPlan => {
+      const cold = box(childId, "07:30", "rice-patties");
+      const holding = { case: "FLASK", minutes: 1, limitMinutes: 2 } as const;
+      return { ...cold, flask: true, items: cold.items.map((row) => ({ ...row, served: "WARM", holding })) };
+    };
+    const alone = work({ boxes: [hot("mina")] });
+    expect([...alone.values()].filter((one) => one.kind === "COOL")).toEqual([]);
+    expect(alone.get("pack:mina@2026-09-07")?.after).toEqual(["finish:rice-patties@2026-09-07#2"]);
+    const both = work({ boxes: [hot("mina"), box("teo", "07:30", "rice-patties")] });
+    expect(both.get("pack:mina@2026-09-07")?.after).toEqual(["finish:rice-patties@2026-09-07#2"]);
+    expect(both.get("pack:teo@2026-09-07")?.after).toContain("finish:rice-patties@2026-09-07#2/cool");
   });
 
   it("fits on the clock: cheese after the safe cakes, every box before its child leaves", () => {

@@ -1,10 +1,10 @@
-import type { AllergenCode, EquipmentKind } from "../../../shared/codes.js";
+import type { EquipmentKind } from "../../../shared/codes.js";
 import type { SessionBrief } from "../brief.js";
 import type { TaskPlan } from "../week.js";
 import { membersOf } from "./check-safety.js";
 import { dayNumber, instant } from "./clock.js";
 import type { Fault } from "./fault.js";
-import { groupBy } from "./week-read.js";
+import { groupBy, purchaseChain } from "./week-read.js";
 import type { ItemRead, WeekRead } from "./week-read.js";
 
 /** A task on the household's clock, minutes since the epoch. A session may run past midnight. */
@@ -152,21 +152,36 @@ function missingEquipment(
     .map((equipment) => ({ kind: "EQUIPMENT_NOT_LISTED", ...at, equipment }));
 }
 
-/** Allergens that some child of the household avoids and these ingredients always have: the cook has to see them. */
+/**
+ * What some child of the household avoids and these ingredients bring, by recipe or by a label on record, allergens and single
+ * foods: the cook has to see it.
+ */
 function missingAllergens(
   week: WeekRead,
   foods: readonly string[],
   tasks: readonly TaskPlan[],
   at: Omit<Fault, "kind">,
 ): Fault[] {
-  const avoided = new Set<AllergenCode>(
+  const avoided = new Set<string>(
     week.brief.children.flatMap((child) =>
-      child.allergies.flatMap(({ allergen }) => (allergen === null ? [] : membersOf(allergen))),
+      child.allergies.flatMap(({ allergen, foodKind }) =>
+        allergen === null ? [foodKind ?? ""] : [...membersOf(allergen)],
+      ),
     ),
   );
-  const handled = new Set(
-    foods.flatMap((key) => week.foods.get(key)?.allergens ?? []).filter((allergen) => avoided.has(allergen)),
-  );
+  const brought = foods
+    .flatMap((key) => week.foods.get(key) ?? [])
+    .flatMap((food) => purchaseChain(food, week.foods))
+    .flatMap((food): string[] => [
+      ...food.allergens,
+      food.kind,
+      ...(week.labels.get(food.key) ?? []).flatMap((label) => [
+        ...label.contains,
+        ...label.mayContain,
+        ...(label.kinds ?? []).filter(({ says }) => says !== "CLEAR").map(({ kind }) => kind),
+      ]),
+    ]);
+  const handled = new Set(brought.filter((name) => avoided.has(name)));
   const listed = tasks.flatMap((task) => task.handles);
   return [...handled]
     .filter((allergen) => !listed.includes(allergen))

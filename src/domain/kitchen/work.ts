@@ -1,6 +1,6 @@
 /** Turns a chosen week (boxes, batches) into the work of each prep session, before anyone has put it on the clock. */
-import type { Base, Dish, DishStep } from "../../../shared/catalogue.js";
-import type { AllergenCode, EquipmentKind } from "../../../shared/codes.js";
+import type { Base, Dish, DishStep, Food } from "../../../shared/catalogue.js";
+import type { EquipmentKind } from "../../../shared/codes.js";
 import type { SessionBrief, WeekBrief } from "../brief.js";
 import { addDays } from "../calendar/dates.js";
 import { expandAllergen } from "../catalogue/allergens.js";
@@ -146,6 +146,8 @@ interface Finish {
   readonly key: string;
   readonly childIds: string[];
   portions: number;
+  /** Every portion goes hot into a flask: letting it cool first would be the one thing not to do. */
+  hot: boolean;
 }
 
 /**
@@ -156,21 +158,22 @@ interface Finish {
  */
 export function listWork(input: WorkInput): Work[] {
   const { brief, index } = input;
-  const avoided = new Set(
-    brief.children
-      .flatMap((child) => child.allergies)
-      .flatMap((a) => (a.allergen === null ? [] : expandAllergen(a.allergen))),
-  );
-  const handled = (allergens: Iterable<AllergenCode>): AllergenCode[] =>
-    [...new Set(allergens)].filter((allergen) => avoided.has(allergen)).sort();
+  const handled = listAvoided(brief);
   const sessions = new Set(brief.sessions.map((session) => session.key));
   const boxes = [...input.boxes].sort((a, b) => compare(a.date, b.date) || compare(a.childId, b.childId));
   const work: Work[] = [];
   /** Base and defrost tasks: what finishing in the same session has to wait for. */
   const supplies: { session: string; base: string; date: string; childIds: readonly string[]; key: string }[] = [];
 
-  const baseAllergens = (base: Base): AllergenCode[] =>
-    base.ingredients.flatMap((ingredient) => index.food(ingredient.food)?.allergens ?? []);
+  const foodsOfBase = (base: Base): Food[] =>
+    base.ingredients.flatMap((ingredient) => {
+      const food = index.food(ingredient.food);
+      if (food === undefined) return [];
+      const bought = food.boughtAs === null ? undefined : index.food(food.boughtAs.food);
+      return bought === undefined ? [food] : [food, bought];
+    });
+  const foodsOfDish = (key: string): Food[] =>
+    index.derived(key).ingredients.flatMap(({ food, bought }) => [food, bought]);
 
   const baseKeys = new Map<string, number>();
   for (const batch of input.batches) {
@@ -194,7 +197,7 @@ export function listWork(input: WorkInput): Work[] {
       passiveMinutes: load.passive,
       equipment: load.equipment,
       after: [],
-      handles: handled(baseAllergens(base)),
+      handles: handled(foodsOfBase(base)),
       mustEndBy: null,
     });
     for (const feed of batch.feeds) supplies.push({ session: batch.session, base: batch.base, key, ...feed });
@@ -228,7 +231,7 @@ export function listWork(input: WorkInput): Work[] {
       passiveMinutes: 0,
       equipment: [],
       after: [],
-      handles: handled(baseAllergens(base)),
+      handles: handled(foodsOfBase(base)),
       mustEndBy: null,
     });
     supplies.push({ session, base: use.base, date: use.date, childIds, key });
@@ -242,15 +245,16 @@ export function listWork(input: WorkInput): Work[] {
       const dish = index.dish(item.dish);
       if (dish === undefined) throw new Error(`no dish ${item.dish} in the catalogue`);
       const key = finishKey(item.dish, box);
-      const finish = finishes.get(key) ?? { date: box.date, dish, key, childIds: [], portions: 0 };
+      const finish = finishes.get(key) ?? { date: box.date, dish, key, childIds: [], portions: 0, hot: true };
       finish.portions += 1;
+      finish.hot &&= goesHot(item);
       if (!finish.childIds.includes(box.childId)) finish.childIds.push(box.childId);
       finishes.set(key, finish);
     }
   }
 
-  /** Per finish: the tasks a box has to wait for. */
-  const doneWhen = new Map<string, string[]>();
+  /** Per finish: the tasks a box has to wait for, and the cooling besides that only a cold item waits for. */
+  const doneWhen = new Map<string, { readonly done: string[]; readonly cooled: string[] }>();
   for (const finish of finishes.values()) {
     const evening = `evening-${addDays(finish.date, -1)}`;
     const split = input.eveningFinish.has(`${finish.dish.key}@${finish.date}`) && sessions.has(evening);
@@ -284,7 +288,7 @@ export function listWork(input: WorkInput): Work[] {
           dish: finish.dish.key,
           childIds: finish.childIds,
           forDates: [finish.date],
-          handles: handled(index.derived(finish.dish.key).allergens),
+          handles: handled(foodsOfDish(finish.dish.key)),
           mustEndBy: null,
         };
         const heading = `${finish.dish.name}, ${count(portions, "portion", "portions")}`;
@@ -299,7 +303,7 @@ export function listWork(input: WorkInput): Work[] {
           after: distinct([...needed.map((supply) => supply.key), ...ownBefore]),
         });
         let last = key;
-        if (step.coolMinutes > 0) {
+        if (step.coolMinutes > 0 && (!finish.hot || step.heldWhileCooling)) {
           const coolKey = `${key}/cool`;
           work.push({
             ...common,
@@ -319,7 +323,7 @@ export function listWork(input: WorkInput): Work[] {
       }
       before = next;
     });
-    doneWhen.set(finish.key, distinct([...before, ...cooled]));
+    doneWhen.set(finish.key, { done: before, cooled });
   }
 
   for (const box of boxes) {
@@ -338,12 +342,39 @@ export function listWork(input: WorkInput): Work[] {
       handsOnMinutes: packMinutesPerBox(box.items.length),
       passiveMinutes: 0,
       equipment: [],
-      after: distinct(dishes.flatMap((dish) => doneWhen.get(finishKey(dish, box)) ?? [])),
-      handles: handled(dishes.flatMap((dish) => index.derived(dish).allergens)),
+      after: distinct(
+        box.items.flatMap((item) => {
+          const when = doneWhen.get(finishKey(item.dish, box));
+          if (when === undefined) return [];
+          return goesHot(item) ? when.done : [...when.done, ...when.cooled];
+        }),
+      ),
+      handles: handled(dishes.flatMap(foodsOfDish)),
       mustEndBy: box.leaveAt,
     });
   }
   return work;
+}
+
+/**
+ * What foods bring that some child of the household avoids: allergens they always have, what their labels on record name or
+ * say they may contain, and single foods. Sorted.
+ */
+function listAvoided(brief: WeekBrief): (foods: readonly Food[]) => string[] {
+  const allergies = brief.children.flatMap((child) => child.allergies);
+  const allergens = new Set<string>(
+    allergies.flatMap(({ allergen }) => (allergen === null ? [] : expandAllergen(allergen))),
+  );
+  const kinds = new Set(allergies.flatMap(({ foodKind }) => (foodKind === null ? [] : [foodKind])));
+  const onLabel = new Map<string, string[]>();
+  for (const { food, contains, mayContain, kinds: lookedFor = [] } of brief.labels) {
+    const named = lookedFor.filter(({ says }) => says !== "CLEAR").map(({ kind }) => kind);
+    onLabel.set(food, [...(onLabel.get(food) ?? []), ...contains, ...mayContain, ...named]);
+  }
+  return (foods) =>
+    distinct(foods.flatMap(({ key, kind, allergens: always }) => [...always, kind, ...(onLabel.get(key) ?? [])]))
+      .filter((name) => allergens.has(name) || kinds.has(name))
+      .sort();
 }
 
 /** The evening before `date`, else the last session before that morning, else that morning itself. */
@@ -354,6 +385,7 @@ function sessionBefore(sessions: readonly SessionBrief[], date: string): string 
   return sessions.filter((session) => session.date < date).at(-1)?.key ?? morning;
 }
 
+const goesHot = (item: BoxPlan["items"][number]): boolean => item.holding.case === "FLASK";
 const usesBase = (dish: Dish | undefined, base: string): boolean =>
   dish?.bases.some((use) => use.base === base) ?? false;
 const distinct = (values: readonly string[]): string[] => [...new Set(values)];
