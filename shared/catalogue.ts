@@ -2,6 +2,7 @@ import { z } from "zod";
 import {
   allergenCode,
   chokingClass,
+  climateRegion,
   colourTag,
   cutleryCode,
   equipmentKind,
@@ -17,6 +18,7 @@ import {
   slug,
   spillClass,
   starchFamily,
+  sugarRule,
   textureTag,
   windowKind,
 } from "./codes.js";
@@ -30,7 +32,31 @@ const minutes = z
 /** A figure and where it was published; a figure without a source is not loaded. */
 const sourced = z.strictObject({ value: z.number(), source: z.string().min(3) });
 
-/** One row of a composition table, per 100 g edible. A nutrient that is absent is missing, never zero. */
+/** Months, 1 to 12, in rising order, in which a fresh food is gathered in a region, and who says so. */
+const seasonSchema = z.strictObject({
+  region: climateRegion,
+  months: z
+    .array(z.number().int().min(1).max(12))
+    .min(1)
+    .refine((months) => months.every((month, i) => i === 0 || month > months[i - 1]!), "months rise, each once"),
+  source: z.string().min(3),
+});
+export type Season = z.infer<typeof seasonSchema>;
+
+/**
+ * One row of a composition table, per 100 g edible. A nutrient that is absent is missing, never zero.
+ *
+ * Sugars. Free sugars are those of the WHO guideline of 2015 (added by maker, cook or eater, and all of honey, syrup and
+ * fruit juice); added sugars those of US 21 CFR 101.9(c)(6)(iii) (put in, syrup and honey included; a juice's own are not).
+ * `sugarRule` says how both follow from SUGAR, the table's total:
+ * - INTACT: the food's own, in its cells or from its flour and malt, none put in: free 0, added 0. Dried, tinned and mashed
+ *   fruit with nothing added counts here.
+ * - MILK_SUGAR: lactose of milk, plain yoghurt, cheese, butter: free 0, added 0.
+ * - JUICE: all of SUGAR is free, none of it added. Tinned fruit weighed with its juice counts here, an upper bound.
+ * - ALL_FREE: all of SUGAR is free and added: sugar, syrup, honey, and made foods whose added part nobody published, there
+ *   as an upper bound.
+ * - ADDED_PART: a part was added; `addedSugarGrams` states it, free is the same figure, SUGAR is at least that where known.
+ */
 export const foodSchema = z.strictObject({
   key: slug,
   name: z.string().min(2),
@@ -47,16 +73,28 @@ export const foodSchema = z.strictObject({
   /** Sold with a label that a person who avoids traces has to read before packing. Fresh produce and raw staples are false. */
   packaged: z.boolean(),
   nutrients: z.partialRecord(nutrientTag, z.number().min(0)),
-  /** Free sugars (WHO 2015), g per 100 g: all sugars of syrups, honey, sugar, juice; added part of a made food; 0 for intact produce and plain milk. */
+  sugarRule,
+  /** g per 100 g; follows from the rule. */
   freeSugarGrams: z.number().min(0).max(100),
+  /** g per 100 g; follows from the rule, stated under ADDED_PART. */
+  addedSugarGrams: z.number().min(0).max(100),
   refusePercent: z.number().min(0).max(95),
   densityGramsPerMl: z.number().positive().max(5).nullable(),
   /** USDA household measures that help a packer: "1 medium", "1 cup". */
   measures: z.array(z.strictObject({ measure: z.string(), grams: grams })).default([]),
+  /**
+   * Of the food as this row describes it, the highest published figure. Null is unknown and counts as 1: a dish is judged by
+   * its wettest part, so a figure here can only loosen.
+   */
   waterActivity: sourced.nullable().default(null),
+  /** Of the food as this row describes it, the highest published figure. Null is unknown and counts as 14. */
   ph: sourced.nullable().default(null),
   chokingClasses: z.array(chokingClass).default([]),
   keepsChilledDays: z.number().int().min(0).max(365).nullable(),
+  /** Days at -18 C, the shortest published; for quality, as frozen food stays safe. Null where no source was read. */
+  keepsFrozenDays: sourced.nullable().default(null),
+  /** Fresh produce only; a region that is absent is unknown, and a stored or year-round food has none. */
+  seasons: z.array(seasonSchema).default([]),
   /** When a recipe row is a cooked one: which food is bought, and grams bought (as sold, with refuse) for 1 g of this. */
   boughtAs: z
     .strictObject({ food: slug, gramsPerGram: z.number().positive().max(20) })
@@ -171,9 +209,27 @@ export const dishSchema = z.strictObject({
 });
 export type Dish = z.infer<typeof dishSchema>;
 
+/**
+ * The nutrients of which a retention factor may be stated. Energy, protein, fat, carbohydrate and fibre have none in the
+ * published table; sodium is left out on purpose, because a limit on it has to count all of it.
+ */
+const retainedNutrient = nutrientTag.extract(["CA", "FE", "MG", "K", "ZN", "VITA_RAE", "VITC", "FOLDFE", "VITB12"]);
+
+/** One row of seeds/reference/retention.json: what cooking one kind of food one way leaves of it. */
+export const retentionSchema = z.strictObject({
+  code: z.string().regex(/^\d{4}$/),
+  /** The food and the method, for people. */
+  cooked: z.string().min(5),
+  /** Percent that stays in the whole cooked amount. A nutrient that is absent was not read; it does not mean 100. */
+  percent: z.partialRecord(retainedNutrient, z.number().int().min(1).max(100)),
+  source: z.string().min(3),
+});
+export type Retention = z.infer<typeof retentionSchema>;
+
 export const catalogueSchema = z.strictObject({
   foods: z.array(foodSchema),
   bases: z.array(baseSchema),
   dishes: z.array(dishSchema),
+  retention: z.array(retentionSchema),
 });
 export type Catalogue = z.infer<typeof catalogueSchema>;

@@ -176,6 +176,21 @@ export const foodGroup = z.enum([
 ]);
 export type FoodGroup = z.infer<typeof foodGroup>;
 
+/**
+ * How a food's free and added sugars follow from its sugars; explained at `foodSchema` in catalogue.ts and checked by
+ * src/domain/catalogue/sugars.ts.
+ */
+export const sugarRule = z.enum(["INTACT", "MILK_SUGAR", "JUICE", "ALL_FREE", "ADDED_PART"]);
+export type SugarRule = z.infer<typeof sugarRule>;
+
+/** Where a food grows, as far as its season goes. Southern months are northern ones six months later unless a source says so. */
+export const climateRegion = z.enum(["NORTH_TEMPERATE", "SOUTH_TEMPERATE", "TROPICAL"]);
+export type ClimateRegion = z.infer<typeof climateRegion>;
+
+/** How dear a food is, from its invented price; never typed in. */
+export const priceBand = z.enum(["LOW", "MIDDLE", "HIGH"]);
+export type PriceBand = z.infer<typeof priceBand>;
+
 /** How a piece behaves in a small throat; the table in seeds/reference/choking.json says what makes it safe. */
 export const chokingClass = z.enum([
   "GRAPE_LIKE",

@@ -20,12 +20,13 @@ const progress = (line: string) =>
 interface HomeWeek {
   readonly household: HouseholdRow;
   readonly week: WeekRow;
+  readonly index: Names["index"];
   /** Whether the stored week was printed as it stands. */
   readonly reused: boolean;
 }
 
-const namesIn = (app: App, household: HouseholdRow): Names => ({
-  index: app.index,
+const namesIn = (index: Names["index"], household: HouseholdRow): Names => ({
+  index,
   child: (id) => household.children.find((child) => child.id === id)?.name ?? "a child",
 });
 
@@ -45,11 +46,11 @@ async function weekOf(app: App, personId: string, householdId: string, date: str
   const { household, before } = inputs;
   if (
     before &&
-    before.plan.catalogueVersion === app.reference.catalogue.version &&
+    before.plan.catalogueVersion === inputs.index.version &&
     checkWeek(inputs.assemble(), draftOf(before.plan)).length === 0
   ) {
     progress(`${household.name}: the stored week still passes every check`);
-    return { household, week: before, reused: true };
+    return { household, week: before, index: inputs.index, reused: true };
   }
   progress(`${household.name}: planning, with and without sharing`);
   const planned = await planWeek(app, personId, {
@@ -60,7 +61,7 @@ async function weekOf(app: App, personId: string, householdId: string, date: str
     replanAgreed: true,
   });
   if (!planned.ok) {
-    const names = namesIn(app, household);
+    const names = namesIn(inputs.index, household);
     const why =
       planned.error.kind === "WeekInfeasible"
         ? planned.error.conflicts
@@ -72,9 +73,9 @@ async function weekOf(app: App, personId: string, householdId: string, date: str
         : "";
     throw new Error(`${household.name}: ${planned.error.kind}${why}`);
   }
-  const after = (await read()).before;
+  const { before: after, index } = await read();
   if (!after) throw new Error("the week just planned cannot be read");
-  return { household, week: after, reused: false };
+  return { household, week: after, index, reused: false };
 }
 
 async function demonstrate(): Promise<void> {
@@ -97,8 +98,8 @@ async function demonstrate(): Promise<void> {
       );
       return;
     }
-    for (const { household, week } of weeks)
-      console.log(printWeek(week, household, namesIn(app, household)).join("\n"));
+    for (const { household, week, index } of weeks)
+      console.log(printWeek(week, household, namesIn(index, household)).join("\n"));
     const shared =
       weeks[0]?.household.children.filter((child) =>
         weeks.slice(1).some((entry) => entry.household.children.some((other) => other.id === child.id)),

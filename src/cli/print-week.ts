@@ -1,7 +1,8 @@
 /** A household's week as lines of at most 100 columns, readable without colour, for somebody at 6:50 in the morning. */
-import { sayAllergens, sayCaution, type Names } from "../app/say.js";
+import { sayAllergens, sayCaution, sayCrossContact, type Names } from "../app/say.js";
 import type { HouseholdRow } from "../database/household.js";
 import type { BoxItemRow, BoxRow, PlanRow, TaskRow, WeekRow } from "../database/week.js";
+import { avoidedInSession, orderForCrossContact } from "../domain/kitchen/cross-contact.js";
 
 const COLUMNS = 100;
 const weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
@@ -155,7 +156,7 @@ function printSharing(plan: PlanRow, names: Names): string[] {
   return lines;
 }
 
-function printTask(task: TaskRow, names: Names): string[] {
+function printTask(task: TaskRow, among: readonly TaskRow[], names: Names): string[] {
   const hands =
     task.handsOnMinutes > 0
       ? `${minutes(task.handsOnMinutes)}${task.passiveMinutes > 0 ? ` + ${minutes(task.passiveMinutes)} by itself` : ""}`
@@ -164,10 +165,9 @@ function printTask(task: TaskRow, names: Names): string[] {
     task.equipment.length > 0
       ? `, ${list(task.equipment.map((use) => use.kind.toLowerCase().replaceAll("_", " ")))}`
       : "";
-  const handles =
-    task.handles.length > 0
-      ? ` Contains ${sayAllergens(task.handles)}: after the safe things, on boards of its own.`
-      : "";
+  const order = orderForCrossContact(task, among);
+  const avoided = task.handles.length > 0 ? task.handles : avoidedInSession(task.session, among);
+  const handles = order === null ? "" : ` ${sayCrossContact(order, avoided)}`;
   return wrap(
     `    ${task.startsAt}-${task.endsAt}  `,
     `${task.text} [${list(task.childIds.map((id) => names.child(id)))}; ${hands}${tools}]${handles}`,
@@ -187,7 +187,7 @@ function printSessions(plan: PlanRow, names: Names): string[] {
         lines.push(
           `    ${task.startsAt}-${task.endsAt}  Pack ${list(task.childIds.map((id) => names.child(id)))}'s box (${minutes(task.handsOnMinutes)})`,
         );
-      else lines.push(...printTask(task, names));
+      else lines.push(...printTask(task, plan.tasks, names));
     }
   }
   return lines;

@@ -1,7 +1,15 @@
 import { describe, expect, it } from "@jest/globals";
 import fc from "fast-check";
 import { nutrientTag } from "../../shared/codes.js";
-import { asBought, checkCatalogue, deriveDish, indexCatalogue } from "../../src/domain/catalogue/derive.js";
+import {
+  asBought,
+  checkCatalogue,
+  deriveDish,
+  explainAllergens,
+  explainCost,
+  indexCatalogue,
+} from "../../src/domain/catalogue/derive.js";
+import { classifyProcessing, readyMadeShare } from "../../src/domain/catalogue/processing.js";
 import { readCatalogue } from "./reference-rows.js";
 import { deriveSample, dishOf, sampleBase, sampleDish, sampleFood } from "./sample-rows.js";
 
@@ -104,6 +112,45 @@ describe("a dish's figures", () => {
     );
   });
 
+  it("name the foods behind every allergen, what is bought of a cooked row included", () => {
+    const shop = sampleFood("pasta-dry", { allergens: ["WHEAT", "EGG"] });
+    const cooked = sampleFood("pasta", { allergens: ["WHEAT"], boughtAs: { food: "pasta-dry", gramsPerGram: 0.4 } });
+    const dish = sampleDish("plain", { ingredients: [{ food: "pasta", grams: 100, form: "WHOLE" }] });
+    const keys = explainAllergens(deriveSample(dish, [shop, cooked])).map(({ allergen, foods }) => [
+      allergen,
+      foods.map(({ key }) => key),
+    ]);
+    expect(keys).toEqual([
+      ["EGG", ["pasta-dry"]],
+      ["WHEAT", ["pasta", "pasta-dry"]],
+    ]);
+  });
+
+  it("cost what their parts cost", () => {
+    const derived = dishOf([sampleFood("a", { refusePercent: 20 }), sampleFood("b")]);
+    const parts = explainCost(derived);
+    expect(parts.map(({ bought, boughtGrams }) => [bought.key, boughtGrams])).toEqual([
+      ["a", 125],
+      ["b", 100],
+    ]);
+    expect(parts.reduce((sum, { costMinor }) => sum + costMinor, 0)).toBeCloseTo(derived.costMinor, 10);
+  });
+
+  it("say how processed it is: what its row says and what its foods are", () => {
+    const sweet = sampleFood("sweet", { group: "CONFECTIONERY" });
+    const crisp = sampleFood("crisp", { group: "SAVOURY_SNACK" });
+    const derived = dishOf([sweet, crisp, sampleFood("pear"), sampleFood("plum")], "MIXED_IN", {
+      processing: ["DEEP_FRIED", "CONFECTIONERY"],
+    });
+    expect(derived.processing).toEqual(["CONFECTIONERY", "DEEP_FRIED", "SAVOURY_SNACK"]);
+    expect(classifyProcessing(derived.dish, [sweet, crisp])).toEqual([
+      { tag: "CONFECTIONERY", foods: ["sweet"] },
+      { tag: "DEEP_FRIED", foods: [] },
+      { tag: "SAVOURY_SNACK", foods: ["crisp"] },
+    ]);
+    expect(readyMadeShare(derived.ingredients)).toBeCloseTo(0.5, 10);
+  });
+
   it("weigh a dish in pieces by its pieces", () => {
     const dish = sampleDish("rolls", {
       portion: { kind: "PIECES", gramsPerPiece: 25, pieces: 4, stepPieces: 1, pieceName: "roll" },
@@ -118,7 +165,7 @@ describe("an unknown row", () => {
       bases: [{ base: "no-base", grams: 50 }],
       ingredients: [{ food: "no-food", grams: 50, form: "MIXED_IN" }],
     });
-    expect(deriveDish(dish, { food: () => undefined, base: () => undefined })).toEqual({
+    expect(deriveDish(dish, { food: () => undefined, base: () => undefined, cooking: () => undefined })).toEqual({
       ok: false,
       error: [
         { kind: "UnknownBase", dish: "mystery", base: "no-base" },
@@ -126,14 +173,18 @@ describe("an unknown row", () => {
       ],
     });
     const cooked = sampleFood("cooked", { boughtAs: { food: "no-raw", gramsPerGram: 0.4 } });
-    const rows = { food: (key: string) => (key === "cooked" ? cooked : undefined), base: () => undefined };
+    const rows = {
+      food: (key: string) => (key === "cooked" ? cooked : undefined),
+      base: () => undefined,
+      cooking: () => undefined,
+    };
     expect(
       deriveDish(sampleDish("made", { ingredients: [{ food: "cooked", grams: 9, form: "MASHED" }] }), rows),
     ).toEqual({
       ok: false,
       error: [{ kind: "UnknownFood", of: "FOOD", key: "cooked", food: "no-raw" }],
     });
-    const index = indexCatalogue({ version: "1", foods: [], bases: [], dishes: [dish] });
+    const index = indexCatalogue({ version: "1", foods: [], bases: [], dishes: [dish], retention: [] });
     expect(() => index.derived("mystery")).toThrow(/no-food/);
     expect(() => index.derived("never-heard-of")).toThrow(/never-heard-of/);
   });
@@ -180,7 +231,7 @@ describe("what is bought", () => {
 describe("the catalogue check", () => {
   const foods = [sampleFood("sample")];
   const faultsOf = (rows: Partial<Parameters<typeof checkCatalogue>[0]>): unknown => {
-    const result = checkCatalogue({ foods, bases: [], dishes: [], ...rows });
+    const result = checkCatalogue({ foods, bases: [], dishes: [], retention: [], ...rows });
     return result.ok ? [] : result.error;
   };
 

@@ -2,6 +2,7 @@ import type { NutrientTag } from "../../../shared/codes.js";
 import type { Matcher, Rule, RuleSetDocument } from "../../../shared/rule-set.js";
 import type { BreakBrief, ChildBrief, ChildDayBrief } from "../brief.js";
 import { completedYears, dayNumber, weekdayOn } from "./clock.js";
+import { leftOf } from "./cooking-losses.js";
 import type { Fault } from "./fault.js";
 import { matchSubject } from "./matching.js";
 import type { Match, Subject } from "./matching.js";
@@ -251,35 +252,48 @@ const energyPerGram: Partial<Record<NutrientTag | "FREE_SUGAR", number>> = {
 };
 
 interface Sum {
+  /** What is surely there, for a minimum. */
   readonly known: number;
+  /** What may be there, for a maximum. */
+  readonly possible: number;
   readonly missing: Food[];
 }
 type Food = Part["food"];
 
-function sumNutrient(items: readonly ItemRead[], nutrient: NutrientTag | "FREE_SUGAR"): Sum {
+function sumNutrient(week: WeekRead, items: readonly ItemRead[], nutrient: NutrientTag | "FREE_SUGAR"): Sum {
   let known = 0;
+  let possible = 0;
   const missing = new Set<Food>();
-  for (const { food, grams } of items.flatMap((read) => read.parts)) {
+  for (const part of items.flatMap((read) => read.parts)) {
+    const { food, grams } = part;
     const per100 = nutrient === "FREE_SUGAR" ? food.freeSugarGrams : food.nutrients[nutrient];
-    if (per100 === undefined) missing.add(food);
-    else known += (per100 * grams) / 100;
+    if (per100 === undefined) {
+      missing.add(food);
+      continue;
+    }
+    const left = nutrient === "FREE_SUGAR" ? { sure: 1, possible: 1 } : leftOf(week, part, nutrient);
+    known += (per100 * grams * left.sure) / 100;
+    possible += (per100 * grams * left.possible) / 100;
   }
-  return { known, missing: [...missing] };
+  return { known, possible, missing: [...missing] };
 }
 
 function judgeNutrient(subject: Case<RuleOf<"NUTRIENT">>): Fault[] {
-  const { rule, child, document, dates, items } = subject;
+  const { week, rule, child, document, dates, items } = subject;
   const kcal = energyPerGram[rule.nutrient];
   const asPercent = rule.as === "PERCENT_OF_ENERGY";
   if (asPercent && kcal === undefined) return notJudged(subject);
 
   const judge = (some: readonly ItemRead[], days: number, facts: Omit<Fault, "kind">): Fault[] => {
-    const sum = sumNutrient(some, rule.nutrient);
-    const energy = asPercent ? sumNutrient(some, "ENERC_KCAL") : { known: 0, missing: [] };
+    const sum = sumNutrient(week, some, rule.nutrient);
+    const energy = asPercent ? sumNutrient(week, some, "ENERC_KCAL") : { known: 0, missing: [] };
     if (asPercent && energy.known <= 0 && energy.missing.length === 0) return [];
-    const found = asPercent ? (100 * sum.known * (kcal ?? 0)) / energy.known : sum.known / days;
+    const found = (amount: number): number => (asPercent ? (100 * amount * (kcal ?? 0)) / energy.known : amount / days);
     const at = { ...facts, nutrient: rule.nutrient };
-    const wrong = judgeBounds(subject, found, rule, at);
+    const wrong = [
+      ...judgeBounds(subject, found(sum.known), { atLeast: rule.atLeast }, at),
+      ...judgeBounds(subject, found(sum.possible), { atMost: rule.atMost }, at),
+    ];
     if (wrong.length > 0) return wrong;
     // A minimum counts what is known; a maximum needs every figure, and a share with an unknown divisor is no lower bound.
     const unknown = [

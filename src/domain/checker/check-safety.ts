@@ -116,10 +116,10 @@ function checkHouseholdFoods(week: WeekRead): Fault[] {
     }
   }
   for (const batch of week.draft.batches) {
-    for (const { food: key, grams, form } of week.bases.get(batch.base)?.ingredients ?? []) {
+    for (const { food: key, grams, form, retention } of week.bases.get(batch.base)?.ingredients ?? []) {
       const food = week.foods.get(key);
       if (!food) continue;
-      const part: Part = { food, grams, form, base: batch.base };
+      const part: Part = { food, grams, form, base: batch.base, cooked: retention ?? null };
       keepOut(part, { base: batch.base, session: batch.session });
       if (!batch.made && isOut(part))
         faults.push({ kind: "OUT_OF", base: batch.base, session: batch.session, food: key });

@@ -1,5 +1,5 @@
 import type { Dish } from "../../../shared/catalogue.js";
-import type { SlotCode } from "../../../shared/codes.js";
+import type { ProcessingTag, SlotCode } from "../../../shared/codes.js";
 import type { Matcher, MatcherClause } from "../../../shared/rule-set.js";
 import { membersOf } from "./check-safety.js";
 import { purchaseChain } from "./week-read.js";
@@ -23,11 +23,20 @@ export interface Match {
 const among = <T>(wanted: readonly T[] | undefined, found: readonly T[]): boolean =>
   !wanted || found.some((value) => wanted.includes(value));
 
-function dishFits(clause: MatcherClause, { dish, slots }: Subject): boolean {
+/** How it is made stands with the dish; sweets and bagged snacks among its ingredients make it one whatever stands there. */
+function processingOf({ dish, parts }: Subject): ProcessingTag[] {
+  const bringing = parts.flatMap(({ food: { group } }): ProcessingTag[] =>
+    group === "CONFECTIONERY" || group === "SAVOURY_SNACK" ? [group] : [],
+  );
+  return [...dish.processing, ...bringing];
+}
+
+function dishFits(clause: MatcherClause, subject: Subject): boolean {
+  const { dish, slots } = subject;
   return (
     among(clause.dishes, [dish.key]) &&
     among(clause.slots, slots) &&
-    among(clause.processing, dish.processing) &&
+    among(clause.processing, processingOf(subject)) &&
     among(clause.starch, [dish.starch]) &&
     among(clause.protein, [dish.protein]) &&
     among(clause.cutlery, [dish.cutlery]) &&

@@ -1,4 +1,4 @@
-import type { Base, Dish, Food } from "../../../shared/catalogue.js";
+import type { Base, Dish, Food, Ingredient, Retention } from "../../../shared/catalogue.js";
 import type { ServedForm } from "../../../shared/codes.js";
 import type { BreakBrief, ChildBrief, ChildDayBrief, LabelBrief, SessionBrief, WeekBrief } from "../brief.js";
 import type { BoxPlan, ItemPlan, WeekDraft } from "../week.js";
@@ -10,6 +10,8 @@ export interface Part {
   readonly grams: number;
   readonly form: ServedForm;
   readonly base: string | null;
+  /** Retention code of what cooking does to it here; null: eaten as its row stands. */
+  readonly cooked: string | null;
 }
 
 /** A box item whose child and dish exist. Day and break are absent when the plan invented them. */
@@ -34,6 +36,8 @@ export interface WeekRead {
   readonly foods: ReadonlyMap<string, Food>;
   readonly bases: ReadonlyMap<string, Base>;
   readonly dishes: ReadonlyMap<string, Dish>;
+  /** The retention table by code. */
+  readonly losses: ReadonlyMap<string, Retention>;
   readonly children: ReadonlyMap<string, ChildBrief>;
   readonly sessions: ReadonlyMap<string, SessionBrief>;
   /** Every label on record of a food; several products may stand behind one food, so all of them count. */
@@ -54,16 +58,16 @@ export function partsOf(
   bases: ReadonlyMap<string, Base>,
 ): Part[] {
   const parts: Part[] = [];
-  const add = (key: string, grams: number, form: ServedForm, base: string | null): void => {
+  const add = ({ food: key, form, retention }: Ingredient, grams: number, base: string | null): void => {
     const food = foods.get(key);
-    if (food) parts.push({ food, grams, form, base });
+    if (food) parts.push({ food, grams, form, base, cooked: retention ?? null });
   };
-  for (const { food, grams, form } of dish.ingredients) add(food, grams * scale, form, null);
+  for (const ingredient of dish.ingredients) add(ingredient, ingredient.grams * scale, null);
   for (const use of dish.bases) {
     const base = bases.get(use.base);
     if (!base) continue;
-    for (const { food, grams, form } of base.ingredients)
-      add(food, (grams * use.grams * scale) / base.batchGrams, form, base.key);
+    for (const ingredient of base.ingredients)
+      add(ingredient, (ingredient.grams * use.grams * scale) / base.batchGrams, base.key);
   }
   return parts;
 }
@@ -129,6 +133,7 @@ export function readWeek(brief: WeekBrief, draft: WeekDraft): WeekRead {
     dishes,
     children,
     items,
+    losses: new Map(brief.catalogue.retention.map((row) => [row.code, row])),
     sessions: new Map(brief.sessions.map((row) => [row.key, row])),
     labels: groupBy(brief.labels, (label) => label.food),
   };
