@@ -1,12 +1,21 @@
 /** What a client may send, beyond the types of the schema: ranges and texts. Messages name the way out. */
 import { z } from "zod";
-import { allergenCode, allergenGroupCode, dietCode, equipmentKind, localDate, localTime, slug } from "./codes.js";
+import {
+  allergenCode,
+  allergenGroupCode,
+  dietCode,
+  equipmentKind,
+  localDate,
+  localTime,
+  slug,
+  weekdayCode,
+} from "./codes.js";
 
 /** What no database column and no screen can hold: control characters, halves of a surrogate pair. */
-const plainText = /^[^\p{Cc}\p{Cs}]*$/u;
+export const plainText = /^[^\p{Cc}\p{Cs}]*$/u;
 const KEY_FIX =
   "Send 8 to 100 characters without control characters, new for every attempt, the same when repeating one.";
-const name = z
+export const name = z
   .string()
   .trim()
   .regex(plainText, "Give a name without control characters.")
@@ -15,16 +24,16 @@ const name = z
 const allergenName = z.union([allergenCode, allergenGroupCode], {
   error: `Use one of ${[...allergenCode.options, ...allergenGroupCode.options].join(", ")}.`,
 });
-const wholeNumber = (from: number, to: number) =>
+export const wholeNumber = (from: number, to: number) =>
   z
     .int(`Send a whole number from ${from} to ${to}.`)
     .min(from, `Send a whole number from ${from} to ${to}.`)
     .max(to, `Send a whole number from ${from} to ${to}.`);
-const number = (from: number, to: number) =>
+export const number = (from: number, to: number) =>
   z.number().min(from, `Send a number from ${from} to ${to}.`).max(to, `Send a number from ${from} to ${to}.`);
 
 /** Each entry says one thing about one subject: a second one would contradict the first. */
-const onlyOnce =
+export const onlyOnce =
   <T>(subjectOf: (entry: T) => string) =>
   (context: z.core.ParsePayload<readonly T[]>) => {
     const seen = new Set<string>();
@@ -77,6 +86,21 @@ export const createChildInput = z.object({
   leaveAt: localTime,
 });
 
+/** The figures of the catalogue's foods are per 100 g; a glass of milk of 200 ml weighs 206 g. */
+export const provisionEntries = z
+  .array(
+    z.object({
+      food: slug,
+      grams: wholeNumber(1, 1000),
+      weekday: z.enum(weekdayCode.options, "Send a weekday such as MONDAY, or leave it out.").nullish(),
+      breakKey: slug.nullish(),
+    }),
+  )
+  .max(50, "Send at most 50 entries.")
+  .check(onlyOnce((entry) => `${entry.food} ${entry.weekday ?? "every day"} ${entry.breakKey ?? "at any break"}`));
+
+export const energyMethod = z.enum(["NASEM_2023", "IOM_2005"], "Send NASEM_2023 or IOM_2005.");
+
 export const stockEntries = z
   .array(z.object({ food: slug, grams: wholeNumber(0, 100_000) }))
   .max(300, "Send at most 300 entries.")
@@ -127,6 +151,22 @@ export const labelInput = z.object({
     .check(onlyOnce((entry) => entry.kind)),
   readOn: localDate,
 });
+
+export const keepsOutInput = z
+  .array(allergenName)
+  .max(40, "Send at most 40 allergens.")
+  .check(onlyOnce((entry) => entry));
+export const schoolDayInput = z
+  .object({
+    date: localDate,
+    kind: z.enum(["HOLIDAY", "EARLY_FINISH", "TRIP"], "Send HOLIDAY, EARLY_FINISH or TRIP."),
+    title: name,
+    endsAt: localTime.nullish(),
+  })
+  .refine(
+    (entry) => (entry.kind === "EARLY_FINISH") === (entry.endsAt != null),
+    "Give endsAt for an early finish, and for nothing else.",
+  );
 
 export const absenceReason = z
   .string()

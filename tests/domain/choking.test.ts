@@ -1,6 +1,8 @@
 import { describe, expect, it } from "@jest/globals";
 import fc from "fast-check";
 import { chokingClass, servedForm, type ChokingClass, type ServedForm } from "../../shared/codes.js";
+import { isMet } from "../../src/cli/food-checks/check.js";
+import { chokingChecks } from "../../src/cli/food-checks/choking.js";
 import { ageOn } from "../../src/domain/calendar/dates.js";
 import type { DerivedDish } from "../../src/domain/catalogue/derive.js";
 import { judgeChoking } from "../../src/domain/food-safety/choking.js";
@@ -10,6 +12,25 @@ import { dishOf, sampleFood } from "./sample-rows.js";
 const rules = readChokingRules();
 const served = (key: string, choking: ChokingClass, form: ServedForm): DerivedDish =>
   dishOf([sampleFood(key, { chokingClasses: [choking] })], form);
+
+describe("published advice", () => {
+  it.each(chokingChecks(rules).map((check) => [check.id, check] as const))("%s is followed", (_, check) => {
+    expect([check, isMet(check)]).toEqual([check, true]);
+  });
+  it("has a rule for every class, each with a source, and a size wherever a size was published", () => {
+    expect(chokingClass.options.filter((of) => rules.filter((rule) => rule.class === of).length !== 1)).toEqual([]);
+    for (const rule of rules) {
+      expect(rule.source.length).toBeGreaterThan(10);
+      // A cut that is no rule of publishers says so.
+      if (rule.class === "ROUND_EGG") expect(rule.source).toMatch(/^our estimate/);
+      if (rule.largestPieceMm != null) expect(rule.source).toMatch(/half an inch/);
+    }
+  });
+  it("never calls a form safe of a food that no cut makes safe, but ground or spread thin", () => {
+    for (const rule of rules.filter(({ never }) => never))
+      expect(rule.safeForms.filter((form) => form !== "GROUND" && form !== "SPREAD_THIN")).toEqual([]);
+  });
+});
 
 describe("choking form", () => {
   // Outside: England, Help for early years providers, food safety (DfE 2023) (CH-1).

@@ -1,8 +1,16 @@
 /** Choking form by age on the day of the meal. Supports supervision; it does not replace it. */
 import type { ServedForm } from "../../../shared/codes.js";
 import type { ChokingRule } from "../brief.js";
-import type { DerivedDish } from "../catalogue/derive.js";
+import type { Food } from "../../../shared/catalogue.js";
 import type { CutPlan } from "../week.js";
+
+/** As much of a dish as form and class ask for. */
+export interface ChokingSubject {
+  readonly ingredients: readonly {
+    readonly food: Pick<Food, "key" | "chokingClasses">;
+    readonly form: ServedForm;
+  }[];
+}
 
 export type ChokingVerdict =
   | { readonly allowed: true; readonly cuts: CutPlan[] }
@@ -20,7 +28,7 @@ function isSafeForm(rule: ChokingRule, form: ServedForm): boolean {
  * does not call safe is allowed with the rule's cut, done when the box is packed; where no cut helps, the dish is out.
  * A class without a rule limits nothing. Cuts come one per food and instruction, in ingredient order.
  */
-export function judgeChoking(ageYears: number, d: DerivedDish, rules: readonly ChokingRule[]): ChokingVerdict {
+export function judgeChoking(ageYears: number, d: ChokingSubject, rules: readonly ChokingRule[]): ChokingVerdict {
   const cuts: CutPlan[] = [];
   for (const { food, form } of d.ingredients) {
     for (const rule of rules) {

@@ -3,10 +3,13 @@ import type { ChildBrief } from "../brief.js";
 import { ageOn, decimalAge } from "../calendar/dates.js";
 import { fail, ok, type Result } from "../result.js";
 import {
+  addedSugars,
   dailyIntakes,
   dgaEnergyKcal,
   dgaFirstAge,
   energyShareMax,
+  growthMedians,
+  growthMonths,
   iomEquations,
   iomGrowth,
   iomToddlerEquation,
@@ -16,10 +19,12 @@ import {
   nasemToddlerEquations,
   proteinPerKg,
   sources,
+  upperLevels,
   type Activity,
   type DailyIntake,
   type DgaLevel,
   type Sex,
+  type UpperLevel,
 } from "./reference-values.js";
 
 export type EnergyMethod = "NASEM_2023" | "IOM_2005";
@@ -111,21 +116,57 @@ export function proteinNeedGrams(ageYears: number, weightKg: number | null, tabl
   return weightKg === null ? tableGrams : rowAt(proteinPerKg, ageYears).grams * weightKg;
 }
 
-export interface DailyNeeds {
+/** Median height and weight at an age, between the charts' rows in a straight line; below two years the first row. */
+function referenceBody(sex: Sex, ageYears: number): { heightCm: number; weightKg: number } {
+  const months = Math.min(Math.max(ageYears * 12, growthMonths[0]), growthMonths.at(-1) as number);
+  const next = Math.max(
+    1,
+    growthMonths.findIndex((at) => at >= months),
+  );
+  const [from, to] = [growthMonths[next - 1] as number, growthMonths[next] as number];
+  const between = (column: readonly number[]): number => {
+    const [low, high] = [column[next - 1] as number, column[next] as number];
+    return low + ((high - low) * (months - from)) / (to - from);
+  };
+  return { heightCm: between(growthMedians[sex].heightCm), weightKg: between(growthMedians[sex].weightKg) };
+}
+
+/** What the needs were worked out from; what this home did not enter stands in `assumed`. */
+export interface NeedsInputs {
+  /** With the part of the running year. */
+  readonly ageYears: number;
+  /** Null where it is not known: then both sexes' figures are averaged. */
+  readonly sex: Sex | null;
+  readonly weightKg: number;
+  readonly heightCm: number;
+  readonly activity: Activity;
+  readonly assumed: readonly ("sex" | "weightKg" | "heightCm")[];
+}
+
+export interface DailyNeeds extends DailyIntake {
   readonly energyKcal: number;
-  readonly method: "NASEM_2023" | "DGA_TABLE";
-  readonly proteinGrams: number;
-  readonly fibreGrams: number;
-  readonly calciumMg: number;
-  readonly ironMg: number;
-  readonly zincMg: number;
-  readonly vitaminARaeUg: number;
-  readonly vitaminCMg: number;
-  readonly sodiumMaxMg: number;
+  /** DGA_TABLE: the child is younger or older than the equations are for. */
+  readonly method: EnergyMethod | "DGA_TABLE";
+  readonly inputs: NeedsInputs;
   readonly saturatedFatMaxGrams: number;
   readonly freeSugarMaxGrams: number;
+  /** Added sugars are part of the free ones, which the catalogue knows: a day within the limit above is within this one too. */
+  readonly addedSugarMaxGrams: number;
+  readonly addedSugarMealMaxGrams: number;
+  readonly upperLevels: readonly (Pick<UpperLevel, "nutrient" | "unit" | "counts"> & { readonly amount: number })[];
   readonly sources: Readonly<
-    Record<"energy" | "protein" | "intakes" | "sodium" | "saturatedFat" | "freeSugars", string>
+    Record<
+      | "energy"
+      | "protein"
+      | "intakes"
+      | "sodium"
+      | "saturatedFat"
+      | "freeSugars"
+      | "addedSugars"
+      | "upperLevels"
+      | "bodySize",
+      string
+    >
   >;
 }
 
@@ -142,50 +183,101 @@ function intakesAt(sex: Sex | null, ageYears: number): DailyIntake {
     zincMg: larger("zincMg"),
     vitaminARaeUg: larger("vitaminARaeUg"),
     vitaminCMg: larger("vitaminCMg"),
+    folateDfeUg: larger("folateDfeUg"),
     sodiumMaxMg: Math.min(by.FEMALE.sodiumMaxMg, by.MALE.sodiumMaxMg),
   };
 }
 
+const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+/** A size as it was entered; null where none was, or one that is taken for a slip of the pen. */
+function entered(field: keyof typeof plausible, value: number | null): number | null {
+  const { min, max } = plausible[field];
+  return value !== null && value >= min && value <= max ? value : null;
+}
+
+/** Energy by the equation for each sex that the child may be; null outside the ages it is for. */
+function energyByEquation(
+  child: Pick<ChildBrief, "sex" | "activity">,
+  ageYears: number,
+  size: { readonly weightKg: number | null; readonly heightCm: number | null },
+  method: EnergyMethod,
+): number | null {
+  const sexes: readonly Sex[] = child.sex === null ? ["FEMALE", "MALE"] : [child.sex];
+  const needs = sexes.map((sex) => {
+    const reference = referenceBody(sex, ageYears);
+    return energyNeedKcal({
+      sex,
+      ageYears,
+      weightKg: size.weightKg ?? reference.weightKg,
+      heightCm: size.heightCm ?? reference.heightCm,
+      activity: child.activity,
+      method,
+    });
+  });
+  const known = needs.flatMap((need) => (need.ok ? [need.value] : []));
+  return known.length === needs.length ? mean(known) : null;
+}
+
 /**
- * A child's daily needs on a date: energy by the NASEM equation where sex and body size are known and plausible, else from
- * the printed table; intakes by age band. Appetite is not in it. Ages above 18 take the oldest band, under 1 the youngest.
+ * A child's daily needs on a date: energy by the household's equation, with the median body of the age where a size was not
+ * entered or is not plausible (a height typed in metres) and the mean of both sexes where that is not known; intakes by age
+ * band. Outside the ages of the equation the printed table stands in. Protein goes by weight only where weight was entered.
+ * Appetite is not in it. Ages above 18 take the oldest band, under 1 the youngest.
  */
 export function dailyNeeds(
   child: Pick<ChildBrief, "dateOfBirth" | "sex" | "weightKg" | "heightCm" | "activity">,
   onDate: string,
+  method: EnergyMethod = "NASEM_2023",
 ): DailyNeeds {
-  const { sex, weightKg, heightCm, activity } = child;
-  const ageYears = ageOn(child.dateOfBirth, onDate);
-  const equation =
-    sex !== null && weightKg !== null && heightCm !== null
-      ? energyNeedKcal({
-          sex,
-          weightKg,
-          heightCm,
-          activity,
-          ageYears: decimalAge(child.dateOfBirth, onDate),
-          method: "NASEM_2023",
-        })
-      : null;
-  const measured = equation?.ok === true;
-  const energyKcal = measured ? equation.value : tableEnergyKcal(sex, ageYears, activity);
-  const { min, max } = plausible.weightKg;
-  const plausibleWeight = weightKg !== null && weightKg >= min && weightKg <= max ? weightKg : null;
-  const intakes = intakesAt(sex, ageYears);
+  const { sex, activity } = child;
+  const age = ageOn(child.dateOfBirth, onDate);
+  const ageYears = decimalAge(child.dateOfBirth, onDate);
+  const size = { weightKg: entered("weightKg", child.weightKg), heightCm: entered("heightCm", child.heightCm) };
+  const byEquation = energyByEquation(child, ageYears, size, method);
+  const energyKcal = byEquation ?? tableEnergyKcal(sex, age, activity);
+  const references = (sex === null ? (["FEMALE", "MALE"] as const) : [sex]).map((of) => referenceBody(of, ageYears));
+  const intakes = intakesAt(sex, age);
+  const shareGrams = (of: keyof typeof energyShareMax, tag: keyof typeof kcalPerGram): number =>
+    (energyKcal * energyShareMax[of]) / kcalPerGram[tag];
+  const equationSource = method === "NASEM_2023" ? sources.nasemEnergy : sources.iomEnergy;
   return {
     ...intakes,
     energyKcal,
-    method: measured ? "NASEM_2023" : "DGA_TABLE",
-    proteinGrams: proteinNeedGrams(ageYears, plausibleWeight, intakes.proteinGrams),
-    saturatedFatMaxGrams: (energyKcal * energyShareMax.saturatedFat) / kcalPerGram.FASAT,
-    freeSugarMaxGrams: (energyKcal * energyShareMax.freeSugars) / kcalPerGram.FREE_SUGAR,
+    method: byEquation === null ? "DGA_TABLE" : method,
+    inputs: {
+      ageYears,
+      sex,
+      weightKg: size.weightKg ?? mean(references.map(({ weightKg }) => weightKg)),
+      heightCm: size.heightCm ?? mean(references.map(({ heightCm }) => heightCm)),
+      activity,
+      assumed: [
+        ...(sex === null ? (["sex"] as const) : []),
+        ...(size.weightKg === null ? (["weightKg"] as const) : []),
+        ...(size.heightCm === null ? (["heightCm"] as const) : []),
+      ],
+    },
+    proteinGrams: proteinNeedGrams(age, size.weightKg, intakes.proteinGrams),
+    saturatedFatMaxGrams: shareGrams("saturatedFat", "FASAT"),
+    freeSugarMaxGrams: shareGrams("freeSugars", "FREE_SUGAR"),
+    addedSugarMaxGrams: age < addedSugars.fromAge ? 0 : shareGrams("addedSugars", "FREE_SUGAR"),
+    addedSugarMealMaxGrams: age < addedSugars.fromAge ? 0 : addedSugars.mealMaxGrams,
+    upperLevels: upperLevels.map(({ nutrient, unit, counts, byAge }) => ({
+      nutrient,
+      unit,
+      counts,
+      amount: rowAt(byAge, age).amount,
+    })),
     sources: {
-      energy: measured ? sources.nasemEnergy : sources.dgaEnergy,
-      protein: plausibleWeight === null ? sources.dri : sources.proteinPerKg,
+      energy: byEquation === null ? sources.dgaEnergy : equationSource,
+      protein: size.weightKg === null ? sources.dri : sources.proteinPerKg,
       intakes: sources.dri,
       sodium: sources.sodium,
       saturatedFat: sources.saturatedFat,
       freeSugars: sources.freeSugars,
+      addedSugars: sources.addedSugars,
+      upperLevels: sources.upperLevels,
+      bodySize: sources.growthMedians,
     },
   };
 }

@@ -1,5 +1,6 @@
 /** How much of a dish a child gets: the slot's part of the break's part of the day's energy, in steps a packer can weigh or count. */
 import type { SlotCode } from "../../../shared/codes.js";
+import { slotShareOf, type SlotShare } from "../../../shared/meal-shares.js";
 import type { DerivedDish } from "../catalogue/derive.js";
 
 export interface PortionInput {
@@ -12,6 +13,10 @@ export interface PortionInput {
   readonly slot: SlotCode;
   /** Every slot of the break, this one included; a slot that stands twice counts twice. */
   readonly slots: readonly SlotCode[];
+  /** Part of a break by slot, and how far a portion may leave the reference one. */
+  readonly slotShares: readonly SlotShare[];
+  /** Energy the school gives at the break, kcal: it is not packed again. */
+  readonly givenKcal?: number;
   readonly derived: DerivedDish;
 }
 
@@ -23,21 +28,10 @@ export interface Portion {
   readonly scale: number;
 }
 
-/** Part of a break's energy by slot, before they are made to sum to one. Our estimate. */
-const energyWeight: Readonly<Record<SlotCode, number>> = { MAIN: 0.55, VEGETABLE: 0.07, FRUIT: 0.13, EXTRA: 0.25 };
-
-/** How far a portion may leave the reference one; vegetables and fruit carry little energy and would swing too far. Our estimate. */
-const scaleRange: Readonly<Record<SlotCode, { readonly least: number; readonly most: number }>> = {
-  MAIN: { least: 0.5, most: 1.75 },
-  EXTRA: { least: 0.5, most: 1.75 },
-  VEGETABLE: { least: 0.6, most: 1.4 },
-  FRUIT: { least: 0.6, most: 1.4 },
-};
-
 /** Steps nearest to the wished scale and inside the range where some whole number of steps is; at least one. */
-function countSteps(reference: number, step: number, wished: number, range: { least: number; most: number }): number {
-  const most = Math.floor((range.most * reference) / step + 1e-9);
-  const least = Math.ceil((range.least * reference) / step - 1e-9);
+function countSteps(reference: number, step: number, wished: number, { leastScale, mostScale }: SlotShare): number {
+  const most = Math.floor((mostScale * reference) / step + 1e-9);
+  const least = Math.ceil((leastScale * reference) / step - 1e-9);
   const nearest = Math.round((wished * reference) / step);
   return Math.max(1, least <= most ? Math.min(most, Math.max(least, nearest)) : nearest);
 }
@@ -46,19 +40,20 @@ function countSteps(reference: number, step: number, wished: number, range: { le
 export function portionFor(input: PortionInput): Portion {
   const { derived, slot } = input;
   const { portion } = derived.dish;
-  const range = scaleRange[slot];
-  const weights = input.slots.reduce((sum, other) => sum + energyWeight[other], 0);
-  const targetKcal = input.energyKcal * input.appetite * input.breakEnergyShare * (energyWeight[slot] / weights);
+  const row = slotShareOf(input.slotShares, slot);
+  const weights = input.slots.reduce((sum, other) => sum + slotShareOf(input.slotShares, other).energyWeight, 0);
+  const breakKcal = input.energyKcal * input.appetite * input.breakEnergyShare - (input.givenKcal ?? 0);
+  const targetKcal = breakKcal * (row.energyWeight / weights);
   const referenceKcal = derived.nutrients.ENERC_KCAL ?? 0;
   const energyKnown = referenceKcal > 0 && !derived.missing.some((gap) => gap.nutrient === "ENERC_KCAL");
-  const wished = energyKnown ? Math.min(range.most, Math.max(range.least, targetKcal / referenceKcal)) : 1;
+  const wished = energyKnown ? Math.min(row.mostScale, Math.max(row.leastScale, targetKcal / referenceKcal)) : 1;
   if (portion.kind === "CONTINUOUS") {
-    const grams = countSteps(portion.grams, portion.stepGrams, wished, range) * portion.stepGrams;
+    const grams = countSteps(portion.grams, portion.stepGrams, wished, row) * portion.stepGrams;
     return { grams, pieces: null, scale: grams / derived.grams };
   }
   // Thousandths: steps such as 0.1 do not add up exactly in binary.
   const pieces =
-    Math.round(countSteps(portion.pieces, portion.stepPieces, wished, range) * portion.stepPieces * 1000) / 1000;
+    Math.round(countSteps(portion.pieces, portion.stepPieces, wished, row) * portion.stepPieces * 1000) / 1000;
   // Tenths of a gram: binary fractions of a piece would print as 319.20000000000005.
   const grams = Math.round(pieces * portion.gramsPerPiece * 10) / 10;
   return { grams, pieces, scale: grams / derived.grams };
