@@ -1,6 +1,7 @@
-/** Takes queued plans one by one and says in the log how each ended; never whose. */
+/** Takes queued plans and rechecks one by one and says in the log how each ended; never whose. */
 import type { App } from "./app/app.js";
 import { giveUpPlanJob, workOnPlanJob } from "./app/plan-in-background.js";
+import { workOnRecheckJob } from "./app/recheck.js";
 import { explainPlanJob } from "./graphql/explain.js";
 import type { JobQueue } from "./jobs/queue.js";
 import type { Log } from "./log.js";
@@ -21,6 +22,14 @@ export async function workOnJobs(app: App, queue: JobQueue, log: Log): Promise<v
     async giveUp(job) {
       const ended = await giveUpPlanJob(app, job, explainPlanJob);
       log.error({ jobId: job.id, outcome: ended.ok ? "planned" : ended.error.kind }, "plan job given up");
+    },
+    async recheck(job) {
+      try {
+        log.info({ jobId: job.id, ...(await workOnRecheckJob(app, job)) }, "recheck job");
+      } catch (error) {
+        log.error({ jobId: job.id, err: error }, "recheck job broke off");
+        throw error;
+      }
     },
   });
 }

@@ -1,5 +1,6 @@
 /** What every action is given: the database, the reference data, the planner in its thread, and the clock. */
 import type { Database, Tx } from "../database/database.js";
+import type { RecheckScope } from "../database/homes-to-recheck.js";
 import type { Reference } from "../database/reference.js";
 import type { PlaceBrief, WeekBrief } from "../domain/brief.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
@@ -48,9 +49,17 @@ export interface PlanJob {
   readonly input: PlanWeek;
 }
 
-export interface PlanQueue {
+/** Boxes to look at again after a change. */
+export interface RecheckJob {
+  readonly id: string;
+  readonly scope: RecheckScope;
+}
+
+export interface Queue {
   /** Queues a job with the transaction: it is there when the transaction commits, and only then. */
   send(job: PlanJob, tx: Tx): Promise<void>;
+  /** The same for a recheck; without a transaction it is queued at once. */
+  sendRecheck(job: RecheckJob, tx: Tx | null): Promise<void>;
 }
 
 export interface App {
@@ -59,7 +68,7 @@ export interface App {
   readonly index: CatalogueIndex;
   readonly planner: Planner;
   /** Null where nothing works on jobs. */
-  readonly queue: PlanQueue | null;
+  readonly queue: Queue | null;
   readonly now: () => Date;
   /** Steps of the search; the same seed and steps give the same week on any machine. */
   readonly planSteps: number;

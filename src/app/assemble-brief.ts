@@ -6,8 +6,10 @@ import type { Reference } from "../database/reference.js";
 import type { RuleSetRow } from "../database/school.js";
 import type { WeekRow } from "../database/week.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
+import { withOwnRows, type OwnRows } from "../domain/catalogue/own-rows.js";
 import type { ChildBrief, ChildDayBrief, MadeBatchBrief, PinBrief, SessionBrief, WeekBrief } from "../domain/brief.js";
 import { addDays, minutesOf, weekdayOf } from "../domain/calendar/dates.js";
+import { shareOfBreak } from "../domain/nutrition/meal-share.js";
 import { rulesFromOtherHome } from "./other-home.js";
 
 export interface BriefParts {
@@ -15,6 +17,9 @@ export interface BriefParts {
   readonly facts: PlanningFacts;
   readonly ruleSets: readonly RuleSetRow[];
   readonly reference: Reference;
+  /** The household's own foods and dishes; null when it has none. */
+  readonly own: OwnRows | null;
+  /** Every dish that may stand in a box here or in the other home. */
   readonly index: CatalogueIndex;
   readonly weekStart: string;
   /** The plan so far; what is packed, cooked or past in it stays. */
@@ -23,6 +28,8 @@ export interface BriefParts {
   readonly now: { readonly date: string; readonly time: string };
   /** Stay near the plan before, changing as few boxes as possible. */
   readonly stayClose: boolean;
+  /** Boxes "childId@date" that are over and would not pass today: their days are no part of the brief. */
+  readonly setAside?: ReadonlySet<string>;
 }
 
 /** First day of the household's week that holds a date. */
@@ -47,7 +54,7 @@ export const enrolmentOn = (child: ChildRow, date: string) =>
   null;
 
 /** Is it a day on which this class has school: inside a term and no holiday. */
-function isSchoolDay(school: SchoolRow, schoolClassId: string, date: string): boolean {
+export function isSchoolDay(school: SchoolRow, schoolClassId: string, date: string): boolean {
   const weekday = weekdayOf(date);
   if (weekday === "SATURDAY" || weekday === "SUNDAY") return false;
   const inTerm = school.terms.some((term) => term.firstDay <= date && date <= term.lastDay);
@@ -74,7 +81,7 @@ function holdsFor(row: RuleSetRow, child: ChildRow, school: SchoolRow, schoolCla
 }
 
 /** The version of each rule set in force on a date that holds for this child there; by holding it covers food from home. */
-function documentsFor(
+export function documentsFor(
   ruleSets: readonly RuleSetRow[],
   child: ChildRow,
   school: SchoolRow,
@@ -173,7 +180,8 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
         !enrolment ||
         !school ||
         !isSchoolDay(school, enrolment.schoolClassId, date) ||
-        !wakesHere(facts, household.id, child.id, date)
+        !wakesHere(facts, household.id, child.id, date) ||
+        parts.setAside?.has(`${child.id}@${date}`)
       )
         return [];
       if (
@@ -191,19 +199,24 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
       const breaks = schoolClass.breaks.filter(
         (entry) => entry.startsAt > leave.leaveAt && (endsAt === null || minutesOf(entry.startsAt) < minutesOf(endsAt)),
       );
+      const given = child.provisions.filter((entry) => entry.weekday === null || entry.weekday === weekdayOf(date));
       if (breaks.length === 0) return [];
       return [
         {
           date,
           weekday: weekdayOf(date),
           leaveAt: leave.leaveAt,
-          breaks,
+          breaks: breaks.map((entry) => ({
+            ...entry,
+            energyShare: shareOfBreak(entry, reference.mealShares).share,
+          })),
           // Away from school there is neither a refrigerator nor anything to heat with.
           facility: special.some((day) => day.kind === "TRIP") ? "NEITHER" : schoolClass.facility,
           ruleSets: [
             ...documentsFor(ruleSets, child, school, schoolClass.id, date),
             ...(otherHome ? [otherHome] : []),
           ].map(indexOf),
+          ...(given.length > 0 ? { given: given.map(({ food, grams, breakKey }) => ({ food, grams, breakKey })) } : {}),
         },
       ];
     });
@@ -220,7 +233,7 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
       diets: child.diets,
       dislikes: child.dislikes,
       minutesToEat: child.minutesToEat,
-      allergies: child.allergies,
+      allergies: child.allergies.map(({ allergen, foodKind, avoid }) => ({ allergen, foodKind, avoid })),
       box: child.boxKit ?? DEFAULT_BOX,
       schoolName: household.schools.find((school) => school.id === enrolled?.schoolId)?.name ?? "",
       days,
@@ -230,6 +243,7 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
   const schoolDates = dates.filter((date) => packing.some((child) => child.days.some((day) => day.date === date)));
   const sessions = sessionsFor(household, schoolDates);
   const beforeBoxes = before?.plan.boxes ?? [];
+  // A box that was packed and is BLOCKED since is not closed: it has to be made anew.
   const closed = beforeBoxes.filter((box) => box.state === "PACKED" || box.state === "EATEN" || box.date < now.date);
   const isDue = (childId: string, date: string) =>
     packing.some((child) => child.id === childId && child.days.some((day) => day.date === date));
@@ -255,15 +269,17 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
       id: household.id,
       name: household.name,
       currency: household.currency,
+      energyMethod: household.energyMethod,
       keepsOut: household.keepsOut,
       equipment: household.equipment.filter((entry) => entry.units > 0),
       refrigeratorMl: household.refrigeratorMl,
     },
     sessions,
     children: packing,
-    catalogue: reference.catalogue,
+    catalogue: parts.own === null ? reference.catalogue : withOwnRows(reference.catalogue, parts.own),
     ruleSets: documents,
     choking: reference.choking,
+    slotShares: reference.mealShares.slots,
     holding: reference.holding,
     stock: household.stock,
     ready: [

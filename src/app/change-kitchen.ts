@@ -1,13 +1,26 @@
-/** The kitchen's own facts: stock, leftovers, prep times, equipment, labels, a house rule at rest. */
-import { equipmentEntries, labelInput, leftoverEntries, prepTimeEntries, stockEntries } from "../../shared/inputs.js";
+/** The kitchen's own facts: stock, leftovers, prep times, equipment, the energy equation, labels, what it keeps out, a house rule at rest. */
+import type { z } from "zod";
+import {
+  energyMethod,
+  equipmentEntries,
+  keepsOutInput,
+  labelInput,
+  leftoverEntries,
+  prepTimeEntries,
+  stockEntries,
+} from "../../shared/inputs.js";
+import { isOwnKey } from "../../shared/own-catalogue.js";
+import type { Tx } from "../database/database.js";
 import { addDays, isCalendarDate } from "../domain/calendar/dates.js";
 import type { HouseRule } from "../domain/brief.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
 import { changeHousehold, type HouseholdChangeFailure } from "./change-household.js";
 import { checkInput, invalid } from "./check-input.js";
-import { toDate } from "./local-day.js";
+import type { FailureOf } from "./failures.js";
+import { fromDate, toDate } from "./local-day.js";
 import { nearest } from "./nearest.js";
+import { queueRecheck, recheckNow, touching } from "./recheck.js";
 
 export interface KitchenChange {
   readonly idempotencyKey: string;
@@ -35,6 +48,20 @@ const unknownFood = (app: App, field: string, key: string) =>
     ).join(", ")}?`,
   );
 
+const unlistedFood = (field: string, key: string) =>
+  invalid(field, `"${key}" is no food on this household's list`, "Send a key of the list, or of the catalogue.");
+
+/** Row IDs of the foods on the household's own list among these keys. */
+async function ownFoodsOf(tx: Tx, householdId: string, keys: readonly string[]): Promise<ReadonlyMap<string, string>> {
+  const own = keys.filter(isOwnKey);
+  if (own.length === 0) return new Map();
+  const rows = await tx.ownFood.findMany({
+    where: { householdId, removed: false, key: { in: own } },
+    select: { id: true, key: true },
+  });
+  return new Map(rows.map(({ id, key }) => [key, id]));
+}
+
 export async function setStock(
   app: App,
   personId: string,
@@ -42,18 +69,26 @@ export async function setStock(
 ): Changed {
   const checked = checkInput(stockEntries, input.entries, "entries");
   if (!checked.ok) return checked;
-  const stranger = checked.value.findIndex((entry) => !app.index.food(entry.food));
+  const stranger = checked.value.findIndex(({ food }) => !isOwnKey(food) && !app.index.food(food));
   if (stranger >= 0) return fail(unknownFood(app, `entries.${stranger}.food`, checked.value[stranger]!.food));
-  return changeHousehold(
+  return changeHousehold<object, FailureOf<"InvalidInput">>(
     app,
     { ...attempt(personId, "setStock", input), verb: "changeStock" },
     async (tx, householdId) => {
       const keys = checked.value.map((entry) => entry.food);
       const grams = checked.value.map((entry) => entry.grams);
+      const owned = await ownFoodsOf(tx, householdId, keys);
+      const unlisted = keys.findIndex((key) => isOwnKey(key) && !owned.has(key));
+      if (unlisted >= 0) return fail(unlistedFood(`entries.${unlisted}.food`, keys[unlisted]!));
       await tx.$executeRaw`insert into stock (household_id, food_id, grams)
       select ${householdId}::uuid, f.id, e.grams from unnest(${keys}::text[], ${grams}::int[]) as e(key, grams) join food f on f.key = e.key
       on conflict (household_id, food_id) do update set grams = excluded.grams`;
       await tx.stock.deleteMany({ where: { householdId, grams: 0 } });
+      for (const entry of checked.value) {
+        const ownFoodId = owned.get(entry.food);
+        if (ownFoodId !== undefined)
+          await tx.ownFoodShelf.updateMany({ where: { ownFoodId }, data: { stockGrams: entry.grams } });
+      }
       return ok({});
     },
   );
@@ -189,6 +224,27 @@ export async function setEquipment(
   );
 }
 
+export async function setEnergyMethod(
+  app: App,
+  personId: string,
+  input: KitchenChange & { readonly method: string },
+): Changed {
+  const checked = checkInput(energyMethod, input.method, "method");
+  if (!checked.ok) return checked;
+  return changeHousehold(
+    app,
+    { ...attempt(personId, "setEnergyMethod", input), verb: "changeChildren" },
+    async (tx, householdId) => {
+      await tx.household.update({
+        where: { id: householdId },
+        data: { energyMethod: checked.value },
+        select: { id: true },
+      });
+      return ok({});
+    },
+  );
+}
+
 export interface RecordLabel extends KitchenChange {
   readonly food: string;
   readonly contains: readonly string[];
@@ -197,10 +253,66 @@ export interface RecordLabel extends KitchenChange {
   readonly readOn: string;
 }
 
+interface LabelFacts {
+  readonly contains: string[];
+  readonly mayContain: string[];
+  readonly kinds: z.infer<typeof labelInput>["kinds"];
+  readonly readOn: Date;
+  readonly readById: string;
+}
+type LabelRecorded = Promise<Result<object, FailureOf<"InvalidInput">>>;
+
+/** A label read before the one on record is another pack's. */
+const olderLabel = (readOn: Date, onRecord: Date) =>
+  invalid(
+    "readOn",
+    `${fromDate(readOn)} is older than the label on record, read on ${fromDate(onRecord)}`,
+    "Read the label of the pack that is there now and send that day.",
+  );
+
+async function recordReferenceLabel(tx: Tx, householdId: string, key: string, facts: LabelFacts): LabelRecorded {
+  const food = await tx.food.findUniqueOrThrow({ where: { key }, select: { id: true } });
+  const where = { householdId_foodId: { householdId, foodId: food.id } };
+  const before = await tx.labelCheck.findUnique({ where, select: { readOn: true } });
+  if (before && before.readOn > facts.readOn) return fail(olderLabel(facts.readOn, before.readOn));
+  await tx.labelCheck.upsert({
+    where,
+    create: { householdId, foodId: food.id, ...facts },
+    update: facts,
+    select: { id: true },
+  });
+  return ok({});
+}
+
+async function recordOwnLabel(tx: Tx, householdId: string, key: string, facts: LabelFacts): LabelRecorded {
+  const food = await tx.ownFood.findFirst({
+    where: { householdId, key, removed: false },
+    select: { id: true, shelf: { select: { productSince: true } }, label: { select: { readOn: true } } },
+  });
+  if (!food) return fail(unlistedFood("food", key));
+  const since = food.shelf?.productSince;
+  if (since && since > facts.readOn)
+    return fail(
+      invalid(
+        "readOn",
+        `${fromDate(facts.readOn)} is older than the product, which is so since ${fromDate(since)}`,
+        "Read the label the product has now and send that day.",
+      ),
+    );
+  if (food.label && food.label.readOn > facts.readOn) return fail(olderLabel(facts.readOn, food.label.readOn));
+  await tx.ownFoodLabel.upsert({
+    where: { ownFoodId: food.id },
+    create: { ownFoodId: food.id, householdId, ...facts },
+    update: facts,
+    select: { id: true },
+  });
+  return ok({});
+}
+
 export async function recordLabel(app: App, personId: string, input: RecordLabel): Changed {
   const checked = checkInput(labelInput, input);
   if (!checked.ok) return checked;
-  if (!app.index.food(input.food)) return fail(unknownFood(app, "food", input.food));
+  if (!isOwnKey(input.food) && !app.index.food(input.food)) return fail(unknownFood(app, "food", input.food));
   if (!isCalendarDate(input.readOn) || toDate(input.readOn).getTime() > app.now().getTime() + 86_400_000) {
     return fail(
       invalid(
@@ -210,11 +322,10 @@ export async function recordLabel(app: App, personId: string, input: RecordLabel
       ),
     );
   }
-  return changeHousehold(
+  const recorded = await changeHousehold<object, FailureOf<"InvalidInput">>(
     app,
     { ...attempt(personId, "recordLabel", input), verb: "recordLabel" },
     async (tx, householdId) => {
-      const food = await tx.food.findUniqueOrThrow({ where: { key: input.food }, select: { id: true } });
       const facts = {
         contains: [...checked.value.contains],
         mayContain: [...checked.value.mayContain],
@@ -222,15 +333,41 @@ export async function recordLabel(app: App, personId: string, input: RecordLabel
         readOn: toDate(input.readOn),
         readById: personId,
       };
-      await tx.labelCheck.upsert({
-        where: { householdId_foodId: { householdId, foodId: food.id } },
-        create: { householdId, foodId: food.id, ...facts },
-        update: facts,
-        select: { id: true },
-      });
+      const read = isOwnKey(input.food)
+        ? await recordOwnLabel(tx, householdId, input.food, facts)
+        : await recordReferenceLabel(tx, householdId, input.food, facts);
+      if (!read.ok) return read;
+      await queueRecheck(app, tx, touching({ householdIds: [householdId] }));
       return ok({});
     },
   );
+  if (recorded.ok) await recheckNow(app, touching({ householdIds: [recorded.value.householdId] }));
+  return recorded;
+}
+
+/** What this kitchen shuts out for everybody in it; replaces the list. */
+export async function setKeepsOut(
+  app: App,
+  personId: string,
+  input: KitchenChange & { readonly allergens: readonly string[] },
+): Changed {
+  const checked = checkInput(keepsOutInput, input.allergens, "allergens");
+  if (!checked.ok) return checked;
+  const set = await changeHousehold<object, never>(
+    app,
+    { ...attempt(personId, "setKeepsOut", input), verb: "setKeepsOut" },
+    async (tx, householdId) => {
+      await tx.household.update({
+        where: { id: householdId },
+        data: { keepsOut: [...checked.value].sort() },
+        select: { id: true },
+      });
+      await queueRecheck(app, tx, touching({ householdIds: [householdId] }));
+      return ok({});
+    },
+  );
+  if (set.ok) await recheckNow(app, touching({ householdIds: [set.value.householdId] }));
+  return set;
 }
 
 export async function relaxHouseRule(

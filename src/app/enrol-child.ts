@@ -5,6 +5,7 @@ import { changeHousehold, type HouseholdChangeFailure } from "./change-household
 import { invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
 import { toDate } from "./local-day.js";
+import { queueRecheck, recheckNow, touching } from "./recheck.js";
 
 export interface EnrolChild {
   readonly idempotencyKey: string;
@@ -40,7 +41,10 @@ export async function enrolChild(
     return fail(
       invalid("untilDate", `${untilDate} lies before fromDate`, "Send a day on or after fromDate, or leave it out."),
     );
-  return changeHousehold<{ childId: string }, FailureOf<"ChildNotFound" | "SchoolNotFound" | "InvalidInput">>(
+  const enrolled = await changeHousehold<
+    { childId: string },
+    FailureOf<"ChildNotFound" | "SchoolNotFound" | "InvalidInput">
+  >(
     app,
     {
       personId,
@@ -93,7 +97,10 @@ export async function enrolChild(
         },
         select: { id: true },
       });
+      await queueRecheck(app, tx, touching({ childIds: [childId] }));
       return ok({ childId });
     },
   );
+  if (enrolled.ok) await recheckNow(app, touching({ childIds: [enrolled.value.childId] }));
+  return enrolled;
 }

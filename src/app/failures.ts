@@ -27,6 +27,13 @@ export type Failure =
   | { readonly kind: "BoxClosed"; readonly state: BoxStateCode }
   | { readonly kind: "LabelsUnread"; readonly foods: readonly string[] }
   | { readonly kind: "BoxBlocked" }
+  | { readonly kind: "ConfirmationNeeded"; readonly token: string; readonly expiresAt: string }
+  | {
+      readonly kind: "StillInUse";
+      /** Keys of the household's own dishes that are made of it. */
+      readonly dishes: readonly string[];
+      readonly boxes: readonly { readonly childId: string; readonly date: string; readonly householdId: string }[];
+    }
   | { readonly kind: "NotAppointed" }
   | { readonly kind: "TaskHeld"; readonly holder: PersonRow | null; readonly state: WorkStateCode };
 

@@ -85,10 +85,10 @@ async function setPin(
 export const pinItem = (app: App, personId: string, input: ItemChange) => setPin(app, personId, input, true);
 export const unpinItem = (app: App, personId: string, input: ItemChange) => setPin(app, personId, input, false);
 
-/** Every item but one stays where it is; that one becomes `dish`. */
+/** Every item but one stays where it is; that one becomes `dish`. What is blocked cannot stay: the planner may move it. */
 function withOneChanged(brief: WeekBrief, week: WeekRow, place: PlaceBrief, dish: string): WeekBrief {
   const kept = week.plan.boxes
-    .flatMap((box) => box.items)
+    .flatMap((box) => box.items.filter((item) => box.state !== "BLOCKED" || samePlace(placeOf(item), place)))
     .map((item): PinBrief => {
       const here = placeOf(item);
       const pin = brief.pins.find((entry) => samePlace(entry, here));
@@ -148,13 +148,13 @@ export async function swapItem(
   if (week.revision !== input.seenRevision)
     return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision: week.revision });
   if (box.state === "PACKED" || box.state === "EATEN") return fail({ kind: "BoxClosed", state: box.state });
-  if (!app.index.dish(input.dish))
+  if (!inputs.index.dish(input.dish))
     return fail({
       kind: "DishUnknown",
       dish: input.dish,
       nearest: nearest(
         input.dish,
-        app.index.dishes.map((dish) => dish.key),
+        inputs.index.dishes.map((dish) => dish.key),
       ),
     });
   const brief = withOneChanged(inputs.assemble(), week, placeOf(item), input.dish);

@@ -7,6 +7,7 @@ import { checkInput, invalid } from "./check-input.js";
 import type { FailureOf, InputIssue } from "./failures.js";
 import { toDate } from "./local-day.js";
 import { once } from "./once.js";
+import { queueRecheck, recheckNow, touching } from "./recheck.js";
 
 export interface LoadRuleSet {
   readonly idempotencyKey: string;
@@ -75,7 +76,7 @@ export async function loadRuleSet(
       });
   }
   if (issues.length > 0) return fail({ kind: "InvalidInput", issues });
-  return once<
+  const loaded = await once<
     { ruleSetId: string; schoolId: string },
     FailureOf<"InvalidInput" | "SchoolNotFound" | "NotAppointed" | "RevisionPassed">
   >(app, { personId, action: "loadRuleSet", key: input.idempotencyKey, input }, async (tx) => {
@@ -136,6 +137,9 @@ export async function loadRuleSet(
         body: JSON.parse(JSON.stringify(rule)) as object,
       })),
     });
+    await queueRecheck(app, tx, touching({ schoolIds: [school.id] }));
     return ok({ ruleSetId, schoolId: school.id });
   });
+  if (loaded.ok) await recheckNow(app, touching({ schoolIds: [loaded.value.schoolId] }));
+  return loaded;
 }

@@ -1,4 +1,6 @@
 /** A box leaves the kitchen only when every label that had to be read was read and is clear. */
+import { isOwnKey } from "../../shared/own-catalogue.js";
+import { readOwnCatalogueIn } from "../database/own-catalogue.js";
 import type { LabelBrief } from "../domain/brief.js";
 import { judgeAllergies } from "../domain/catalogue/allergens.js";
 import { fail, ok, type Result } from "../domain/result.js";
@@ -8,6 +10,7 @@ import { invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
 import { fromDate } from "./local-day.js";
 import { before } from "./once.js";
+import { indexSeen } from "./own-rows.js";
 
 export interface MarkPacked {
   readonly idempotencyKey: string;
@@ -51,6 +54,9 @@ export async function markPacked(
         where: { householdId: week.householdId },
         include: { food: { select: { key: true } } },
       });
+      const own = box.items.some((item) => isOwnKey(item.dishKey)) ? await readOwnCatalogueIn(tx) : null;
+      const index = own === null ? app.index : indexSeen(app, own);
+      const ownLabels = (own?.foods ?? []).flatMap(({ label }) => label ?? []);
       const known = labels.map(
         (label) =>
           ({
@@ -69,8 +75,8 @@ export async function markPacked(
                 typeof judgeAllergies
               >[0][number],
           ),
-          app.index.derived(item.dishKey),
-          known,
+          index.derived(item.dishKey),
+          [...known, ...ownLabels],
         ),
       );
       if (verdicts.some((verdict) => verdict.kind === "CONTAINS" || verdict.kind === "MAY_CONTAIN"))

@@ -4,9 +4,13 @@ import type { RoleCode } from "../database/household.js";
 export const leastRole = {
   readHousehold: "OBSERVER",
   changeChildren: "COORDINATOR",
+  recordAllergy: "COOK",
+  removeAllergy: "COORDINATOR",
   changeKitchen: "COOK",
+  setKeepsOut: "COORDINATOR",
   changeStock: "COOK",
   recordLabel: "HELPER",
+  changeOwnCatalogue: "COOK",
   relaxHouseRule: "COORDINATOR",
   planWeek: "COOK",
   changeItems: "COOK",

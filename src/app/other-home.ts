@@ -6,6 +6,8 @@ import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 
 type Rule = RuleSetDocument["rules"][number];
 
+/** Key of the rule set below; it is a house rule in the form of a school's. */
+export const EATEN_IN_THE_OTHER_HOME = "eaten-in-the-other-home";
 const SOURCE = "house rule: variety counts over both homes";
 const MOST_OF_ONE_DISH = 2;
 
@@ -83,7 +85,7 @@ export function rulesFromOtherHome(
   if (rules.length === 0) return null;
   return {
     format: "noonpail-rule-set/1",
-    key: "eaten-in-the-other-home",
+    key: EATEN_IN_THE_OTHER_HOME,
     title: "Eaten in the other home this week",
     layer: "CHILD",
     coversFoodFromHome: true,

@@ -1,8 +1,8 @@
 /** Plans a household's week: read, plan in the worker thread, check independently, store as a new revision. */
 import type { Tx } from "../database/database.js";
-import { savePlan, type WeekRow } from "../database/week.js";
+import { announceVerdicts, blockRowOf, lockVerdicts } from "../database/recheck.js";
+import { savePlan, type BlockRow, type BoxStateCode, type WeekRow } from "../database/week.js";
 import { checkWeek } from "../domain/checker/check-week.js";
-
 import { addDays, isCalendarDate } from "../domain/calendar/dates.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { WeekBrief } from "../domain/brief.js";
@@ -12,6 +12,7 @@ import { enrolmentOn, nextSchoolDay, wakesHere, weekDates } from "./assemble-bri
 import { lockWeek, type WeekRef } from "./change-week.js";
 import { invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
+import { judgeBoxes } from "./judge-boxes.js";
 import { leastRole, may, type Verb } from "./may.js";
 import { before, once, type Attempt } from "./once.js";
 import { readWeekInputs, type WeekInputs } from "./read-brief.js";
@@ -53,7 +54,7 @@ function childrenWithoutSchool(inputs: WeekInputs): string[] {
 }
 
 /** Boxes that differ between two plans, as "childId@date". */
-function changedBoxes(old: WeekRow | null, draft: WeekDraft): string[] {
+export function changedBoxes(old: WeekRow | null, draft: WeekDraft): string[] {
   const line = (items: readonly { breakKey: string; slot: string; dish: string; grams: number }[]) =>
     items
       .map((item) => `${item.breakKey}/${item.slot}/${item.dish}/${item.grams}`)
@@ -75,6 +76,8 @@ export interface StoreRequest<Gone> {
   readonly answer: PlanAnswer & { readonly outcome: { readonly kind: "PLANNED" } };
   /** More to write in the same transaction, before the plan. */
   readonly also?: (tx: Tx) => Promise<void>;
+  /** Whether an agreed week stays agreed, by the boxes that change; always when absent. */
+  readonly staysAgreed?: (changed: readonly string[]) => boolean;
 }
 
 /** Checks the week independently and writes it, all in one transaction. */
@@ -83,12 +86,27 @@ export function storePlan<Gone>(
   request: StoreRequest<Gone>,
 ): Promise<Result<WeekRef, Gone | FailureOf<"NotPermitted" | "RevisionPassed" | "KeyReused" | "InvalidInput">>> {
   const { inputs, brief, answer, attempt } = request;
-  const { draft } = answer.outcome;
-  const faults = checkWeek(brief, draft);
+  const faults = checkWeek(brief, answer.outcome.draft);
   if (faults.length > 0) throw new PlanFailedCheck(faults);
+  const draft = { ...answer.outcome.draft, boxes: [...answer.outcome.draft.boxes, ...inputs.setAside()] };
   const old = inputs.before;
+  const changed = changedBoxes(old, draft);
+  const boxStates = new Map(
+    (old?.plan.boxes ?? [])
+      // What is blocked is made anew; what is over stays as it was.
+      .filter((box) => box.state !== "BLOCKED" || box.date < inputs.now.date)
+      .map((box) => [
+        `${box.childId}@${box.date}`,
+        {
+          state: box.state,
+          packedAt: box.packedAt ? new Date(box.packedAt) : null,
+          packedById: box.packing?.packedBy?.id ?? null,
+        },
+      ]),
+  );
   return once<WeekRef, Gone | FailureOf<"NotPermitted" | "RevisionPassed">>(app, attempt, async (tx) => {
     const householdId = inputs.household.id;
+    await lockVerdicts(tx, householdId);
     let weekId = old?.id;
     if (weekId === undefined) {
       // Two people planning a week for the first time at once: one makes the row, the other finds its revision moved.
@@ -102,7 +120,9 @@ export function storePlan<Gone>(
     const locked = await lockWeek(tx, attempt.personId, weekId, request.seenRevision, request.verb);
     if (!locked.ok) return fail(locked.error.kind === "NothingThere" ? request.gone : locked.error);
     await request.also?.(tx);
-    const agreed = old?.plan.state === "AGREED";
+    const agreed = old?.plan.state === "AGREED" && (request.staysAgreed?.(changed) ?? true);
+    // What the week was planned by may have changed while it was planned: it is stored with the verdict of this moment.
+    const blocks = await verdictNow(app, attempt.personId, inputs, draft, boxStates);
     await savePlan(tx, {
       householdId,
       weekId,
@@ -119,26 +139,54 @@ export function storePlan<Gone>(
         : (old?.plan.comparison ?? null),
       createdById: attempt.personId,
       agreedAt: agreed && old.plan.agreedAt ? new Date(old.plan.agreedAt) : null,
-      boxStates: new Map(
-        (old?.plan.boxes ?? [])
-          .filter((box) => box.state !== "BLOCKED")
-          .map((box) => [
-            `${box.childId}@${box.date}`,
-            {
-              state: box.state,
-              packedAt: box.packedAt ? new Date(box.packedAt) : null,
-              packedById: box.packing?.packedBy?.id ?? null,
-            },
-          ]),
-      ),
+      boxStates,
+      blocks: new Map([...blocks, ...blocksOfThePast(inputs)]),
       taskStates: new Map(
         (old?.plan.tasks ?? []).map((task) => [task.key, { state: task.state, takenById: task.takenBy?.id ?? null }]),
       ),
-      allergensOf: (dish) => app.index.derived(dish).allergens,
+      allergensOf: (dish) => inputs.index.derived(dish).allergens,
     });
-    return ok({ householdId, weekStart: inputs.weekStart, changed: changedBoxes(old, draft) });
+    const wereBlocked = (old?.plan.boxes ?? []).filter((box) => box.state === "BLOCKED" && box.date >= inputs.now.date);
+    await announceVerdicts(tx, [
+      ...new Map(
+        [...wereBlocked, ...draft.boxes.filter((box) => blocks.has(`${box.childId}@${box.date}`))].map((box) => [
+          `${box.childId}@${box.date}`,
+          box,
+        ]),
+      ).values(),
+    ]);
+    return ok({ householdId, weekStart: inputs.weekStart, changed });
   });
 }
+
+/** Why boxes of a week about to be stored would not pass, by everything that is committed by now; boxes of the past stay out. */
+async function verdictNow(
+  app: App,
+  personId: string,
+  planned: WeekInputs,
+  draft: WeekDraft,
+  boxStates: ReadonlyMap<string, { readonly state: BoxStateCode }>,
+): Promise<ReadonlyMap<string, readonly BlockRow[]>> {
+  const session = app.db.openRead(personId);
+  try {
+    const inputs = await session.read((tx) => readWeekInputs(app, tx, planned.household.id, planned.weekStart));
+    if (!inputs) return new Map();
+    const keys = draft.boxes.filter((box) => box.date >= inputs.now.date).map((box) => `${box.childId}@${box.date}`);
+    const of = (state: BoxStateCode) => new Set(keys.filter((key) => boxStates.get(key)?.state === state));
+    const eaten = of("EATEN");
+    const judged = new Set(keys.filter((key) => !eaten.has(key)));
+    const blocks = judgeBoxes(inputs.index, inputs.household, inputs.asStored(), draft, judged, of("PACKED"));
+    return new Map([...blocks].map(([key, reasons]) => [key, reasons.map(blockRowOf)]));
+  } finally {
+    await session.close();
+  }
+}
+
+/** Reasons of blocked boxes of days gone by: they stay on record with their boxes. */
+const blocksOfThePast = ({ before, now }: WeekInputs): [string, readonly BlockRow[]][] =>
+  (before?.plan.boxes ?? [])
+    .filter((box) => box.state === "BLOCKED" && box.date < now.date)
+    .map((box) => [`${box.childId}@${box.date}`, box.blocks]);
 
 /** The week's inputs with the reader's rights, and whether the person may do this; read before the long work. */
 export async function openWeek(

@@ -1,22 +1,55 @@
 /** Reads everything a plan needs in one shared read transaction and assembles the brief. */
 import type { ReadTx } from "../database/database.js";
+import { readOwnCatalogue } from "../database/own-catalogue.js";
 import { readHousehold, type HouseholdRow } from "../database/household.js";
 import { readPlanningFacts, type PlanningFacts } from "../database/planning.js";
 import { readRuleSets } from "../database/school.js";
-import { readWeek, type WeekRow } from "../database/week.js";
+import { readWeek, type BoxRow, type WeekRow } from "../database/week.js";
 import type { WeekBrief } from "../domain/brief.js";
+import type { CatalogueIndex } from "../domain/catalogue/derive.js";
+import type { BoxPlan } from "../domain/week.js";
 import { addDays } from "../domain/calendar/dates.js";
 import type { App } from "./app.js";
 import { assembleBrief, weekStartOf, type BriefParts } from "./assemble-brief.js";
+import { draftOf } from "./draft-of.js";
+import { judgeBoxes } from "./judge-boxes.js";
 import { clockIn } from "./local-day.js";
+import { indexFor, indexSeen, rowsToPlanWith } from "./own-rows.js";
 
 export interface WeekInputs {
   readonly household: HouseholdRow;
   readonly weekStart: string;
   readonly before: WeekRow | null;
   readonly facts: PlanningFacts;
-  /** The brief with changes to the facts, e.g. a child who stays home. */
+  /** The reference catalogue with the household's own foods and dishes. */
+  readonly index: CatalogueIndex;
+  /** The household's local day and minute when it was read. */
+  readonly now: BriefParts["now"];
+  /**
+   * The brief to plan by, with changes to the facts, e.g. a child who stays home. Boxes that are over and would not pass
+   * today are no part of it: nothing can be done about them, and they must not stand in the way of the rest.
+   */
   assemble(changes?: Partial<BriefParts>): WeekBrief;
+  /** The brief with every box of the plan before, to judge them by. */
+  asStored(): WeekBrief;
+  /** The boxes that are no part of the brief to plan by, as they were; a new plan takes them over. */
+  setAside(): readonly BoxPlan[];
+}
+
+/** Boxes eaten or of days gone by that the facts of today would block. */
+function boxesToSetAside(
+  index: CatalogueIndex,
+  household: HouseholdRow,
+  before: WeekRow | null,
+  today: string,
+  asStored: () => WeekBrief,
+): readonly BoxPlan[] {
+  const isOver = (box: BoxRow) => box.state === "EATEN" || box.date < today;
+  if (!before?.plan.boxes.some(isOver)) return [];
+  const draft = draftOf(before.plan);
+  const over = new Set(before.plan.boxes.filter(isOver).map((box) => `${box.childId}@${box.date}`));
+  const blocks = judgeBoxes(index, household, asStored(), draft, over, new Set());
+  return draft.boxes.filter((box) => blocks.has(`${box.childId}@${box.date}`));
 }
 
 /** Null: no such household, or not the reader's. */
@@ -30,7 +63,7 @@ export async function readWeekInputs(
   if (!household) return null;
   const weekStart = weekStartOf(date, household.weekStart);
   // Sent together: they do not depend on one another.
-  const [facts, ruleSets, before] = await Promise.all([
+  const [facts, ruleSets, before, seen] = await Promise.all([
     readPlanningFacts(tx, householdId, weekStart, addDays(weekStart, 6)),
     readRuleSets(
       tx,
@@ -38,17 +71,43 @@ export async function readWeekInputs(
       household.children.map((child) => child.id),
     ),
     readWeek(tx, householdId, weekStart),
+    readOwnCatalogue(tx),
   ]);
+  const own = rowsToPlanWith(app, seen, householdId, [
+    ...(before?.plan.boxes ?? []).flatMap((box) => box.items.map((item) => item.dish)),
+    ...facts.pins.map((pin) => pin.dish),
+  ]);
+  const index = indexFor(app, own);
   const parts: BriefParts = {
     household,
     facts,
     ruleSets,
     reference: app.reference,
-    index: app.index,
+    own,
+    // What a child eats from the other home's boxes counts here, own dishes of that home too.
+    index: indexSeen(app, seen),
     weekStart,
     before,
     now: clockIn(household.timeZone, app.now()),
     stayClose: false,
   };
-  return { household, weekStart, before, facts, assemble: (changes) => assembleBrief({ ...parts, ...changes }) };
+  const asStored = () => assembleBrief(parts);
+  let aside: readonly BoxPlan[] | null = null;
+  const setAside = () => (aside ??= boxesToSetAside(index, household, before, parts.now.date, asStored));
+  return {
+    household,
+    weekStart,
+    before,
+    facts,
+    index,
+    now: parts.now,
+    asStored,
+    setAside,
+    assemble: (changes) =>
+      assembleBrief({
+        ...parts,
+        setAside: new Set(setAside().map((box) => `${box.childId}@${box.date}`)),
+        ...changes,
+      }),
+  };
 }

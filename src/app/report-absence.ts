@@ -21,7 +21,7 @@ export interface ReportAbsence {
 }
 
 /** The week that is left when its last box has fallen away. */
-const nothingToPack: PlanAnswer = {
+export const nothingToPack: PlanAnswer = {
   outcome: {
     kind: "PLANNED",
     draft: {

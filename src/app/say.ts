@@ -1,7 +1,11 @@
 /** The sentences people read about facts of the planner. Children are named by the caller, who knows whether the reader may know. */
 import { allergenGroups } from "../../shared/codes.js";
+import type { CrossContactOrder } from "../domain/kitchen/cross-contact.js";
+import type { BlockRow } from "../database/week.js";
 import type { Caution, Reason } from "../domain/week.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
+import type { MissingFact } from "../domain/catalogue/what-is-missing.js";
+import type { ExclusionCause } from "../domain/planner/candidates.js";
 import type { Conflict, WayOut } from "../domain/planner/conflicts.js";
 
 export interface Names {
@@ -27,6 +31,18 @@ export function sayAllergens(codes: readonly string[], joined: "and" | "or" = "a
 }
 /** TREE_NUTS -> tree nuts. */
 export const plain = (code: string) => code.toLowerCase().replaceAll("_", " ");
+/** What a cook does about cross-contact at one task. */
+export function sayCrossContact(order: CrossContactOrder, avoided: readonly string[]): string {
+  const what = sayAllergens(avoided);
+  switch (order) {
+    case "SAFE_FIRST":
+      return `Before ${what} comes out.`;
+    case "CLEAN_FIRST":
+      return `Wash boards, knives and hands first: ${what} was on the worktop.`;
+    case "APART":
+      return `Contains ${what}: on a board and with knives of its own, then wash up and wash hands.`;
+  }
+}
 /** "morning-2027-01-11" -> "the morning of 2027-01-11". */
 const sessionName = (key: string) => {
   const [kind, ...date] = key.split("-");
@@ -45,6 +61,17 @@ const nutrientNames: Readonly<Record<string, string>> = {
   VITC: "vitamin C",
   VITA_RAE: "vitamin A",
   FREE_SUGAR: "free sugars",
+};
+const figureNames: Readonly<Record<string, string>> = {
+  FAT: "fat",
+  CHOCDF: "total carbohydrate (a European label's carbohydrate leaves fibre out)",
+  SUGAR: "sugars",
+  MG: "magnesium",
+  P: "phosphorus",
+  K: "potassium",
+  VITB12: "vitamin B12",
+  FOLDFE: "folate",
+  VITD: "vitamin D",
 };
 
 export function sayCaution(caution: Caution, names: Names): string {
@@ -102,6 +129,44 @@ export function sayReason(reason: Reason, names: Names): string {
       return "pinned by a carer";
     case "ONLY_CHOICE":
       return "the only dish that passes every rule here";
+  }
+}
+
+/** Why a dish or food may not stand at a place. */
+export function sayExclusion(cause: ExclusionCause, names: Names): string {
+  switch (cause.kind) {
+    case "ALLERGEN":
+      return `Contains ${plain(cause.allergen)} (${foodName(names, cause.food)}), which this child avoids.`;
+    case "MAY_CONTAIN":
+      return `The label of ${foodName(names, cause.food)} says it may contain ${plain(cause.allergen)}, and this child avoids traces.`;
+    case "KEPT_OUT":
+      return `Contains ${plain(cause.allergen)} (${foodName(names, cause.food)}), which this kitchen keeps out.`;
+    case "DIET":
+      return `Against the child's diet (${plain(cause.diet)}): it contains ${list(cause.origins.map(plain))}.`;
+    case "CHOKING":
+      return `${foodName(names, cause.food)} is a choking hazard under ${cause.underAgeYears} years that no cut makes safe.`;
+    case "HOLDING":
+    case "FACILITY":
+      return {
+        TooLongWithoutCold: `It would be ${cause.minutes} minutes without enough cold; the limit is ${cause.limitMinutes}.`,
+        NeedsFlask: "It is eaten warm and there is no flask and nothing to heat it with.",
+        NeedsReheating: `It is eaten warm, would be ${cause.minutes} minutes in the flask (limit ${cause.limitMinutes}), and nothing there heats it.`,
+        GoodForTooShort: `It stays good for ${cause.limitMinutes} minutes and is eaten after ${cause.minutes}.`,
+        HotWhenPacked:
+          "It is cooked too late to be cold when the box is closed, and hot food is not closed into a chilled box.",
+      }[cause.fault];
+    case "RULE":
+      return `A rule of the school or the family shuts it out (${cause.ruleSet}, ${cause.rule}).`;
+    case "OUT_OF":
+      return `The household is out of ${plain(cause.foodKind)}.`;
+    case "EQUIPMENT":
+      return `It needs ${cause.neededUnits} x ${plain(cause.equipment)}; the kitchen has ${cause.haveUnits}.`;
+    case "NO_SESSION":
+      return `No session of this week can make ${baseName(names, cause.base)}.`;
+    case "MORNING_TOO_SHORT":
+      return `Its morning takes ${Math.ceil(cause.neededMinutes)} minutes; there are ${Math.floor(cause.haveMinutes)}.`;
+    case "VOLUME":
+      return `It takes ${Math.ceil(cause.ml)} ml; the largest compartment holds ${cause.compartmentMl}.`;
   }
 }
 
@@ -168,6 +233,47 @@ export function sayConflict(conflict: Conflict, names: Names): string {
   }
 }
 
+/** Why a box is blocked; what only the packing kitchen knows is said where the row carries it. */
+export function sayBlock(block: BlockRow, childId: string, names: Names): string {
+  const { kind, dish, allergen } = block.note ?? block;
+  const child = names.child(childId);
+  const it = dish === null ? "Something in it" : dishName(names, dish);
+  const inFood = block.note?.food == null ? "" : ` (${foodName(names, block.note.food)})`;
+  const what = allergen === null ? "what is avoided" : plain(allergen);
+  switch (kind) {
+    case "ALLERGEN":
+      return `${it} contains ${what}${inFood}, which ${child} avoids.`;
+    case "MAY_CONTAIN":
+      return `${it} may contain ${what}${inFood}, and ${child} avoids traces.`;
+    case "LABEL_UNREAD":
+      return `${it} is packed, and the label of ${block.note?.food == null ? "a food in it" : foodName(names, block.note.food)} has not been read for what ${child} avoids now.`;
+    case "KEPT_OUT":
+      return `${it} contains ${what}${inFood}, which this kitchen keeps out.`;
+    case "DIET":
+      return `${it} is against ${child}'s diet${block.diet === null ? "" : ` (${plain(block.diet)})`}.`;
+    case "CHOKING":
+      return `${it} is a choking hazard at ${child}'s age as it is prepared${inFood}.`;
+    case "HOLDING":
+      return `${it} would not keep until the break with this box on this day.`;
+    case "NO_REHEATING":
+      return `${it} was to be heated at school, and nothing there heats it on this day.`;
+    case "RULE":
+      return `Against a rule of the school or the family: ${block.says ?? `${block.ruleSet ?? "?"}, ${block.rule ?? "?"}`}`;
+    case "RULE_NOT_JUDGED":
+      return `A rule cannot be judged with what is known, so nothing is let through: ${block.says ?? `${block.ruleSet ?? "?"}, ${block.rule ?? "?"}`}`;
+    case "NO_SCHOOL":
+      return `${child} has no school on this day.`;
+    case "NOT_DUE":
+      return `No box is due for ${child} from this home on this day.`;
+    case "BREAKS_CHANGED":
+      return "The breaks of this day are not those the box was planned for.";
+    case "DISH_UNKNOWN":
+      return `${it} can no longer be checked: it or something in it has left the catalogue.`;
+    case "KITCHEN":
+      return "The home that packs it has to settle something in its kitchen first.";
+  }
+}
+
 export function sayWayOut(way: WayOut): string {
   return {
     ADD_DISHES: "Add dishes that pass, or look at the rule that shuts them out.",
@@ -184,4 +290,37 @@ export function sayWayOut(way: WayOut): string {
     RELAX_HOUSE_RULE: "Let the house rule rest for that day (relaxHouseRule).",
     WRITE_RULE_IN_GRAMS: "Write the rule in grams.",
   }[way];
+}
+
+/** What is not known, and what that keeps from happening. */
+export function sayMissing(fact: MissingFact, names: Pick<Names, "index">): string {
+  const of = list(fact.foods.map((key) => names.index.food(key)?.name ?? key));
+  switch (fact.kind) {
+    case "LABEL":
+      return `No label on record for ${of}: unread for everybody who avoids anything, and such a box cannot be packed before it is read (recordLabel).`;
+    case "NUTRIENT": {
+      const refusing = fact.rules.filter(({ refuses }) => refuses);
+      const counting = fact.rules.filter(({ refuses }) => !refuses);
+      const figure = nutrientNames[fact.nutrient] ?? figureNames[fact.nutrient] ?? plain(fact.nutrient);
+      return [
+        `No figure for ${figure} in ${of}.`,
+        ...refusing.map(
+          ({ rule, ruleSet, level }) =>
+            `${level === "FORBID" ? "Kept out by" : "Goes against advice of"} ${ruleSet}, which has a limit on it: ${rule}`,
+        ),
+        ...counting.map(({ rule, ruleSet }) => `Counts as none towards ${ruleSet}: ${rule}`),
+        fact.nutrient === "CHOCDF"
+          ? "The carbohydrate of an item with it is not shown."
+          : fact.nutrient === "ENERC_KCAL"
+            ? "A portion keeps its size, whoever eats it."
+            : "Minima count it as none; sums are at least what they show.",
+      ].join(" ");
+    }
+    case "HOLDING":
+      return `No water activity or pH for ${of}: counts as needing cold.`;
+    case "FREE_SUGAR":
+      return `No added sugars for ${of}: all sugars count as free.`;
+    case "DENSITY":
+      return `No density for ${of}: recipes take it in grams only.`;
+  }
 }

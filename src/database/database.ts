@@ -4,6 +4,7 @@ import { createHash } from "node:crypto";
 import { PrismaPg } from "@prisma/adapter-pg";
 import postgres from "postgres";
 import { PrismaClient, type Prisma } from "./generated/client.js";
+import { readHomesToRecheck, type HomeToRecheck, type RecheckScope } from "./homes-to-recheck.js";
 import { readReference, type Reference } from "./reference.js";
 
 export type Tx = Prisma.TransactionClient;
@@ -18,6 +19,8 @@ export interface Database {
   signIn(subject: string, name: string): Promise<string>;
   /** Foods, bases, dishes and small tables. Throws when they were never loaded. */
   readReference(): Promise<Reference>;
+  /** The homes whose boxes a change may reach, each with the member in whose name they are looked at. Nobody's own read. */
+  homesToRecheck(scope: RecheckScope): Promise<readonly HomeToRecheck[]>;
   /** What changed, as the triggers and jobs announce it. Returns the way to stop. */
   listen(onNotice: (notice: Notice) => void): Promise<() => Promise<void>>;
   announce(notice: Notice): Promise<void>;
@@ -30,6 +33,8 @@ export interface Database {
 export type Notice =
   | { kind: "PLAN_CHANGED"; householdId: string; weekId: string; weekStart: string; revision: number }
   | { kind: "PLAN_PROGRESS"; householdId: string; weekStart: string; percent: number; bestPoints: number | null }
+  /** A box of this child was blocked or passes again; each home of the child is told for itself. */
+  | { kind: "BOX_CHECKED"; householdId: string; childId: string; date: string }
   /** A job ended without a plan; why, as a sentence that everybody in the household may read. */
   | { kind: "PLAN_FAILED"; householdId: string; weekStart: string; failure: string };
 
@@ -124,6 +129,8 @@ export function connectDatabase(url: string, options: { writers?: number; reader
     },
 
     readReference: () => readReference(sql),
+
+    homesToRecheck: (scope) => readHomesToRecheck(sql, scope),
 
     async listen(onNotice) {
       const subscription = await sql.listen(CHANNEL, (payload) => onNotice(JSON.parse(payload) as Notice));

@@ -71,7 +71,8 @@ export interface BreakRow {
   readonly startsAt: string;
   readonly minutes: number;
   readonly slots: readonly SlotCode[];
-  readonly energyShare: number;
+  /** Null: the school gives none. */
+  readonly energyShare: number | null;
 }
 export interface SchoolClassRow {
   readonly id: string;
@@ -97,6 +98,8 @@ export interface SchoolRow {
   readonly name: string;
   readonly timeZone: string;
   readonly jurisdiction: string | null;
+  /** Goes up with every change of its days and facilities. */
+  readonly revision: number;
   readonly classes: readonly SchoolClassRow[];
   readonly terms: readonly TermRow[];
   readonly days: readonly SchoolDayRow[];
@@ -110,7 +113,19 @@ export interface EnrolmentRow {
 export interface AllergyRow {
   readonly allergen: AllergenCode | AllergenGroupCode | null;
   readonly foodKind: string | null;
+  /** The stricter of what the child's homes have recorded. */
   readonly avoid: "TRACES" | "INGREDIENTS";
+  /** Whether this household has a record of its own; only that one can be taken back here. */
+  readonly recordedHere: boolean;
+}
+/** Food or milk the school gives a child. */
+export interface ProvisionRow {
+  readonly food: string;
+  readonly grams: number;
+  /** Null: every school day. */
+  readonly weekday: WeekdayCode | null;
+  /** Null: at any break. */
+  readonly breakKey: string | null;
 }
 export interface ChildRow {
   readonly id: string;
@@ -125,6 +140,7 @@ export interface ChildRow {
   readonly allergies: readonly AllergyRow[];
   readonly enrolments: readonly EnrolmentRow[];
   readonly schoolMealDays: readonly WeekdayCode[];
+  readonly provisions: readonly ProvisionRow[];
   /** Of this household only; null where it never entered one. */
   readonly body: {
     readonly sex: "FEMALE" | "MALE" | null;
@@ -146,6 +162,7 @@ export interface HouseholdRow {
   readonly weekStart: WeekdayCode;
   readonly unitSystem: "METRIC" | "US_CUSTOMARY";
   readonly currency: string;
+  readonly energyMethod: "NASEM_2023" | "IOM_2005";
   readonly keepsOut: readonly (AllergenCode | AllergenGroupCode)[];
   readonly refrigeratorMl: number;
   readonly freezerMl: number;
@@ -168,7 +185,7 @@ export interface HouseholdRow {
 export async function readHousehold(tx: ReadTx, id: string): Promise<HouseholdRow | null> {
   const [row] = await tx<{ tree: HouseholdRow }[]>`
     select json_build_object(
-      'id', h.id, 'name', h.name, 'timeZone', h.time_zone, 'weekStart', h.week_start, 'unitSystem', h.unit_system, 'currency', h.currency,
+      'id', h.id, 'name', h.name, 'timeZone', h.time_zone, 'weekStart', h.week_start, 'unitSystem', h.unit_system, 'currency', h.currency, 'energyMethod', h.energy_method,
       'keepsOut', h.keeps_out, 'refrigeratorMl', h.refrigerator_ml, 'freezerMl', h.freezer_ml, 'revision', h.revision,
       'myRole', (select m.role from membership m where m.household_id = h.id and m.person_id = app_person_id()),
       'carers', (select coalesce(json_agg(json_build_object('person', json_build_object('id', p.id, 'displayName', p.display_name), 'role', m.role, 'since', m.since) order by m.since, p.display_name), '[]')
@@ -176,9 +193,14 @@ export async function readHousehold(tx: ReadTx, id: string): Promise<HouseholdRo
       'children', (select coalesce(json_agg(json_build_object(
           'id', c.id, 'name', c.name, 'dateOfBirth', c.date_of_birth, 'diets', c.diets, 'dislikes', c.dislikes, 'appetite', c.appetite,
           'activity', c.activity, 'minutesToEat', c.minutes_to_eat, 'revision', c.revision,
-          'allergies', (select coalesce(json_agg(json_build_object('allergen', a.allergen, 'foodKind', a.food_kind, 'avoid', a.avoid) order by a.allergen, a.food_kind), '[]') from allergy a where a.child_id = c.id),
+          'allergies', (select coalesce(json_agg(json_build_object('allergen', a.allergen, 'foodKind', a.food_kind, 'avoid', a.avoid, 'recordedHere', a.here) order by a.allergen, a.food_kind), '[]')
+            from (select y.allergen, y.food_kind, case when bool_or(y.avoid = 'TRACES') then 'TRACES' else 'INGREDIENTS' end as avoid,
+                bool_or(coalesce(y.recorded_by_household_id, h.id) = h.id) as here
+              from allergy y where y.child_id = c.id group by y.allergen, y.food_kind) a),
           'enrolments', (select coalesce(json_agg(json_build_object('schoolId', e.school_id, 'schoolClassId', e.school_class_id, 'fromDate', e.from_date, 'untilDate', e.until_date) order by e.from_date), '[]') from enrolment e where e.child_id = c.id),
           'schoolMealDays', (select coalesce(json_agg(s.weekday order by s.weekday), '[]') from school_meal_day s where s.child_id = c.id),
+          'provisions', (select coalesce(json_agg(json_build_object('food', f.key, 'grams', p.grams, 'weekday', p.weekday, 'breakKey', p.break_key) order by f.key, p.weekday, p.break_key), '[]')
+            from school_provision p join food f on f.id = p.food_id where p.child_id = c.id),
           'body', (select json_build_object('sex', b.sex, 'weightKg', b.weight_kg, 'heightCm', b.height_cm) from child_body b where b.child_id = c.id and b.household_id = h.id),
           'boxKit', (select json_build_object('compartments', k.compartments, 'coldSources', k.cold_sources, 'insulated', k.insulated, 'flask', k.flask) from box_kit k where k.child_id = c.id and k.household_id = h.id),
           'leaveTimes', (select coalesce(json_agg(json_build_object('weekday', l.weekday, 'leaveAt', l.leave_at)), '[]') from leave_time l where l.child_id = c.id and l.household_id = h.id)
@@ -187,10 +209,16 @@ export async function readHousehold(tx: ReadTx, id: string): Promise<HouseholdRo
       'equipment', (select coalesce(json_agg(json_build_object('kind', e.kind, 'units', e.units) order by e.kind), '[]') from equipment e where e.household_id = h.id),
       'prepTimes', (select coalesce(json_agg(json_build_object('kind', t.kind, 'weekday', t.weekday, 'startsAt', t.starts_at, 'handsOnMinutes', t.hands_on_minutes, 'elapsedMinutes', t.elapsed_minutes, 'carers', t.carers, 'effort', t.effort) order by t.kind, t.weekday), '[]') from prep_time t where t.household_id = h.id),
       'prepTimeExceptions', (select coalesce(json_agg(json_build_object('kind', t.kind, 'date', t.date, 'startsAt', t.starts_at, 'handsOnMinutes', t.hands_on_minutes, 'elapsedMinutes', t.elapsed_minutes, 'carers', t.carers) order by t.date), '[]') from prep_time_exception t where t.household_id = h.id),
-      'stock', (select coalesce(json_agg(json_build_object('food', f.key, 'grams', s.grams) order by f.key), '[]') from stock s join food f on f.id = s.food_id where s.household_id = h.id),
+      'stock', (select coalesce(json_agg(json_build_object('food', e.key, 'grams', e.grams) order by e.key), '[]') from (
+          select f.key, s.grams from stock s join food f on f.id = s.food_id where s.household_id = h.id
+          union all select f.key, s.stock_grams from own_food_shelf s join own_food f on f.id = s.own_food_id
+            where s.household_id = h.id and s.stock_grams > 0 and not f.removed) e),
       'leftovers', (select coalesce(json_agg(json_build_object('id', l.id, 'base', b.key, 'grams', l.grams, 'cookedOn', l.cooked_on, 'lastSafeDay', l.last_safe_day) order by l.cooked_on, b.key), '[]') from leftover l join base b on b.id = l.base_id where l.household_id = h.id),
       'freezerStock', (select coalesce(json_agg(json_build_object('id', l.id, 'base', b.key, 'grams', l.grams, 'frozenOn', l.frozen_on, 'useBy', l.use_by) order by l.use_by, b.key), '[]') from freezer_stock l join base b on b.id = l.base_id where l.household_id = h.id),
-      'labelChecks', (select coalesce(json_agg(json_build_object('food', f.key, 'contains', l.contains, 'mayContain', l.may_contain, 'kinds', l.kinds, 'readOn', l.read_on) order by f.key), '[]') from label_check l join food f on f.id = l.food_id where l.household_id = h.id),
+      'labelChecks', (select coalesce(json_agg(json_build_object('food', e.key, 'contains', e.contains, 'mayContain', e.may_contain, 'kinds', e.kinds, 'readOn', e.read_on) order by e.key), '[]') from (
+          select f.key, l.contains, l.may_contain, l.kinds, l.read_on from label_check l join food f on f.id = l.food_id where l.household_id = h.id
+          union all select f.key, l.contains, l.may_contain, l.kinds, l.read_on from own_food_label l join own_food f on f.id = l.own_food_id
+            where l.household_id = h.id and not f.removed) e),
       'schools', (select coalesce(json_agg(${schoolTree(tx)} order by s.name), '[]') from school s
         where s.id in (select e.school_id from enrolment e join residence r on r.child_id = e.child_id where r.household_id = h.id))
     ) as tree
@@ -200,7 +228,7 @@ export async function readHousehold(tx: ReadTx, id: string): Promise<HouseholdRo
 
 /** SQL for one school `s` with classes, breaks, terms and days. */
 export const schoolTree = (tx: ReadTx) => tx`json_build_object(
-  'id', s.id, 'name', s.name, 'timeZone', s.time_zone, 'jurisdiction', s.jurisdiction,
+  'id', s.id, 'name', s.name, 'timeZone', s.time_zone, 'jurisdiction', s.jurisdiction, 'revision', s.revision,
   'classes', (select coalesce(json_agg(json_build_object('id', k.id, 'schoolId', k.school_id, 'name', k.name, 'facility', k.facility,
       'breaks', (select coalesce(json_agg(json_build_object('key', b.key, 'name', b.name, 'startsAt', b.starts_at, 'minutes', b.minutes, 'slots', b.slots, 'energyShare', b.energy_share) order by b.starts_at), '[]') from class_break b where b.school_class_id = k.id)
     ) order by k.name), '[]') from school_class k where k.school_id = s.id),

@@ -7,7 +7,7 @@ import { existsSync, readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import postgres from "postgres";
 import { z } from "zod";
-import { baseSchema, dishSchema, foodSchema, type Catalogue } from "../../shared/catalogue.js";
+import { baseSchema, dishSchema, foodSchema, retentionSchema, type Catalogue } from "../../shared/catalogue.js";
 import {
   allergenCode,
   allergenGroupCode,
@@ -24,6 +24,8 @@ import {
   windowKind,
   type WeekdayCode,
 } from "../../shared/codes.js";
+import { labelLawSchema, type LabelLaw } from "../../shared/label-law.js";
+import { mealSharesSchema, type MealShares } from "../../shared/meal-shares.js";
 import { ruleSetDocument } from "../../shared/rule-set.js";
 import type { ChokingRule, HoldingLimits } from "../domain/brief.js";
 import { addDays, weekdayOf } from "../domain/calendar/dates.js";
@@ -41,6 +43,7 @@ const fileSource = z.strictObject({
 const foodFile = z.strictObject({ source: fileSource, foods: z.array(foodSchema).min(1) });
 const baseFile = z.strictObject({ source: fileSource, bases: z.array(baseSchema).min(1) });
 const dishFile = z.strictObject({ source: fileSource, dishes: z.array(dishSchema).min(1) });
+const retentionFile = z.strictObject({ source: fileSource, factors: z.array(retentionSchema).min(1) });
 const chokingFile = z.strictObject({
   source: fileSource,
   rules: z.array(
@@ -50,6 +53,7 @@ const chokingFile = z.strictObject({
       never: z.boolean(),
       safeForms: z.array(servedForm),
       cut: z.string().min(5),
+      largestPieceMm: z.number().int().min(1).max(50).nullable(),
       source: z.string().min(3),
     }),
   ),
@@ -71,6 +75,9 @@ const holdingFile = z.strictObject({
     source: z.string().min(3),
   }),
 });
+
+const mealSharesFile = z.strictObject({ source: fileSource, shares: mealSharesSchema });
+const labelLawsFile = z.strictObject({ source: fileSource, laws: z.array(labelLawSchema).min(1) });
 
 function parseFile<T>(schema: z.ZodType<T>, path: string): T {
   const read = schema.safeParse(JSON.parse(readFileSync(path, "utf8")));
@@ -130,6 +137,7 @@ export function readCatalogueFiles(directory = "seeds/reference"): Catalogue {
     foods: jsonFilesIn(join(directory, "foods")).flatMap((path) => parseFile(foodFile, path).foods),
     bases: parseFile(baseFile, join(directory, "bases.json")).bases,
     dishes: jsonFilesIn(join(directory, "dishes")).flatMap((path) => parseFile(dishFile, path).dishes),
+    retention: parseFile(retentionFile, join(directory, "retention.json")).factors,
   };
   const complaints = findBrokenNames(catalogue);
   if (complaints.length > 0)
@@ -137,9 +145,13 @@ export function readCatalogueFiles(directory = "seeds/reference"): Catalogue {
   return catalogue;
 }
 
-function findBrokenNames({ foods, bases, dishes }: Catalogue): string[] {
-  const known = { food: new Set(foods.map(({ key }) => key)), base: new Set(bases.map(({ key }) => key)) };
-  const missing = (owner: string, kind: "food" | "base", keys: readonly string[]) =>
+function findBrokenNames({ foods, bases, dishes, retention }: Catalogue): string[] {
+  const known = {
+    food: new Set(foods.map(({ key }) => key)),
+    base: new Set(bases.map(({ key }) => key)),
+    "retention code": new Set(retention.map(({ code }) => code)),
+  };
+  const missing = (owner: string, kind: keyof typeof known, keys: readonly string[]) =>
     keys.filter((key) => !known[kind].has(key)).map((key) => `${owner} names the ${kind} ${key}, which is not there`);
   const twice = (kind: string, keys: readonly string[]) =>
     keys.filter((key, at) => keys.indexOf(key) !== at).map((key) => `two ${kind} have the key ${key}`);
@@ -155,6 +167,17 @@ function findBrokenNames({ foods, bases, dishes }: Catalogue): string[] {
     ...twice(
       "dishes",
       dishes.map(({ key }) => key),
+    ),
+    ...twice(
+      "retention rows",
+      retention.map(({ code }) => code),
+    ),
+    ...[...bases, ...dishes].flatMap(({ key, ingredients }) =>
+      missing(
+        key,
+        "retention code",
+        ingredients.flatMap((ingredient) => ingredient.retention ?? []),
+      ),
     ),
     ...foods.flatMap((food) => (food.boughtAs ? missing(`food ${food.key}`, "food", [food.boughtAs.food]) : [])),
     ...bases.flatMap((base) =>
@@ -179,6 +202,20 @@ function findBrokenNames({ foods, bases, dishes }: Catalogue): string[] {
   ];
 }
 
+/** The small tables of a folder, null where a file is not there. Throws when one is malformed. */
+export function readSmallFiles(directory = "seeds/reference") {
+  const read = <T>(name: string, parse: (path: string) => T): T | null => {
+    const path = join(directory, name);
+    return existsSync(path) ? parse(path) : null;
+  };
+  return {
+    choking: read("choking.json", (path): readonly ChokingRule[] => parseFile(chokingFile, path).rules),
+    mealShares: read("meal-shares.json", (path): MealShares => parseFile(mealSharesFile, path).shares),
+    labelLaws: read("label-laws.json", (path): readonly LabelLaw[] => parseFile(labelLawsFile, path).laws),
+    holding: read("holding-limits.json", (path): HoldingLimits => parseFile(holdingFile, path).limits),
+  };
+}
+
 export interface ReferenceSeeding {
   /** False: this very content was there already. */
   readonly changed: boolean;
@@ -197,13 +234,16 @@ export async function seedReference(ownerUrl: string, directory = "seeds/referen
       ...jsonFilesIn(join(directory, "foods")),
       join(directory, "bases.json"),
       ...jsonFilesIn(join(directory, "dishes")),
+      join(directory, "retention.json"),
     ],
     choking: join(directory, "choking.json"),
+    mealShares: join(directory, "meal-shares.json"),
+    labelLaws: join(directory, "label-laws.json"),
     holding: join(directory, "holding-limits.json"),
   };
   const texts = {
     catalogue: paths.catalogue.map((path) => readFileSync(path, "utf8")).join("\n"),
-    small: [paths.choking, paths.holding]
+    small: [paths.choking, paths.mealShares, paths.labelLaws, paths.holding]
       .filter(existsSync)
       .map((path) => readFileSync(path, "utf8"))
       .join("\n"),
@@ -214,17 +254,12 @@ export async function seedReference(ownerUrl: string, directory = "seeds/referen
     const there = await sql`select 1 from reference_table where key = 'catalogue' and version = ${version}`;
     if (there.length > 0) return { changed: false, version };
     const catalogue = readCatalogueFiles(directory);
-    const choking: readonly ChokingRule[] | null = existsSync(paths.choking)
-      ? parseFile(chokingFile, paths.choking).rules
-      : null;
-    const holding: HoldingLimits | null = existsSync(paths.holding)
-      ? parseFile(holdingFile, paths.holding).limits
-      : null;
+    const { choking, mealShares, labelLaws, holding } = readSmallFiles(directory);
     await sql.begin(async (tx) => {
       await tx`select pg_advisory_xact_lock(${LOCK})`;
       await writeCatalogue(tx, catalogue);
       const counts = { foods: catalogue.foods.length, bases: catalogue.bases.length, dishes: catalogue.dishes.length };
-      const tables = { catalogue: counts, choking, holding };
+      const tables = { catalogue: counts, retention: catalogue.retention, choking, mealShares, labelLaws, holding };
       const rows = Object.entries(tables)
         .filter(([, body]) => body !== null)
         .map(([key, body]) => ({
@@ -257,7 +292,9 @@ async function writeCatalogue(tx: postgres.TransactionSql, { foods, bases, dishe
       allergens: food.allergens,
       packaged: food.packaged,
       nutrients: food.nutrients,
+      sugar_rule: food.sugarRule,
       free_sugar_grams: food.freeSugarGrams,
+      added_sugar_grams: food.addedSugarGrams,
       refuse_percent: food.refusePercent,
       density_grams_per_ml: food.densityGramsPerMl,
       measures: food.measures,
@@ -265,6 +302,8 @@ async function writeCatalogue(tx: postgres.TransactionSql, { foods, bases, dishe
       ph: food.ph,
       choking_classes: food.chokingClasses,
       keeps_chilled_days: food.keepsChilledDays,
+      keeps_frozen_days: food.keepsFrozenDays,
+      seasons: food.seasons,
       bought_as: food.boughtAs,
       pack_grams: food.pack.grams,
       price_minor: food.pack.priceMinor,
@@ -333,18 +372,20 @@ async function writeCatalogue(tx: postgres.TransactionSql, { foods, bases, dishe
     and not exists (select from leftover l where l.base_id = b.id) and not exists (select from freezer_stock s where s.base_id = b.id)`;
   await tx`delete from food f where f.key <> all(${foods.map(({ key }) => key)})
     and not exists (select from stock s where s.food_id = f.id) and not exists (select from label_check l where l.food_id = f.id)
+    and not exists (select from school_provision p where p.food_id = f.id)
     and not exists (select from base_ingredient i where i.food_id = f.id)`;
   await writeRows(
     tx,
     "base_ingredient",
     bases.flatMap(({ key, ingredients }) =>
-      ingredients.map(({ food, grams, form }, place) => ({
+      ingredients.map(({ food, grams, form, retention }, place) => ({
         id: nameUuid("base_ingredient", key, String(place)),
         base_id: idOf("base", key),
         place,
         food_id: idOf("food", food),
         grams,
         form,
+        retention: retention ?? null,
       })),
     ),
   );
@@ -365,13 +406,14 @@ async function writeCatalogue(tx: postgres.TransactionSql, { foods, bases, dishe
     tx,
     "dish_ingredient",
     dishes.flatMap(({ key, ingredients }) =>
-      ingredients.map(({ food, grams, form }, place) => ({
+      ingredients.map(({ food, grams, form, retention }, place) => ({
         id: nameUuid("dish_ingredient", key, String(place)),
         dish_id: idOf("dish", key),
         place,
         food_id: idOf("food", food),
         grams,
         form,
+        retention: retention ?? null,
       })),
     ),
   );
@@ -493,7 +535,7 @@ const schoolsFile = z.strictObject({
               startsAt: localTime,
               minutes: z.number().int(),
               slots: z.array(slotCode).min(1),
-              energyShare: z.number().min(0).max(1),
+              energyShare: z.number().min(0).max(1).optional(),
             }),
           ),
         }),
@@ -674,7 +716,7 @@ function demoRows(
           starts_at: at.startsAt,
           minutes: at.minutes,
           slots: at.slots,
-          energy_share: at.energyShare,
+          energy_share: at.energyShare ?? null,
         })),
       ),
     ),

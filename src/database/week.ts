@@ -37,6 +37,39 @@ export interface BoxItemRow {
   } | null;
   readonly planId: string;
 }
+/** Why a box is blocked. KITCHEN: something only the home that packs it may know; its own note says what. */
+export type BlockKind =
+  | "ALLERGEN"
+  | "MAY_CONTAIN"
+  | "LABEL_UNREAD"
+  | "KEPT_OUT"
+  | "DIET"
+  | "CHOKING"
+  | "HOLDING"
+  | "NO_REHEATING"
+  | "RULE"
+  | "RULE_NOT_JUDGED"
+  | "NO_SCHOOL"
+  | "NOT_DUE"
+  | "BREAKS_CHANGED"
+  | "DISH_UNKNOWN"
+  | "KITCHEN";
+export interface BlockRow {
+  readonly kind: BlockKind;
+  readonly dish: string | null;
+  readonly allergen: string | null;
+  readonly diet: string | null;
+  readonly ruleSet: string | null;
+  readonly rule: string | null;
+  readonly says: string | null;
+  /** Null for the child's other home, and where there is nothing to add. */
+  readonly note: {
+    readonly kind: BlockKind;
+    readonly dish: string | null;
+    readonly food: string | null;
+    readonly allergen: string | null;
+  } | null;
+}
 export interface BoxRow {
   readonly id: string;
   readonly childId: string;
@@ -52,6 +85,8 @@ export interface BoxRow {
     readonly packedBy: PersonRow | null;
   } | null;
   readonly items: readonly BoxItemRow[];
+  /** Empty unless the box is BLOCKED. */
+  readonly blocks: readonly BlockRow[];
 }
 export interface BatchRow {
   readonly id: string;
@@ -81,7 +116,7 @@ export interface TaskRow {
   readonly endsAt: string;
   readonly carer: number;
   readonly after: readonly string[];
-  readonly handles: readonly AllergenCode[];
+  readonly handles: readonly string[];
   readonly state: WorkStateCode;
   readonly takenBy: PersonRow | null;
 }
@@ -147,7 +182,11 @@ const boxColumns = (tx: ReadTx) => tx`
       (n.box_item_id is not null and exists (select from pin x where x.child_id = i.child_id and x.date = l.date and x.break_key = i.break_key and x.slot = i.slot and x.place = i.place)) as pinned,
       case when n.box_item_id is not null then (select y from (select n.reasons, n.holding_minutes as "holdingMinutes", n.holding_limit_minutes as "holdingLimitMinutes", n.compartment, n.labels_to_read as "labelsToRead") y) end as note
     from box_item i left join box_item_note n on n.box_item_id = i.id where i.lunch_box_id = l.id
-    order by i.break_key, array_position(array['MAIN', 'VEGETABLE', 'FRUIT', 'EXTRA'], i.slot), i.place) x), '[]') as items`;
+    order by i.break_key, array_position(array['MAIN', 'VEGETABLE', 'FRUIT', 'EXTRA'], i.slot), i.place) x), '[]') as items,
+  case when l.state = 'BLOCKED' then coalesce((select json_agg(x) from (select
+      k.kind, k.dish_key as dish, k.allergen, k.diet, k.rule_set as "ruleSet", k.rule, k.says,
+      (select y from (select m.kind, m.dish_key as dish, m.food_key as food, m.allergen from box_block_note m where m.box_block_id = k.id) y) as note
+    from box_block k where k.lunch_box_id = l.id order by k.place) x), '[]') else '[]' end as blocks`;
 
 /** SQL for the columns of one week `w` with its newest plan `p`. */
 const weekColumns = (tx: ReadTx) => tx`
@@ -247,12 +286,58 @@ export interface PlanToSave {
   readonly agreedAt: Date | null;
   /** Per box "childId@date": what happened to it in the plan before. */
   readonly boxStates: ReadonlyMap<string, { state: BoxStateCode; packedAt: Date | null; packedById: string | null }>;
+  /** Per box "childId@date": why it does not pass, at the moment of writing. Such a box is stored as BLOCKED. */
+  readonly blocks: ReadonlyMap<string, readonly BlockRow[]>;
   readonly taskStates: ReadonlyMap<string, { state: WorkStateCode; takenById: string | null }>;
   readonly allergensOf: (dish: string) => readonly AllergenCode[];
 }
 
 const day = (date: string) => new Date(`${date}T00:00:00Z`);
 const json = (value: unknown) => JSON.parse(JSON.stringify(value)) as object;
+
+/** Adds reasons to boxes that have none. Three statements at most. */
+export async function saveBlocks(
+  tx: Tx,
+  householdId: string,
+  boxes: readonly { readonly boxId: string; readonly childId: string; readonly blocks: readonly BlockRow[] }[],
+  newId: () => string,
+): Promise<void> {
+  const rows = boxes.flatMap(({ boxId, childId, blocks }) =>
+    blocks.map((block, place) => ({ id: newId(), boxId, childId, place, block })),
+  );
+  if (rows.length === 0) return;
+  await tx.boxBlock.createMany({
+    data: rows.map(({ id, boxId, childId, place, block }) => ({
+      id,
+      lunchBoxId: boxId,
+      childId,
+      place,
+      kind: block.kind,
+      dishKey: block.dish,
+      allergen: block.allergen,
+      diet: block.diet,
+      ruleSet: block.ruleSet,
+      rule: block.rule,
+      says: block.says,
+    })),
+  });
+  await tx.boxBlockNote.createMany({
+    data: rows.flatMap(({ id, block: { note } }) =>
+      note === null
+        ? []
+        : [
+            {
+              boxBlockId: id,
+              householdId,
+              kind: note.kind,
+              dishKey: note.dish,
+              foodKey: note.food,
+              allergen: note.allergen,
+            },
+          ],
+    ),
+  });
+}
 
 /** Writes one immutable revision with a constant number of statements; the plan before becomes REPLACED and its boxes give way. */
 export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
@@ -293,12 +378,22 @@ export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
         weekPlanId: planId,
         childId: box.childId,
         date: day(box.date),
-        state: before?.state ?? "PLANNED",
+        state: plan.blocks.has(`${box.childId}@${box.date}`) ? "BLOCKED" : (before?.state ?? "PLANNED"),
         packedAt: before?.packedAt ?? null,
         current: true,
       };
     }),
   });
+  await saveBlocks(
+    tx,
+    plan.householdId,
+    boxes.map(({ id, box }) => ({
+      boxId: id,
+      childId: box.childId,
+      blocks: plan.blocks.get(`${box.childId}@${box.date}`) ?? [],
+    })),
+    randomUUID,
+  );
   await tx.boxPacking.createMany({
     data: boxes.map(({ id, box }) => ({
       lunchBoxId: id,

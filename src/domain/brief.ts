@@ -3,7 +3,7 @@
  * receives it, the same brief with the same seed gives the same plan. Dates are ISO local dates, times "HH:MM" in the
  * household's zone, money minor units.
  */
-import type { Base, Dish, Food } from "../../shared/catalogue.js";
+import type { Base, Dish, Food, Retention } from "../../shared/catalogue.js";
 import type {
   AllergenCode,
   AllergenGroupCode,
@@ -16,6 +16,8 @@ import type {
   WeekdayCode,
   WindowKind,
 } from "../../shared/codes.js";
+import type { HoldingModel } from "../../shared/holding-model.js";
+import type { SlotShare } from "../../shared/meal-shares.js";
 import type { RuleSetDocument } from "../../shared/rule-set.js";
 
 export interface CatalogueBrief {
@@ -23,6 +25,8 @@ export interface CatalogueBrief {
   readonly foods: readonly Food[];
   readonly bases: readonly Base[];
   readonly dishes: readonly Dish[];
+  /** What cooking leaves, by code: seeds/reference/retention.json. */
+  readonly retention: readonly Retention[];
 }
 
 /** One row of seeds/reference/choking.json. */
@@ -35,10 +39,12 @@ export interface ChokingRule {
   readonly safeForms: readonly ServedForm[];
   /** What the packer does, printed on the box card. */
   readonly cut: string;
+  /** No piece larger than this in any direction that matters, mm; null where the rule is not about size. */
+  readonly largestPieceMm?: number | null;
   readonly source: string;
 }
 
-/** seeds/reference/holding-limits.json: time rules only (the heat model may only tighten them). */
+/** seeds/reference/holding-limits.json: time rules, and the model of holding-model.json, which may only tighten them. */
 export interface HoldingLimits {
   /** Cold food, at most 5 C when it leaves, insulated bag, two cold sources. */
   readonly chilledMinutes: number;
@@ -50,6 +56,8 @@ export interface HoldingLimits {
   readonly hotDayAmbientMinutes: number;
   readonly hotDayAboveC: number;
   readonly source: string;
+  /** Absent in tests of the rules alone; the reference tables always carry it. */
+  readonly model?: HoldingModel;
 }
 
 export interface AllergyBrief {
@@ -70,6 +78,14 @@ export interface BreakBrief {
   readonly energyShare: number;
 }
 
+/** Food or milk the school gives the child that day. */
+export interface GivenFoodBrief {
+  readonly food: string;
+  readonly grams: number;
+  /** Null or absent: at any of the day's breaks. */
+  readonly breakKey?: string | null;
+}
+
 export interface ChildDayBrief {
   readonly date: string;
   readonly weekday: WeekdayCode;
@@ -78,6 +94,9 @@ export interface ChildDayBrief {
   readonly facility: FacilityCode;
   /** Indices into `WeekBrief.ruleSets`, every layer in force for this child on this date. */
   readonly ruleSets: readonly number[];
+  readonly given?: readonly GivenFoodBrief[];
+  /** The household expects a day above `HoldingLimits.hotDayAboveC`. */
+  readonly hotDay?: true;
 }
 
 export interface CompartmentBrief {
@@ -187,6 +206,8 @@ export interface WeekBrief {
     readonly keepsOut: readonly (AllergenCode | AllergenGroupCode)[];
     readonly equipment: readonly EquipmentBrief[];
     readonly refrigeratorMl: number;
+    /** NASEM_2023 where nothing is said. */
+    readonly energyMethod?: "NASEM_2023" | "IOM_2005";
   };
   /** In time order; the evening of a date lies before the morning of the next. */
   readonly sessions: readonly SessionBrief[];
@@ -194,6 +215,8 @@ export interface WeekBrief {
   readonly catalogue: CatalogueBrief;
   readonly ruleSets: readonly RuleSetDocument[];
   readonly choking: readonly ChokingRule[];
+  /** Every slot once. */
+  readonly slotShares: readonly SlotShare[];
   readonly holding: HoldingLimits;
   readonly stock: readonly StockBrief[];
   readonly ready: readonly ReadyBaseBrief[];

@@ -1,5 +1,6 @@
 /** A planned week as the planner lays it out, the checker reads it and the database stores it. */
-import type { AllergenCode, EquipmentKind, ServedWarmth, SlotCode } from "../../shared/codes.js";
+import type { EquipmentKind, ServedWarmth, SlotCode } from "../../shared/codes.js";
+import type { OrganismCode } from "../../shared/holding-model.js";
 
 export interface CutPlan {
   readonly food: string;
@@ -8,11 +9,35 @@ export interface CutPlan {
 }
 
 export type HoldingCase = "CHILLED" | "FLASK" | "AMBIENT" | "NOT_CONTROLLED" | "REHEATED_AT_SCHOOL";
+export type HoldingMend = "COLD_SOURCES" | "FLASK" | "OTHER_DISH" | "LESS_TIME";
+/** What the model of heat and growth expects of an item; enough to draw its curve again. */
+export interface HoldingForecast {
+  /** Chilled beside cold sources, cold without them, warm from that morning's cooking, in the flask. */
+  readonly start: "CHILLED" | "COLD" | "WARM" | "FLASK";
+  readonly coldSources: number;
+  readonly hotDay: boolean;
+  /** Heat capacity it is given, J/K, rounded down. */
+  readonly joulesPerKelvin: number;
+  /** Minutes the curve began before leaving home. */
+  readonly minutesBefore: number;
+  /** Warmest from the start of the curve to the end of the break, and at its end. */
+  readonly mostCelsius: number;
+  readonly endCelsius: number;
+  /** Growth of the organism that grows most, log10 CFU/g; null when none of those it is looked for in grows. */
+  readonly growthLog10: number;
+  readonly organism: OrganismCode | null;
+  /** Whether the time rule or the model sets the limit. */
+  readonly limitedBy: "RULE" | "GROWTH" | "EXPOSURE";
+  /** What would give it more time where the model took some away; empty otherwise. */
+  readonly mend: readonly HoldingMend[];
+}
 export interface HoldingPlan {
   readonly case: HoldingCase;
   /** Whole minutes from leaving home to the end of the break. */
   readonly minutes: number;
   readonly limitMinutes: number;
+  /** Absent where nothing needs control, and in weeks planned before there was a model. */
+  readonly forecast?: HoldingForecast;
 }
 
 /** Why the planner chose it; facts only. */
@@ -100,8 +125,8 @@ export interface TaskPlan {
   readonly carer: number;
   /** Keys of tasks that come first. */
   readonly after: readonly string[];
-  /** Allergens it handles that a child of this household avoids: done after the safe things, then clean boards. */
-  readonly handles: readonly AllergenCode[];
+  /** What it handles that a child of this household avoids, allergens and single foods ("kiwi"), by recipe or by label. */
+  readonly handles: readonly string[];
 }
 
 export interface ShoppingLinePlan {

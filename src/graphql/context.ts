@@ -1,6 +1,9 @@
 import { GraphQLError } from "graphql";
 import type { App } from "../app/app.js";
 import type { ReadSession } from "../database/database.js";
+import { readOwnCatalogue, type OwnCatalogueRows } from "../database/own-catalogue.js";
+import { indexSeen } from "../app/own-rows.js";
+import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import { readHousehold, readMe, type HouseholdRow, type SchoolRow } from "../database/household.js";
 import { readRuleSets, readSchools, type RuleSetRow } from "../database/school.js";
 import { readWeek, readWeekById, readWeekOfDay, type WeekRow } from "../database/week.js";
@@ -16,6 +19,14 @@ export interface GraphqlContext {
   readonly reads: Reads;
 }
 
+export interface OwnSeen {
+  readonly rows: OwnCatalogueRows;
+  /** The reference catalogue and all of them, removed ones too: past weeks name those. */
+  readonly index: CatalogueIndex;
+  /** Row ID of each own dish by key. */
+  readonly dishIds: ReadonlyMap<string, string>;
+}
+
 /** Whole trees of one operation, each read at most once, all in one transaction. */
 export interface Reads {
   readonly session: () => ReadSession;
@@ -26,6 +37,8 @@ export interface Reads {
   weekById(id: string): Promise<WeekRow | null>;
   /** A household's children by ID, once a tree that names them has been read; null before. */
   childrenOf(householdId: string): ReadonlyMap<string, ChildNode> | null;
+  /** Own foods and dishes that the reader may see, in whichever household, by one statement. */
+  own(): Promise<OwnSeen>;
   me(): ReturnType<typeof readMe>;
   schools(ids: readonly string[]): Promise<SchoolRow[]>;
   ruleSets(schoolId: string): Promise<RuleSetRow[]>;
@@ -34,7 +47,7 @@ export interface Reads {
 }
 
 /** @param openSession opens the read transaction of this person, at first use */
-export function createReads(openSession: () => ReadSession): Reads {
+export function createReads(app: App, openSession: () => ReadSession): Reads {
   const kept = new Map<string, Promise<unknown>>();
   const once = <T>(key: string, read: () => Promise<T>): Promise<T> => {
     const before = kept.get(key) as Promise<T> | undefined;
@@ -89,6 +102,15 @@ export function createReads(openSession: () => ReadSession): Reads {
           .then(keepWeek),
       ),
     childrenOf: (householdId) => known.get(householdId) ?? null,
+    own: () =>
+      once("own", async () => {
+        const rows = await session().read(readOwnCatalogue);
+        return {
+          rows,
+          index: indexSeen(app, rows),
+          dishIds: new Map(rows.dishes.map(({ id, dish }) => [dish.key, id])),
+        };
+      }),
     me: () => once("me", () => session().read(readMe)),
     schools: (ids) =>
       ids.length === 0

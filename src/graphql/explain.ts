@@ -102,7 +102,26 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
     case "BoxBlocked":
       return {
         __typename: failure.kind,
-        message: "The box no longer passes its checks. Plan the week again before packing it.",
+        message:
+          "The box no longer passes its checks; blockedBecause says why. Plan the week again or mend it (mendWeek) before packing it.",
+      };
+    case "StillInUse":
+      return {
+        __typename: failure.kind,
+        message:
+          failure.dishes.length > 0
+            ? `Nothing was removed: ${failure.dishes.join(", ")} ${failure.dishes.length === 1 ? "is" : "are"} made of it. Change or remove that first.`
+            : `Nothing was removed: it stands in ${failure.boxes.length === 1 ? "a box" : `${failure.boxes.length} boxes`} of a week that is not over (${[...new Set(failure.boxes.map(({ date }) => date))].join(", ")}). Swap it there first.`,
+        dishes: failure.dishes,
+        boxes: failure.boxes,
+      };
+    case "ConfirmationNeeded":
+      return {
+        __typename: failure.kind,
+        message:
+          "Nothing has changed yet. The child's boxes may hold it again once this is done: send the same again with the token to confirm.",
+        token: failure.token,
+        expiresAt: failure.expiresAt,
       };
     case "NotAppointed":
       return { __typename: failure.kind, message: "You are not appointed to administer this school." };

@@ -1,12 +1,16 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, CautionNode as CautionRow, ConflictNode as ConflictRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow } from './rows.js';
-import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
+import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, CautionNode as CautionRow, ConflictNode as ConflictRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow } from './rows.js';
+import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { RuleSetRow as RuleSetRow } from '../database/school.js';
 import type { Rule as RuleRow } from '../../shared/rule-set.js';
-import type { Food as FoodRow, Base as BaseRow } from '../../shared/catalogue.js';
-import type { DerivedDish as DishRow } from '../domain/catalogue/derive.js';
+import type { Food as FoodRow, Base as BaseRow, Ingredient as DishIngredientRow } from '../../shared/catalogue.js';
+import type { DerivedDish as DishRow, NutrientDerivation as NutrientDerivationRow, NutrientPart as NutrientPartRow, CostPart as CostPartRow } from '../domain/catalogue/derive.js';
+import type { ProcessingClass as ProcessingClassRow } from '../domain/catalogue/processing.js';
 import type { WeekRow as WeekRow, ShoppingLineRow as ShoppingLineRow } from '../database/week.js';
 import type { Alternative as AlternativeRow } from '../domain/planner/alternatives.js';
+import type { MendingOffer as MendingOfferRow } from '../app/mend-week.js';
+import type { ItemPlan as MendedItemRow } from '../domain/week.js';
+import type { MissingFact as MissingFactRow } from '../domain/catalogue/what-is-missing.js';
 import type { GraphqlContext } from './context.js';
 export type Maybe<T> = T | null;
 export type InputMaybe<T> = Maybe<T>;
@@ -35,11 +39,20 @@ export type AgreeWeekInput = {
 
 export type AgreeWeekResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | WeekAgreed | WeekPayload;
 
+export type AllergenSource = {
+  readonly __typename?: 'AllergenSource';
+  readonly allergen: Scalars['String']['output'];
+  /** The foods themselves, or the rows they are bought as. */
+  readonly foods: ReadonlyArray<Food>;
+};
+
 export type Allergy = {
   readonly __typename?: 'Allergy';
   readonly allergen?: Maybe<Scalars['String']['output']>;
   readonly avoid: Avoid;
   readonly foodKind?: Maybe<Scalars['String']['output']>;
+  /** Whether this household has a record of its own; only that one can be taken back here. The stricter of two homes' records holds. */
+  readonly recordedHere: Scalars['Boolean']['output'];
 };
 
 export type AllergyInput = {
@@ -48,6 +61,12 @@ export type AllergyInput = {
   readonly avoid: Avoid;
   /** One food: kiwi, chickpea. */
   readonly foodKind?: InputMaybe<Scalars['String']['input']>;
+};
+
+export type AllergyPayload = {
+  readonly __typename?: 'AllergyPayload';
+  readonly child: Child;
+  readonly household: Household;
 };
 
 export type Alternative = {
@@ -70,6 +89,8 @@ export type Base = {
   readonly __typename?: 'Base';
   readonly batchGrams: Scalars['Float']['output'];
   readonly fixedHandsOnMinutes: Scalars['Float']['output'];
+  /** What goes into one batch. */
+  readonly ingredients: ReadonlyArray<DishIngredient>;
   /** The day it is made counts as the first. */
   readonly keepsChilledDays: Scalars['Int']['output'];
   readonly keepsFrozenDays?: Maybe<Scalars['Int']['output']>;
@@ -101,9 +122,51 @@ export type BatchFeed = {
   readonly grams: Scalars['Float']['output'];
 };
 
+export type BlockKind =
+  /** It contains what the child avoids. */
+  | 'ALLERGEN'
+  /** The breaks of the day are not those it was planned for. */
+  | 'BREAKS_CHANGED'
+  | 'CHOKING'
+  | 'DIET'
+  /** The dish or something in it is no longer in the catalogue. */
+  | 'DISH_UNKNOWN'
+  /** It would not stay cold, hot or good until the break. */
+  | 'HOLDING'
+  /** It contains what the kitchen keeps out. */
+  | 'KEPT_OUT'
+  /** Something in the kitchen that packs it; only that home sees what. */
+  | 'KITCHEN'
+  /** It is packed, and a label that counts now has not been read. */
+  | 'LABEL_UNREAD'
+  /** A label says it may contain what the child avoids. */
+  | 'MAY_CONTAIN'
+  /** No box is due from this home that day. */
+  | 'NOT_DUE'
+  /** It was to be heated at school, and nothing there heats it that day. */
+  | 'NO_REHEATING'
+  | 'NO_SCHOOL'
+  /** Against a rule of the school or the family. */
+  | 'RULE'
+  /** A rule that cannot be judged yet lets nothing through. */
+  | 'RULE_NOT_JUDGED';
+
+/** Why a box is blocked. Both homes of the child see it; what the packing kitchen keeps out or read on labels stays there. */
+export type BlockReason = {
+  readonly __typename?: 'BlockReason';
+  /** What the child avoids, or the kitchen keeps out. */
+  readonly allergen?: Maybe<Scalars['String']['output']>;
+  /** Null where it is not about one dish. */
+  readonly dish?: Maybe<Dish>;
+  readonly kind: BlockKind;
+  readonly text: Scalars['String']['output'];
+};
+
 /** What leaves the house with a child on a school day. */
 export type Box = Node & {
   readonly __typename?: 'Box';
+  /** Empty unless it is BLOCKED. */
+  readonly blockedBecause: ReadonlyArray<BlockReason>;
   readonly child: Child;
   readonly date: Scalars['LocalDate']['output'];
   readonly id: Scalars['ID']['output'];
@@ -172,12 +235,41 @@ export type BoxPacking = {
   readonly packedBy?: Maybe<Person>;
 };
 
+export type BoxPlace = {
+  readonly __typename?: 'BoxPlace';
+  readonly child: Child;
+  readonly date: Scalars['LocalDate']['output'];
+};
+
 export type BoxState =
   /** Something changed and the box no longer passes; replan before packing. */
   | 'BLOCKED'
   | 'EATEN'
   | 'PACKED'
   | 'PLANNED';
+
+/** A box whose verdict has just changed. */
+export type BoxVerdict = {
+  readonly __typename?: 'BoxVerdict';
+  readonly child: Child;
+  readonly date: Scalars['LocalDate']['output'];
+  /** Empty when it passes again. */
+  readonly reasons: ReadonlyArray<BlockReason>;
+  readonly state: BoxState;
+};
+
+export type BreakNeeds = {
+  readonly __typename?: 'BreakNeeds';
+  readonly breakKey: Scalars['String']['output'];
+  /** Before appetite. */
+  readonly energyKcal: Scalars['Int']['output'];
+  /** Of it given by the school. */
+  readonly givenKcal: Scalars['Int']['output'];
+  /** Of the day's energy, 0 to 1. */
+  readonly share: Scalars['Float']['output'];
+  /** The school, or where our usual share comes from. */
+  readonly source: Scalars['String']['output'];
+};
 
 /** A person in their role in one household. */
 export type Carer = {
@@ -214,6 +306,10 @@ export type Child = Node & {
   readonly id: Scalars['ID']['output'];
   readonly minutesToEat: Scalars['Int']['output'];
   readonly name: Scalars['String']['output'];
+  /** Food or milk the school gives. Boxes are planned for the rest of the day's need. */
+  readonly provisions: ReadonlyArray<SchoolProvision>;
+  /** May a dish, or a food as it comes, stand in the box this household packs for that day; and if not, why not. Give one of the two keys. */
+  readonly verdicts: VerdictsResult;
 };
 
 
@@ -232,6 +328,13 @@ export type ChildDailyNeedsArgs = {
   on: Scalars['LocalDate']['input'];
 };
 
+
+export type ChildVerdictsArgs = {
+  date: Scalars['LocalDate']['input'];
+  dish?: InputMaybe<Scalars['String']['input']>;
+  food?: InputMaybe<Scalars['String']['input']>;
+};
+
 /** No such child, or not one of yours. */
 export type ChildNotFound = UserError & {
   readonly __typename?: 'ChildNotFound';
@@ -244,6 +347,8 @@ export type ChokingHazard = {
   readonly class: Scalars['String']['output'];
   readonly cut: Scalars['String']['output'];
   readonly food: Scalars['String']['output'];
+  /** No piece larger than this; null where the form decides and not the size. */
+  readonly largestPieceMm?: Maybe<Scalars['Int']['output']>;
   /** No cut makes it safe below that age. */
   readonly never: Scalars['Boolean']['output'];
   readonly source: Scalars['String']['output'];
@@ -255,6 +360,8 @@ export type ClassBreak = {
   readonly __typename?: 'ClassBreak';
   /** Part of the day's energy, 0 to 1. */
   readonly energyShare: Scalars['Float']['output'];
+  /** The school, or where our usual share comes from. */
+  readonly energyShareSource: Scalars['String']['output'];
   readonly key: Scalars['String']['output'];
   readonly minutes: Scalars['Int']['output'];
   readonly name: Scalars['String']['output'];
@@ -268,6 +375,14 @@ export type CompartmentInput = {
   readonly ml: Scalars['Int']['input'];
 };
 
+/** Nothing has changed yet. Send the same again with the token, and a new idempotency key, to go through with it. */
+export type ConfirmationNeeded = UserError & {
+  readonly __typename?: 'ConfirmationNeeded';
+  readonly expiresAt: Scalars['DateTime']['output'];
+  readonly message: Scalars['String']['output'];
+  readonly token: Scalars['String']['output'];
+};
+
 export type Conflict = {
   readonly __typename?: 'Conflict';
   readonly child?: Maybe<Child>;
@@ -276,6 +391,18 @@ export type Conflict = {
   readonly session?: Maybe<Scalars['String']['output']>;
   readonly text: Scalars['String']['output'];
   readonly wayOut: Scalars['String']['output'];
+};
+
+export type CostPart = {
+  readonly __typename?: 'CostPart';
+  readonly base?: Maybe<Base>;
+  /** What is bought for it: the raw food of a cooked one. */
+  readonly bought: Food;
+  /** As sold, refuse and cooking losses counted. */
+  readonly boughtGrams: Scalars['Float']['output'];
+  /** Minor units with fractions. */
+  readonly costMinor: Scalars['Float']['output'];
+  readonly food: Food;
 };
 
 export type CreateChildInput = {
@@ -327,6 +454,22 @@ export type CreateHouseholdPayload = {
 
 export type CreateHouseholdResult = CreateHouseholdPayload | InvalidInput | KeyReused;
 
+/** What is made first, and on what. Washing and separate boards lower the risk; they do not take it away. */
+export type CrossContact = {
+  readonly __typename?: 'CrossContact';
+  readonly order: CrossContactOrder;
+  /** The same as a sentence for the cook. */
+  readonly text: Scalars['String']['output'];
+};
+
+export type CrossContactOrder =
+  /** It handles something avoided: on boards and with knives of its own. */
+  | 'APART'
+  /** Something avoided was on the worktop before it: boards, knives and hands are washed first. */
+  | 'CLEAN_FIRST'
+  /** Before anything avoided comes out. */
+  | 'SAFE_FIRST';
+
 export type Cut = {
   readonly __typename?: 'Cut';
   readonly cut: Scalars['String']['output'];
@@ -334,18 +477,38 @@ export type Cut = {
   readonly source: Scalars['String']['output'];
 };
 
+export type Cutlery =
+  | 'CHOPSTICKS'
+  | 'FORK'
+  | 'NONE'
+  | 'SPOON';
+
 export type DailyNeeds = {
   readonly __typename?: 'DailyNeeds';
+  readonly addedSugarMaxGrams: Scalars['Float']['output'];
+  /** In one meal. */
+  readonly addedSugarMealMaxGrams: Scalars['Float']['output'];
+  /** Each break of the child's class that day, with its part of the day. Empty without an enrolment. */
+  readonly breaks: ReadonlyArray<BreakNeeds>;
   readonly calciumMg: Scalars['Float']['output'];
   readonly energyKcal: Scalars['Int']['output'];
-  /** NASEM_2023 from body size, or DGA_TABLE by age and sex where body size is not known to this household. */
+  /** NASEM_2023 or IOM_2005, as the household chose; DGA_TABLE, by age and sex, for ages the equations are not for. */
   readonly energyMethod: Scalars['String']['output'];
   readonly fibreGrams: Scalars['Float']['output'];
+  /** Dietary folate equivalents. */
+  readonly folateDfeUg: Scalars['Float']['output'];
   readonly freeSugarMaxGrams: Scalars['Float']['output'];
+  /** What the energy was worked out from. Body size stays with the home that entered it; another home sees medians of the age. */
+  readonly inputs: NeedsInputs;
   readonly ironMg: Scalars['Float']['output'];
   readonly proteinGrams: Scalars['Float']['output'];
   readonly saturatedFatMaxGrams: Scalars['Float']['output'];
+  /** Intake is better reduced above it. */
   readonly sodiumMaxMg: Scalars['Float']['output'];
+  /** Where each figure was published. */
+  readonly sources: ReadonlyArray<NeedSource>;
+  /** The most of a day that is thought to harm almost nobody; no goal and no limit on one box. */
+  readonly upperLevels: ReadonlyArray<UpperLevel>;
   readonly vitaminARaeUg: Scalars['Float']['output'];
   readonly vitaminCMg: Scalars['Float']['output'];
   readonly zincMg: Scalars['Float']['output'];
@@ -353,11 +516,25 @@ export type DailyNeeds = {
 
 export type Dish = Node & {
   readonly __typename?: 'Dish';
+  /** Which foods bring each allergen. */
+  readonly allergenSources: ReadonlyArray<AllergenSource>;
   /** Derived from every ingredient, bases included. */
   readonly allergens: ReadonlyArray<Scalars['String']['output']>;
   readonly bases: ReadonlyArray<DishBase>;
+  /** Carbohydrate of the reference portion; null when an ingredient's figure is missing, never a part of the sum. */
+  readonly carbohydrateGrams?: Maybe<Scalars['Float']['output']>;
+  /** The same for one piece; null as well when the dish is not counted in pieces. */
+  readonly carbohydrateGramsPerPiece?: Maybe<Scalars['Float']['output']>;
+  /**
+   * Whole minor units; the parts behind it have fractions.
+   * @deprecated Use portionCostMinor: here an own dish of a child's other home, whose prices are theirs, counts 0.
+   */
   readonly costMinor: Scalars['Int']['output'];
+  readonly costParts: ReadonlyArray<CostPart>;
   readonly cuisine: Scalars['String']['output'];
+  readonly cutlery: Cutlery;
+  /** How one figure came about, to be added up by hand. */
+  readonly derivation: NutrientDerivation;
   readonly freeSugarGrams: Scalars['Float']['output'];
   readonly goodForHours: Scalars['Float']['output'];
   readonly hazards: ReadonlyArray<ChokingHazard>;
@@ -371,14 +548,30 @@ export type Dish = Node & {
   readonly name: Scalars['String']['output'];
   /** Derived, for the reference portion; sums of what is known. */
   readonly nutrients: ReadonlyArray<NutrientAmount>;
+  /** Entered by a household. What it costs and how it is made stay with that household. */
+  readonly own: Scalars['Boolean']['output'];
   readonly pieceName?: Maybe<Scalars['String']['output']>;
+  /** Cost of the reference portion in whole minor units; null for a dish of a child's other home. */
+  readonly portionCostMinor?: Maybe<Scalars['Int']['output']>;
   /** Grams of the reference portion. */
   readonly portionGrams: Scalars['Float']['output'];
   /** Pieces in the reference portion; null when it is not counted in pieces. */
   readonly portionPieces?: Maybe<Scalars['Float']['output']>;
+  /** How it is made, and what its foods are on their own. */
+  readonly processing: ReadonlyArray<ProcessingClass>;
+  /** Part of the mass that goes in which is bought ready made (bread, meat products, condiments, sweets, bagged snacks), 0 to 1: our own line. */
+  readonly readyMadeShare: Scalars['Float']['output'];
   readonly served: ServedWarmth;
   readonly slots: ReadonlyArray<Slot>;
+  readonly spill: SpillClass;
   readonly steps: ReadonlyArray<DishStep>;
+  /** Space of the reference portion in the box. */
+  readonly volumeMl: Scalars['Float']['output'];
+};
+
+
+export type DishDerivationArgs = {
+  tag: NutrientTag;
 };
 
 export type DishBase = {
@@ -397,7 +590,10 @@ export type DishIngredient = {
   readonly __typename?: 'DishIngredient';
   readonly food: Food;
   readonly form: Scalars['String']['output'];
+  /** As the food's row describes it: raw grams of a raw row. */
   readonly grams: Scalars['Float']['output'];
+  /** How it is cooked here; null for what is eaten raw or entered as the cooked food. */
+  readonly retention?: Maybe<Retention>;
 };
 
 export type DishStep = {
@@ -417,6 +613,12 @@ export type DishUnknown = UserError & {
   /** Keys that look like it. */
   readonly nearest: ReadonlyArray<Scalars['String']['output']>;
 };
+
+export type EnergyMethod =
+  /** Institute of Medicine 2002/2005. */
+  | 'IOM_2005'
+  /** National Academies 2023. */
+  | 'NASEM_2023';
 
 export type EnrolChildInput = {
   readonly childId: Scalars['ID']['input'];
@@ -456,6 +658,15 @@ export type EquipmentInput = {
   readonly units: Scalars['Int']['input'];
 };
 
+export type Exclusion = {
+  readonly __typename?: 'Exclusion';
+  /** ALLERGEN, MAY_CONTAIN, KEPT_OUT, DIET, CHOKING, HOLDING, FACILITY, RULE, OUT_OF, EQUIPMENT, NO_SESSION, MORNING_TOO_SHORT or VOLUME. */
+  readonly kind: Scalars['String']['output'];
+  /** Who says so; null where it is the family's own list or the kitchen itself. */
+  readonly source?: Maybe<Scalars['String']['output']>;
+  readonly text: Scalars['String']['output'];
+};
+
 export type Facility =
   | 'NEITHER'
   /** Boxes are kept cold until they are eaten. */
@@ -478,14 +689,25 @@ export type Food = {
   readonly group: Scalars['String']['output'];
   readonly key: Scalars['String']['output'];
   readonly kind: Scalars['String']['output'];
+  /** Which of its allergens a label must name under a law; empty for a law that is not known. Says nothing about who may eat it. */
+  readonly labelDeclarations: ReadonlyArray<LabelDeclaration>;
   readonly name: Scalars['String']['output'];
   /** USDA Standard Reference number; null for water. */
   readonly ndb?: Maybe<Scalars['String']['output']>;
   /** Only what the table knows: a nutrient that is not listed is missing, not zero. */
   readonly nutrients: ReadonlyArray<NutrientAmount>;
+  /** Entered by a household, not a row of the composition table. */
+  readonly own: Scalars['Boolean']['output'];
   /** Has a label that a carer of a child who avoids traces has to read. */
   readonly packaged: Scalars['Boolean']['output'];
   readonly refusePercent: Scalars['Float']['output'];
+};
+
+
+/** One row of a composition table, per 100 g edible. */
+export type FoodLabelDeclarationsArgs = {
+  law: Scalars['String']['input'];
+  on: Scalars['LocalDate']['input'];
 };
 
 export type FreezerStock = Node & {
@@ -512,12 +734,17 @@ export type Household = Node & {
   readonly children: ReadonlyArray<Child>;
   /** ISO 4217 code; money is in its minor unit. */
   readonly currency: Scalars['String']['output'];
+  readonly energyMethod: EnergyMethod;
   readonly id: Scalars['ID']['output'];
   /** Allergens that never enter this kitchen. */
   readonly keepsOut: ReadonlyArray<Scalars['String']['output']>;
   readonly kitchen: Kitchen;
   readonly myRole: Role;
   readonly name: Scalars['String']['output'];
+  /** Dishes on this household's own list, by key. */
+  readonly ownDishes: ReadonlyArray<Dish>;
+  /** Foods on this household's own list, by key. */
+  readonly ownFoods: ReadonlyArray<Food>;
   /** Goes up with every change of kitchen, children or stock. */
   readonly revision: Scalars['Int']['output'];
   /** IANA name: Europe/London. */
@@ -595,6 +822,25 @@ export type LabelCheck = {
   readonly readOn: Scalars['LocalDate']['output'];
 };
 
+export type LabelDeclaration = {
+  readonly __typename?: 'LabelDeclaration';
+  /** The law's class; null when it falls under none. */
+  readonly class?: Maybe<Scalars['String']['output']>;
+  readonly source: Scalars['String']['output'];
+  readonly status: LabelStatus;
+  /** An allergen, or a food kind that the law names. */
+  readonly subject: Scalars['String']['output'];
+};
+
+/** A product that need not be named although it is made of an allergen. */
+export type LabelExemption = {
+  readonly __typename?: 'LabelExemption';
+  readonly about: Scalars['String']['output'];
+  readonly allergens: ReadonlyArray<Scalars['String']['output']>;
+  readonly derivative: Scalars['String']['output'];
+  readonly source: Scalars['String']['output'];
+};
+
 export type LabelKind = {
   readonly __typename?: 'LabelKind';
   readonly kind: Scalars['String']['output'];
@@ -606,10 +852,83 @@ export type LabelKindInput = {
   readonly says: LabelSays;
 };
 
+/** Allergens that a law makes a label name. For reading labels; it never narrows what a child avoids. */
+export type LabelLaw = {
+  readonly __typename?: 'LabelLaw';
+  readonly allergens: ReadonlyArray<LabelLawClass>;
+  readonly caution: Scalars['String']['output'];
+  readonly exempt: ReadonlyArray<LabelExemption>;
+  /** The list was read in part: what is not on it may still have to be named. */
+  readonly incomplete: Scalars['Boolean']['output'];
+  /** eu, us, ca or in. */
+  readonly key: Scalars['String']['output'];
+  readonly source: Scalars['String']['output'];
+  readonly title: Scalars['String']['output'];
+};
+
+export type LabelLawClass = {
+  readonly __typename?: 'LabelLawClass';
+  /** ALLERGEN, or GLUTEN_SOURCE: named on labels outside the law's list of allergens. */
+  readonly as: Scalars['String']['output'];
+  /** The law's own class: MILK, TREE_NUTS, GLUTEN_CEREALS. */
+  readonly code: Scalars['String']['output'];
+  /** Foods that count under it on the day. */
+  readonly members: ReadonlyArray<LabelLawMember>;
+  readonly note?: Maybe<Scalars['String']['output']>;
+  /** First day it has to be named; null where it was so before any date that matters here. */
+  readonly since?: Maybe<Scalars['LocalDate']['output']>;
+  readonly source: Scalars['String']['output'];
+};
+
+export type LabelLawMember = {
+  readonly __typename?: 'LabelLawMember';
+  /** Null for a food without an allergen code of its own. */
+  readonly allergen?: Maybe<Scalars['String']['output']>;
+  readonly name: Scalars['String']['output'];
+};
+
+/** Per 100 g, as the label prints it. Absent is not known, never none. */
+export type LabelNutrientsInput = {
+  /** Absent: all sugars count as free sugars. */
+  readonly addedSugarsGrams?: InputMaybe<Scalars['Float']['input']>;
+  readonly calciumMg?: InputMaybe<Scalars['Float']['input']>;
+  /** Without fibre, as labels in Europe print it. */
+  readonly carbohydrateGrams?: InputMaybe<Scalars['Float']['input']>;
+  readonly energyKcal?: InputMaybe<Scalars['Float']['input']>;
+  readonly energyKj?: InputMaybe<Scalars['Float']['input']>;
+  readonly fatGrams?: InputMaybe<Scalars['Float']['input']>;
+  readonly fibreGrams?: InputMaybe<Scalars['Float']['input']>;
+  readonly folateMicrograms?: InputMaybe<Scalars['Float']['input']>;
+  readonly ironMg?: InputMaybe<Scalars['Float']['input']>;
+  readonly magnesiumMg?: InputMaybe<Scalars['Float']['input']>;
+  readonly phosphorusMg?: InputMaybe<Scalars['Float']['input']>;
+  readonly potassiumMg?: InputMaybe<Scalars['Float']['input']>;
+  readonly proteinGrams?: InputMaybe<Scalars['Float']['input']>;
+  /** Sodium is this divided by 2.5. */
+  readonly saltGrams?: InputMaybe<Scalars['Float']['input']>;
+  readonly saturatedFatGrams?: InputMaybe<Scalars['Float']['input']>;
+  readonly sodiumMg?: InputMaybe<Scalars['Float']['input']>;
+  readonly sugarsGrams?: InputMaybe<Scalars['Float']['input']>;
+  /** With fibre, as labels in America print it. */
+  readonly totalCarbohydrateGrams?: InputMaybe<Scalars['Float']['input']>;
+  readonly vitaminAMicrograms?: InputMaybe<Scalars['Float']['input']>;
+  readonly vitaminB12Micrograms?: InputMaybe<Scalars['Float']['input']>;
+  readonly vitaminCMg?: InputMaybe<Scalars['Float']['input']>;
+  readonly vitaminDMicrograms?: InputMaybe<Scalars['Float']['input']>;
+  readonly zincMg?: InputMaybe<Scalars['Float']['input']>;
+};
+
 export type LabelSays =
   | 'CLEAR'
   | 'CONTAINS'
   | 'MAY_CONTAIN';
+
+export type LabelStatus =
+  | 'EXEMPT'
+  | 'NAMED'
+  | 'NOT_NAMED'
+  /** The law was read in part, and the part read does not say. */
+  | 'UNKNOWN';
 
 /** Labels that must be read and clear first, because the child avoids traces. */
 export type LabelsUnread = UserError & {
@@ -673,6 +992,59 @@ export type Me = {
   readonly person: Person;
 };
 
+export type MendWeekInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly weekId: Scalars['ID']['input'];
+};
+
+export type MendWeekResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | WeekInfeasible | WeekPayload;
+
+export type MendedBox = {
+  readonly __typename?: 'MendedBox';
+  readonly child: Child;
+  readonly date: Scalars['LocalDate']['output'];
+  readonly items: ReadonlyArray<MendedItem>;
+};
+
+export type MendedItem = {
+  readonly __typename?: 'MendedItem';
+  readonly breakKey: Scalars['String']['output'];
+  readonly dish: Dish;
+  readonly slot: Slot;
+};
+
+/** What mendWeek would do now. Nothing is stored. */
+export type MendingOffer = {
+  readonly __typename?: 'MendingOffer';
+  /** Boxes that would change, with what they would hold; empty items: no box any more. */
+  readonly changedBoxes: ReadonlyArray<MendedBox>;
+  /** What stands in the way when it is not possible. */
+  readonly conflicts: ReadonlyArray<Conflict>;
+  readonly possible: Scalars['Boolean']['output'];
+};
+
+/** Something that is not known, and what that keeps from happening. */
+export type MissingFact = {
+  readonly __typename?: 'MissingFact';
+  readonly foods: ReadonlyArray<Food>;
+  readonly kind: MissingFactKind;
+  /** The figure that is missing; null when it is none. */
+  readonly nutrient?: Maybe<NutrientTag>;
+  /** Sentences of the rules in force that need it. */
+  readonly rules: ReadonlyArray<Scalars['String']['output']>;
+  readonly text: Scalars['String']['output'];
+};
+
+export type MissingFactKind =
+  | 'DENSITY'
+  | 'FREE_SUGAR'
+  /** Water activity or pH. */
+  | 'HOLDING'
+  /** Nobody has read the label. */
+  | 'LABEL'
+  | 'NUTRIENT';
+
 export type MissingFigure = {
   readonly __typename?: 'MissingFigure';
   readonly food: Scalars['String']['output'];
@@ -695,24 +1067,50 @@ export type Mutation = {
   readonly loadRuleSet: LoadRuleSetResult;
   /** Record that a box was packed. */
   readonly markPacked: MarkPackedResult;
+  /** Replace the blocked boxes of a week, changing others only when nothing else works. An agreed week in which only blocked boxes change stays agreed, else it is a draft again. Pins on what is blocked are let go. */
+  readonly mendWeek: MendWeekResult;
   /** Keep an item as it is through every replan. */
   readonly pinItem: PinItemResult;
   /** Plan the week that holds a day. Pinned, packed and cooked things stay. */
   readonly planWeek: PlanWeekResult;
   /** Plan the week thoroughly, with ten times the search, as a job; planProgress and weekChanged tell how it goes. */
   readonly planWeekInBackground: PlanWeekInBackgroundResult;
+  /** Record an allergy of a child or make it stricter, from either home, at once. Boxes that no longer pass are blocked in both. */
+  readonly recordAllergy: RecordAllergyResult;
   /** Record what a label says. Needed before a box may be marked packed for a child who avoids traces. */
   readonly recordLabel: RecordLabelResult;
   /** Let a house rule rest for one day. Safety, school rules and the kitchen's limits cannot be relaxed. */
   readonly relaxHouseRule: RelaxHouseRuleResult;
+  /** Remove or loosen this home's record of an allergy. Takes two steps: without a token it answers what to send back. */
+  readonly removeAllergy: RemoveAllergyResult;
+  /** Take a dish off the list; refused while it stands in a box of a week that is not over. */
+  readonly removeOwnDish: RemoveOwnDishResult;
+  /** Take a food off the list; refused while one of the household's own dishes is made of it. */
+  readonly removeOwnFood: RemoveOwnFoodResult;
+  /** Take back what was said of a day. Only for the administrator. */
+  readonly removeSchoolDay: RemoveSchoolDayResult;
   /** A child stays home: the day's box falls away and the rest is replanned with the fewest changes. */
   readonly reportAbsence: ReportAbsenceResult;
+  /** Add a dish to the household's own list, or change one. It is derived and checked at once. */
+  readonly saveOwnDish: SaveOwnDishResult;
+  /** Add a food to the household's own list, or change one: the product in hand, as its label prints it. */
+  readonly saveOwnFood: SaveOwnFoodResult;
+  /** Choose the equation that the household's energy figures come from. */
+  readonly setEnergyMethod: SetEnergyMethodResult;
   /** Set how many of each piece of equipment the kitchen has; kinds not named stay. */
   readonly setEquipment: SetEquipmentResult;
+  /** Say how a class keeps or heats food. Only for the school's or jurisdiction's administrator. */
+  readonly setFacility: SetFacilityResult;
+  /** Say which allergens never enter this kitchen; replaces the list. */
+  readonly setKeepsOut: SetKeepsOutResult;
   /** Say what the family meals leave; replaces the list. */
   readonly setLeftovers: SetLeftoversResult;
   /** Set the minutes of prep sessions, by weekday or for one date. */
   readonly setPrepTimes: SetPrepTimesResult;
+  /** Say what one day of the school or a class is like; takes the place of what was said of it before. Only for the administrator. */
+  readonly setSchoolDay: SetSchoolDayResult;
+  /** Say what food or milk the school gives a child; replaces the list. */
+  readonly setSchoolProvision: SetSchoolProvisionResult;
   /** Say what is in the cupboard. Foods not named stay as they are; 0 grams takes one out. */
   readonly setStock: SetStockResult;
   /** Put another dish in an item's place and lay the week out again. */
@@ -758,6 +1156,11 @@ export type MutationMarkPackedArgs = {
 };
 
 
+export type MutationMendWeekArgs = {
+  input: MendWeekInput;
+};
+
+
 export type MutationPinItemArgs = {
   input: PinItemInput;
 };
@@ -773,6 +1176,11 @@ export type MutationPlanWeekInBackgroundArgs = {
 };
 
 
+export type MutationRecordAllergyArgs = {
+  input: RecordAllergyInput;
+};
+
+
 export type MutationRecordLabelArgs = {
   input: RecordLabelInput;
 };
@@ -783,13 +1191,58 @@ export type MutationRelaxHouseRuleArgs = {
 };
 
 
+export type MutationRemoveAllergyArgs = {
+  input: RemoveAllergyInput;
+};
+
+
+export type MutationRemoveOwnDishArgs = {
+  input: RemoveOwnDishInput;
+};
+
+
+export type MutationRemoveOwnFoodArgs = {
+  input: RemoveOwnFoodInput;
+};
+
+
+export type MutationRemoveSchoolDayArgs = {
+  input: RemoveSchoolDayInput;
+};
+
+
 export type MutationReportAbsenceArgs = {
   input: ReportAbsenceInput;
 };
 
 
+export type MutationSaveOwnDishArgs = {
+  input: SaveOwnDishInput;
+};
+
+
+export type MutationSaveOwnFoodArgs = {
+  input: SaveOwnFoodInput;
+};
+
+
+export type MutationSetEnergyMethodArgs = {
+  input: SetEnergyMethodInput;
+};
+
+
 export type MutationSetEquipmentArgs = {
   input: SetEquipmentInput;
+};
+
+
+export type MutationSetFacilityArgs = {
+  input: SetFacilityInput;
+};
+
+
+export type MutationSetKeepsOutArgs = {
+  input: SetKeepsOutInput;
 };
 
 
@@ -800,6 +1253,16 @@ export type MutationSetLeftoversArgs = {
 
 export type MutationSetPrepTimesArgs = {
   input: SetPrepTimesInput;
+};
+
+
+export type MutationSetSchoolDayArgs = {
+  input: SetSchoolDayInput;
+};
+
+
+export type MutationSetSchoolProvisionArgs = {
+  input: SetSchoolProvisionInput;
 };
 
 
@@ -820,6 +1283,27 @@ export type MutationTakeTaskArgs = {
 
 export type MutationUnpinItemArgs = {
   input: UnpinItemInput;
+};
+
+export type NeedSource = {
+  readonly __typename?: 'NeedSource';
+  /** energy, protein, intakes, sodium, saturatedFat, freeSugars, addedSugars, upperLevels or bodySize. */
+  readonly figure: Scalars['String']['output'];
+  readonly source: Scalars['String']['output'];
+};
+
+export type NeedsInputs = {
+  readonly __typename?: 'NeedsInputs';
+  /** INACTIVE, LOW_ACTIVE, ACTIVE or VERY_ACTIVE, each method's own scale. */
+  readonly activity: Scalars['String']['output'];
+  /** With the part of the running year. */
+  readonly ageYears: Scalars['Float']['output'];
+  /** What this household did not enter: sex, weightKg, heightCm. Sizes are then medians of the growth charts. */
+  readonly assumed: ReadonlyArray<Scalars['String']['output']>;
+  readonly heightCm: Scalars['Float']['output'];
+  /** FEMALE or MALE; null where it is not known to this household, then both sexes' figures are averaged. */
+  readonly sex?: Maybe<Scalars['String']['output']>;
+  readonly weightKg: Scalars['Float']['output'];
 };
 
 /** A child who wakes here that week has no school. */
@@ -865,6 +1349,60 @@ export type NutrientAmount = {
   readonly unit: Scalars['String']['output'];
 };
 
+export type NutrientDerivation = {
+  readonly __typename?: 'NutrientDerivation';
+  /** What a maximum counts: more than the total only where no retention factor was read. */
+  readonly atMost?: Maybe<Scalars['Float']['output']>;
+  /** The table has no figure for these; the total leaves them out. */
+  readonly missing: ReadonlyArray<Food>;
+  readonly nutrient: NutrientTag;
+  /** They add up to the total. */
+  readonly parts: ReadonlyArray<NutrientPart>;
+  /** What a minimum counts and what is shown; null when no ingredient's figure is known. */
+  readonly total?: Maybe<Scalars['Float']['output']>;
+  readonly unit: Scalars['String']['output'];
+};
+
+/** An ingredient's amount: grams times the figure per 100 g times the factor. */
+export type NutrientPart = {
+  readonly __typename?: 'NutrientPart';
+  readonly amount: Scalars['Float']['output'];
+  /** The base it comes in with; null for an ingredient of the dish itself. */
+  readonly base?: Maybe<Base>;
+  readonly basis: RetentionBasis;
+  /** The part that cooking surely leaves, 0 to 1. */
+  readonly factor: Scalars['Float']['output'];
+  readonly food: Food;
+  readonly grams: Scalars['Float']['output'];
+  readonly per100: Scalars['Float']['output'];
+  readonly retention?: Maybe<Retention>;
+};
+
+/** INFOODS tag names; an amount's unit stands beside it. */
+export type NutrientTag =
+  | 'CA'
+  | 'CHOCDF'
+  | 'ENERC_KCAL'
+  | 'FAMS'
+  | 'FAPU'
+  | 'FASAT'
+  | 'FAT'
+  | 'FE'
+  | 'FIBTG'
+  | 'FOLDFE'
+  | 'K'
+  | 'MG'
+  | 'NA'
+  | 'P'
+  | 'PROCNT'
+  | 'SUGAR'
+  | 'VITA_RAE'
+  | 'VITB12'
+  | 'VITC'
+  | 'VITD'
+  | 'WATER'
+  | 'ZN';
+
 /** No child of this household has a school day then. */
 export type OutsideTerm = UserError & {
   readonly __typename?: 'OutsideTerm';
@@ -872,6 +1410,125 @@ export type OutsideTerm = UserError & {
   /** The next school day of any of the children; null when no term is known. */
   readonly nextSchoolDay?: Maybe<Scalars['LocalDate']['output']>;
   readonly weekStart: Scalars['LocalDate']['output'];
+};
+
+export type OwnDishBaseInput = {
+  /** Base key: rice-cooked. */
+  readonly base: Scalars['String']['input'];
+  readonly grams: Scalars['Float']['input'];
+};
+
+/** All of it each time, for one reference portion. */
+export type OwnDishInput = {
+  readonly bases: ReadonlyArray<OwnDishBaseInput>;
+  readonly colours: ReadonlyArray<Scalars['String']['input']>;
+  readonly cookedInFat: Scalars['Boolean']['input'];
+  readonly cuisine: Scalars['String']['input'];
+  readonly cutlery: Cutlery;
+  readonly flavours: ReadonlyArray<Scalars['String']['input']>;
+  /** Hours it stays good to eat, 1 to 24: quality, not safety. */
+  readonly goodForHours: Scalars['Float']['input'];
+  readonly ingredients: ReadonlyArray<OwnIngredientInput>;
+  readonly name: Scalars['String']['input'];
+  readonly portion: OwnPortionInput;
+  /** What school rules ask about: DEEP_FRIED, PASTRY, COATED, CONFECTIONERY, CAKE_OR_BISCUIT, SAVOURY_SNACK, FIZZY_DRINK. */
+  readonly processing: ReadonlyArray<Scalars['String']['input']>;
+  /** EGG, CHICKEN, PULSE and so on, or NONE. */
+  readonly protein: Scalars['String']['input'];
+  readonly served: ServedWarmth;
+  readonly slots: ReadonlyArray<Slot>;
+  readonly spill: SpillClass;
+  /** RICE, BREAD, FLATBREAD, PASTA, NOODLE, POTATO, MAIZE, MILLET, GRAIN, BATTER_CAKE or NONE. */
+  readonly starch: Scalars['String']['input'];
+  readonly steps: ReadonlyArray<OwnDishStepInput>;
+  readonly textures: ReadonlyArray<Scalars['String']['input']>;
+  readonly treat: Scalars['Boolean']['input'];
+  /** Space of the portion in the box. */
+  readonly volumeMl: Scalars['Float']['input'];
+};
+
+export type OwnDishStepInput = {
+  /** Portions one go of the equipment takes; absent when it does not limit. */
+  readonly batchPortions?: InputMaybe<Scalars['Int']['input']>;
+  /** Minutes to cool after it before the lid may close. */
+  readonly coolMinutes: Scalars['Float']['input'];
+  readonly equipment: ReadonlyArray<OwnEquipmentInput>;
+  readonly eveningBefore: Scalars['Boolean']['input'];
+  readonly handsOnFixedMinutes: Scalars['Float']['input'];
+  readonly handsOnPerPortionMinutes: Scalars['Float']['input'];
+  /** The equipment stays occupied while it cools. */
+  readonly heldWhileCooling: Scalars['Boolean']['input'];
+  readonly passiveMinutes: Scalars['Float']['input'];
+  readonly text: Scalars['String']['input'];
+};
+
+export type OwnEquipmentInput = {
+  readonly kind: Scalars['String']['input'];
+  readonly units: Scalars['Int']['input'];
+};
+
+/** All of it each time: what is absent is not known, and nothing is kept from before. */
+export type OwnFoodInput = {
+  /** Shapes and textures small children choke on; an empty list says there are none. */
+  readonly chokingClasses: ReadonlyArray<Scalars['String']['input']>;
+  /** Needed for recipes in millilitres. */
+  readonly densityGramsPerMl?: InputMaybe<Scalars['Float']['input']>;
+  /** A food group: GRAIN, CONDIMENT. */
+  readonly group: Scalars['String']['input'];
+  readonly keepsChilledDays?: InputMaybe<Scalars['Int']['input']>;
+  /** The plant, animal or product it is, for allergies to one food: chickpea, cow-milk. */
+  readonly kind: Scalars['String']['input'];
+  /** Absent: nobody has read it, and it counts as unread for everybody who avoids anything. */
+  readonly label?: InputMaybe<OwnLabelInput>;
+  readonly name: Scalars['String']['input'];
+  readonly nutrients: LabelNutrientsInput;
+  /** What it comes from: PLANT, DAIRY, EGG. All of them. */
+  readonly origins: ReadonlyArray<Scalars['String']['input']>;
+  readonly pack: OwnPackInput;
+  /** Sold with a label. Only an unpackaged food whose allergens are stated is taken to be nothing but its kind. */
+  readonly packaged: Scalars['Boolean']['input'];
+  /** The day from which the product is as entered; an older label is another product's. */
+  readonly productSince?: InputMaybe<Scalars['LocalDate']['input']>;
+  readonly refusePercent: Scalars['Float']['input'];
+  /** PRODUCE, CHILLED, MEAT_FISH, BAKERY, DRY_GOODS, TINS_JARS, FROZEN or SPICES_OILS. */
+  readonly shopSection: Scalars['String']['input'];
+  readonly wholeGrain: Scalars['Boolean']['input'];
+};
+
+export type OwnIngredientInput = {
+  /** Food key, of the catalogue or of the household's own list. */
+  readonly food: Scalars['String']['input'];
+  /** How it reaches the box: WHOLE, GRATED, MIXED_IN. */
+  readonly form: Scalars['String']['input'];
+  /** Give this or ml. */
+  readonly grams?: InputMaybe<Scalars['Float']['input']>;
+  /** Only for a food whose density is known. */
+  readonly ml?: InputMaybe<Scalars['Float']['input']>;
+  /** Code of the retention table for a raw food cooked here. */
+  readonly retention?: InputMaybe<Scalars['String']['input']>;
+};
+
+export type OwnLabelInput = {
+  readonly contains: ReadonlyArray<Scalars['String']['input']>;
+  readonly kinds: ReadonlyArray<LabelKindInput>;
+  readonly mayContain: ReadonlyArray<Scalars['String']['input']>;
+  readonly readOn: Scalars['LocalDate']['input'];
+};
+
+export type OwnPackInput = {
+  readonly grams: Scalars['Float']['input'];
+  /** In the household's currency. */
+  readonly priceMinor: Scalars['Int']['input'];
+};
+
+/** Weighed (grams, stepGrams) or counted (gramsPerPiece, pieces, stepPieces, pieceName). */
+export type OwnPortionInput = {
+  readonly grams?: InputMaybe<Scalars['Float']['input']>;
+  readonly gramsPerPiece?: InputMaybe<Scalars['Float']['input']>;
+  readonly pieceName?: InputMaybe<Scalars['String']['input']>;
+  readonly pieces?: InputMaybe<Scalars['Float']['input']>;
+  readonly stepGrams?: InputMaybe<Scalars['Int']['input']>;
+  readonly stepPieces?: InputMaybe<Scalars['Float']['input']>;
 };
 
 export type PageInfo = {
@@ -894,6 +1551,21 @@ export type PinItemInput = {
 };
 
 export type PinItemResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | WeekPayload;
+
+export type PlaceVerdict = {
+  readonly __typename?: 'PlaceVerdict';
+  readonly allowed: Scalars['Boolean']['output'];
+  readonly breakKey: Scalars['String']['output'];
+  /** What the packer has to cut, and how; empty when it is not allowed. */
+  readonly cuts: ReadonlyArray<Cut>;
+  /** The first thing that shuts it out; null when it is allowed. */
+  readonly exclusion?: Maybe<Exclusion>;
+  /** Labels to read before packing; empty when it is not allowed. */
+  readonly labelsToRead: ReadonlyArray<Food>;
+  /** Counts items of the same slot in a break, from 0. */
+  readonly place: Scalars['Int']['output'];
+  readonly slot: Slot;
+};
 
 export type PlanOrigin = {
   readonly __typename?: 'PlanOrigin';
@@ -983,17 +1655,29 @@ export type PrepTimeInput = {
   readonly weekday?: InputMaybe<Weekday>;
 };
 
+export type ProcessingClass = {
+  readonly __typename?: 'ProcessingClass';
+  /** The foods that bring it; empty when it is how the dish is made. */
+  readonly foods: ReadonlyArray<Food>;
+  readonly tag: Scalars['String']['output'];
+};
+
 export type Query = {
   readonly __typename?: 'Query';
   /** Dishes that could take an item's place with the whole week still passing every rule, best first; found by replanning each. At most five. */
   readonly alternatives: ReadonlyArray<Alternative>;
+  /** By key; with householdId also one of that household's own list. */
   readonly dish?: Maybe<Dish>;
-  /** All dishes by key, those for one slot when given. */
+  /** All dishes by key, those for one slot when given; with householdId its own ones among them. */
   readonly dishes: DishConnection;
   /** Null when there is none or it is not yours. */
   readonly household?: Maybe<Household>;
+  /** Label laws as they stand on a day. */
+  readonly labelLaws: ReadonlyArray<LabelLaw>;
   /** The person behind the token. */
   readonly me: Me;
+  /** How the blocked boxes of a week could be replaced with the fewest changes; null when there is no such week of yours. */
+  readonly mendingOffer?: Maybe<MendingOffer>;
   /** Anything by its ID; null when there is none or it is not yours to see. */
   readonly node?: Maybe<Node>;
   readonly school?: Maybe<School>;
@@ -1010,6 +1694,7 @@ export type QueryAlternativesArgs = {
 
 
 export type QueryDishArgs = {
+  householdId?: InputMaybe<Scalars['ID']['input']>;
   key: Scalars['String']['input'];
 };
 
@@ -1017,12 +1702,23 @@ export type QueryDishArgs = {
 export type QueryDishesArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
   first: Scalars['Int']['input'];
+  householdId?: InputMaybe<Scalars['ID']['input']>;
   slot?: InputMaybe<Slot>;
 };
 
 
 export type QueryHouseholdArgs = {
   id: Scalars['ID']['input'];
+};
+
+
+export type QueryLabelLawsArgs = {
+  on: Scalars['LocalDate']['input'];
+};
+
+
+export type QueryMendingOfferArgs = {
+  weekId: Scalars['ID']['input'];
 };
 
 
@@ -1046,6 +1742,20 @@ export type QueryWeekArgs = {
   date: Scalars['LocalDate']['input'];
   householdId: Scalars['ID']['input'];
 };
+
+export type RecordAllergyInput = {
+  /** An allergen or a family of them (TREE_NUTS, GLUTEN_CEREALS, SHELLFISH). Give this or foodKind. */
+  readonly allergen?: InputMaybe<Scalars['String']['input']>;
+  readonly avoid: Avoid;
+  readonly childId: Scalars['ID']['input'];
+  /** One food: kiwi, chickpea. */
+  readonly foodKind?: InputMaybe<Scalars['String']['input']>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type RecordAllergyResult = AllergyPayload | ChildNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
 
 export type RecordLabelInput = {
   readonly contains: ReadonlyArray<Scalars['String']['input']>;
@@ -1071,6 +1781,49 @@ export type RelaxHouseRuleInput = {
 
 export type RelaxHouseRuleResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
 
+export type RemoveAllergyInput = {
+  readonly allergen?: InputMaybe<Scalars['String']['input']>;
+  readonly childId: Scalars['ID']['input'];
+  readonly foodKind?: InputMaybe<Scalars['String']['input']>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** INGREDIENTS keeps it less strictly; absent: it is removed. */
+  readonly loosenTo?: InputMaybe<Avoid>;
+  readonly seenRevision: Scalars['Int']['input'];
+  /** From the first step's answer, with everything else the same. Absent: the first step. */
+  readonly token?: InputMaybe<Scalars['String']['input']>;
+};
+
+export type RemoveAllergyResult = AllergyPayload | ChildNotFound | ConfirmationNeeded | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
+
+export type RemoveOwnDishInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly key: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type RemoveOwnDishResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed | StillInUse;
+
+export type RemoveOwnFoodInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly key: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type RemoveOwnFoodResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed | StillInUse;
+
+export type RemoveSchoolDayInput = {
+  readonly date: Scalars['LocalDate']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly schoolClassId?: InputMaybe<Scalars['ID']['input']>;
+  readonly schoolId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type RemoveSchoolDayResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
+
 export type ReportAbsenceInput = {
   readonly childId: Scalars['ID']['input'];
   readonly date: Scalars['LocalDate']['input'];
@@ -1081,6 +1834,22 @@ export type ReportAbsenceInput = {
 };
 
 export type ReportAbsenceResult = BoxClosed | ChildNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | OutsideTerm | RevisionPassed | WeekInfeasible | WeekPayload;
+
+/** A row of the retention table: what cooking one kind of food one way leaves of its minerals and vitamins. */
+export type Retention = {
+  readonly __typename?: 'Retention';
+  readonly code: Scalars['String']['output'];
+  readonly cooked: Scalars['String']['output'];
+  readonly source: Scalars['String']['output'];
+};
+
+export type RetentionBasis =
+  /** None was read for this food and method: the least that any row of the table leaves. */
+  | 'FLOOR'
+  /** A factor read in the published table. */
+  | 'TABLE'
+  /** Nothing is lost, or nothing is cooked. */
+  | 'WHOLE';
 
 /** Someone changed it meanwhile. Read it again, then decide. */
 export type RevisionPassed = UserError & {
@@ -1139,6 +1908,43 @@ export type RuleSet = Node & {
   readonly version: Scalars['Int']['output'];
 };
 
+export type SaveOwnDishInput = {
+  readonly dish: OwnDishInput;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** Of the dish to change; absent for a new one. */
+  readonly key?: InputMaybe<Scalars['String']['input']>;
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type SaveOwnDishPayload = {
+  readonly __typename?: 'SaveOwnDishPayload';
+  /** With everything that is derived from what goes in. */
+  readonly dish: Dish;
+  readonly household: Household;
+  readonly missing: ReadonlyArray<MissingFact>;
+};
+
+export type SaveOwnDishResult = HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed | SaveOwnDishPayload;
+
+export type SaveOwnFoodInput = {
+  readonly food: OwnFoodInput;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** Of the food to change; absent for a new one. */
+  readonly key?: InputMaybe<Scalars['String']['input']>;
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type SaveOwnFoodPayload = {
+  readonly __typename?: 'SaveOwnFoodPayload';
+  readonly food: Food;
+  readonly household: Household;
+  readonly missing: ReadonlyArray<MissingFact>;
+};
+
+export type SaveOwnFoodResult = HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed | SaveOwnFoodPayload;
+
 export type School = Node & {
   readonly __typename?: 'School';
   readonly classes: ReadonlyArray<SchoolClass>;
@@ -1147,6 +1953,8 @@ export type School = Node & {
   readonly id: Scalars['ID']['output'];
   readonly jurisdiction?: Maybe<Scalars['String']['output']>;
   readonly name: Scalars['String']['output'];
+  /** Goes up with every change of its days and facilities. */
+  readonly revision: Scalars['Int']['output'];
   /** Rule sets that hold here, the newest version of each. */
   readonly ruleSets: ReadonlyArray<RuleSet>;
   readonly terms: ReadonlyArray<SchoolTerm>;
@@ -1187,6 +1995,32 @@ export type SchoolNotFound = UserError & {
   readonly message: Scalars['String']['output'];
 };
 
+export type SchoolPayload = {
+  readonly __typename?: 'SchoolPayload';
+  readonly school: School;
+};
+
+export type SchoolProvision = {
+  readonly __typename?: 'SchoolProvision';
+  /** Null: at any break. */
+  readonly breakKey?: Maybe<Scalars['String']['output']>;
+  readonly food: Food;
+  readonly grams: Scalars['Int']['output'];
+  /** Null: every school day. */
+  readonly weekday?: Maybe<Weekday>;
+};
+
+export type SchoolProvisionInput = {
+  /** A break of the child's class; any break without it. */
+  readonly breakKey?: InputMaybe<Scalars['String']['input']>;
+  /** Food key: milk-whole. */
+  readonly food: Scalars['String']['input'];
+  /** 1 to 1000. A glass of milk of 200 ml weighs 206 g. */
+  readonly grams: Scalars['Int']['input'];
+  /** Every school day without it. */
+  readonly weekday?: InputMaybe<Weekday>;
+};
+
 export type SchoolTerm = {
   readonly __typename?: 'SchoolTerm';
   readonly firstDay: Scalars['LocalDate']['output'];
@@ -1199,6 +2033,15 @@ export type ServedWarmth =
   | 'EITHER'
   | 'WARM';
 
+export type SetEnergyMethodInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly method: EnergyMethod;
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type SetEnergyMethodResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
+
 export type SetEquipmentInput = {
   readonly equipment: ReadonlyArray<EquipmentInput>;
   readonly householdId: Scalars['ID']['input'];
@@ -1207,6 +2050,26 @@ export type SetEquipmentInput = {
 };
 
 export type SetEquipmentResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
+
+export type SetFacilityInput = {
+  readonly facility: Facility;
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly schoolClassId: Scalars['ID']['input'];
+  /** The school's revision. */
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type SetFacilityResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
+
+export type SetKeepsOutInput = {
+  /** Allergens or families of them. */
+  readonly allergens: ReadonlyArray<Scalars['String']['input']>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type SetKeepsOutResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
 
 export type SetLeftoversInput = {
   readonly householdId: Scalars['ID']['input'];
@@ -1225,6 +2088,37 @@ export type SetPrepTimesInput = {
 };
 
 export type SetPrepTimesResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
+
+export type SetSchoolDayInput = {
+  readonly date: Scalars['LocalDate']['input'];
+  /** For an early finish: breaks that start at or after it fall away. */
+  readonly endsAt?: InputMaybe<Scalars['LocalTime']['input']>;
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly kind: SchoolDayKind;
+  /** Absent: the whole school. */
+  readonly schoolClassId?: InputMaybe<Scalars['ID']['input']>;
+  readonly schoolId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly title: Scalars['String']['input'];
+};
+
+export type SetSchoolDayResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
+
+export type SetSchoolProvisionInput = {
+  readonly childId: Scalars['ID']['input'];
+  readonly entries: ReadonlyArray<SchoolProvisionInput>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type SetSchoolProvisionPayload = {
+  readonly __typename?: 'SetSchoolProvisionPayload';
+  readonly child: Child;
+  readonly household: Household;
+};
+
+export type SetSchoolProvisionResult = ChildNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed | SetSchoolProvisionPayload;
 
 export type SetStockInput = {
   readonly entries: ReadonlyArray<StockEntryInput>;
@@ -1265,6 +2159,21 @@ export type Slot =
   | 'MAIN'
   | 'VEGETABLE';
 
+export type SpillClass =
+  | 'DRY'
+  | 'MOIST'
+  | 'WET';
+
+/** It stands where it cannot be missed. */
+export type StillInUse = UserError & {
+  readonly __typename?: 'StillInUse';
+  /** Boxes it stands in. */
+  readonly boxes: ReadonlyArray<BoxPlace>;
+  /** Own dishes made of it. */
+  readonly dishes: ReadonlyArray<Dish>;
+  readonly message: Scalars['String']['output'];
+};
+
 export type Stock = {
   readonly __typename?: 'Stock';
   readonly food: Food;
@@ -1279,10 +2188,17 @@ export type StockEntryInput = {
 
 export type Subscription = {
   readonly __typename?: 'Subscription';
+  /** Each box of the household's children, in either home, that is blocked or passes again; null when it has been planned anew meanwhile. */
+  readonly boxesBlocked?: Maybe<BoxVerdict>;
   /** How far a plan of this household has come. */
   readonly planProgress: PlanProgress;
   /** The week each time it changes. */
   readonly weekChanged: Week;
+};
+
+
+export type SubscriptionBoxesBlockedArgs = {
+  householdId: Scalars['ID']['input'];
 };
 
 
@@ -1325,10 +2241,12 @@ export type Task = Node & {
   /** Which pair of hands, from 1. */
   readonly carer: Scalars['Int']['output'];
   readonly children: ReadonlyArray<Child>;
+  /** Where it stands when the session handles something a child here avoids; null when it handles nothing of the kind. */
+  readonly crossContact?: Maybe<CrossContact>;
   readonly endsAt: Scalars['LocalTime']['output'];
   readonly equipment: ReadonlyArray<Scalars['String']['output']>;
   readonly forDates: ReadonlyArray<Scalars['LocalDate']['output']>;
-  /** Allergens it handles that a child here avoids: safe things first, then clean boards. */
+  /** What it handles that a child here avoids, by recipe or by a label on record: allergens and single foods. */
   readonly handles: ReadonlyArray<Scalars['String']['output']>;
   readonly handsFreeAt: Scalars['LocalTime']['output'];
   readonly handsOnMinutes: Scalars['Float']['output'];
@@ -1369,11 +2287,29 @@ export type UnpinItemInput = {
 
 export type UnpinItemResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | WeekPayload;
 
+export type UpperLevel = {
+  readonly __typename?: 'UpperLevel';
+  readonly amount: Scalars['Float']['output'];
+  /** What of a day's intake counts. */
+  readonly counts: Scalars['String']['output'];
+  /** CA, FE, ZN, RETINOL or FOLIC_ACID. */
+  readonly nutrient: Scalars['String']['output'];
+  readonly unit: Scalars['String']['output'];
+};
+
 /** An expected refusal. Select `... on UserError { message }` in every result: members may be added. */
 export type UserError = {
   /** One sentence for the person: what is wrong and the way out. */
   readonly message: Scalars['String']['output'];
 };
+
+export type Verdicts = {
+  readonly __typename?: 'Verdicts';
+  /** By break and slot. A food is judged whole and cold, so a cut or cooking may make a dish safe that the food is not. */
+  readonly places: ReadonlyArray<PlaceVerdict>;
+};
+
+export type VerdictsResult = DishUnknown | InvalidInput | OutsideTerm | Verdicts;
 
 /** One household's week. Plans come and go inside it; the revision counts every change. */
 export type Week = Node & {
@@ -1600,6 +2536,15 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
+  MendWeekResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'WeekInfeasible' } )
+    | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
+  ;
   PinItemResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -1632,6 +2577,16 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'WeekInfeasible' } )
     | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
+  RecordAllergyResult:
+    | ( Omit<AllergyPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'AllergyPayload' } )
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
   RecordLabelResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -1648,6 +2603,43 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
+  RemoveAllergyResult:
+    | ( Omit<AllergyPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'AllergyPayload' } )
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
+  RemoveOwnDishResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( StillInUseRow & { __typename: 'StillInUse' } )
+  ;
+  RemoveOwnFoodResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( StillInUseRow & { __typename: 'StillInUse' } )
+  ;
+  RemoveSchoolDayResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+    | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
+  ;
   ReportAbsenceResult:
     | ( BoxClosed & { __typename: 'BoxClosed' } )
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
@@ -1660,7 +2652,47 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'WeekInfeasible' } )
     | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
+  SaveOwnDishResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<SaveOwnDishPayload, 'dish' | 'household' | 'missing'> & { dish: _RefType['Dish'], household: _RefType['Household'], missing: ReadonlyArray<_RefType['MissingFact']> } & { __typename: 'SaveOwnDishPayload' } )
+  ;
+  SaveOwnFoodResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<SaveOwnFoodPayload, 'food' | 'household' | 'missing'> & { food: _RefType['Food'], household: _RefType['Household'], missing: ReadonlyArray<_RefType['MissingFact']> } & { __typename: 'SaveOwnFoodPayload' } )
+  ;
+  SetEnergyMethodResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
   SetEquipmentResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
+  SetFacilityResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+    | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
+  ;
+  SetKeepsOutResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -1683,6 +2715,23 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
+  SetSchoolDayResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+    | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
+  ;
+  SetSchoolProvisionResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<SetSchoolProvisionPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'SetSchoolProvisionPayload' } )
   ;
   SetStockResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
@@ -1720,6 +2769,12 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
+  VerdictsResult:
+    | ( DishUnknown & { __typename: 'DishUnknown' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( OutsideTerm & { __typename: 'OutsideTerm' } )
+    | ( Omit<Verdicts, 'places'> & { places: ReadonlyArray<_RefType['PlaceVerdict']> } & { __typename: 'Verdicts' } )
+  ;
 };
 
 /** Mapping of interface types */
@@ -1746,6 +2801,7 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( BoxBlocked & { __typename: 'BoxBlocked' } )
     | ( BoxClosed & { __typename: 'BoxClosed' } )
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
     | ( DishUnknown & { __typename: 'DishUnknown' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -1758,6 +2814,7 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( OutsideTerm & { __typename: 'OutsideTerm' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+    | ( StillInUseRow & { __typename: 'StillInUse' } )
     | ( Omit<SwapRefused, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'SwapRefused' } )
     | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
     | ( WeekAgreed & { __typename: 'WeekAgreed' } )
@@ -1769,13 +2826,17 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
 export type ResolversTypes = {
   AgreeWeekInput: AgreeWeekInput;
   AgreeWeekResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AgreeWeekResult']>;
+  AllergenSource: ResolverTypeWrapper<Omit<AllergenSource, 'foods'> & { foods: ReadonlyArray<ResolversTypes['Food']> }>;
   Allergy: ResolverTypeWrapper<Allergy>;
   AllergyInput: AllergyInput;
+  AllergyPayload: ResolverTypeWrapper<Omit<AllergyPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
   Alternative: ResolverTypeWrapper<AlternativeRow>;
   Avoid: Avoid;
   Base: ResolverTypeWrapper<BaseRow>;
   Batch: ResolverTypeWrapper<BatchRow>;
   BatchFeed: ResolverTypeWrapper<BatchFeedRow>;
+  BlockKind: BlockKind;
+  BlockReason: ResolverTypeWrapper<BlockReasonRow>;
   Boolean: ResolverTypeWrapper<Scalars['Boolean']['output']>;
   Box: ResolverTypeWrapper<BoxRow>;
   BoxBlocked: ResolverTypeWrapper<BoxBlocked>;
@@ -1783,36 +2844,46 @@ export type ResolversTypes = {
   BoxItem: ResolverTypeWrapper<BoxItemRow>;
   BoxItemNote: ResolverTypeWrapper<BoxItemNoteRow>;
   BoxPacking: ResolverTypeWrapper<Omit<BoxPacking, 'packedBy'> & { packedBy?: Maybe<ResolversTypes['Person']> }>;
+  BoxPlace: ResolverTypeWrapper<BoxPlaceRow>;
   BoxState: BoxState;
+  BoxVerdict: ResolverTypeWrapper<BoxVerdictRow>;
+  BreakNeeds: ResolverTypeWrapper<BreakNeeds>;
   Carer: ResolverTypeWrapper<Omit<Carer, 'person'> & { person: ResolversTypes['Person'] }>;
   Caution: ResolverTypeWrapper<CautionRow>;
   Child: ResolverTypeWrapper<ChildRow>;
   ChildNotFound: ResolverTypeWrapper<ChildNotFound>;
   ChokingHazard: ResolverTypeWrapper<ChokingHazard>;
-  ClassBreak: ResolverTypeWrapper<ClassBreak>;
+  ClassBreak: ResolverTypeWrapper<BreakRow>;
   CompartmentInput: CompartmentInput;
+  ConfirmationNeeded: ResolverTypeWrapper<ConfirmationNeeded>;
   Conflict: ResolverTypeWrapper<ConflictRow>;
+  CostPart: ResolverTypeWrapper<CostPartRow>;
   CreateChildInput: CreateChildInput;
   CreateChildPayload: ResolverTypeWrapper<Omit<CreateChildPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
   CreateChildResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['CreateChildResult']>;
   CreateHouseholdInput: CreateHouseholdInput;
   CreateHouseholdPayload: ResolverTypeWrapper<Omit<CreateHouseholdPayload, 'household'> & { household: ResolversTypes['Household'] }>;
   CreateHouseholdResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['CreateHouseholdResult']>;
+  CrossContact: ResolverTypeWrapper<CrossContact>;
+  CrossContactOrder: CrossContactOrder;
   Cut: ResolverTypeWrapper<Cut>;
+  Cutlery: Cutlery;
   DailyNeeds: ResolverTypeWrapper<DailyNeeds>;
   DateTime: ResolverTypeWrapper<Scalars['DateTime']['output']>;
   Dish: ResolverTypeWrapper<DishRow>;
   DishBase: ResolverTypeWrapper<Omit<DishBase, 'base'> & { base: ResolversTypes['Base'] }>;
   DishConnection: ResolverTypeWrapper<Omit<DishConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversTypes['Dish']> }>;
-  DishIngredient: ResolverTypeWrapper<Omit<DishIngredient, 'food'> & { food: ResolversTypes['Food'] }>;
+  DishIngredient: ResolverTypeWrapper<DishIngredientRow>;
   DishStep: ResolverTypeWrapper<DishStep>;
   DishUnknown: ResolverTypeWrapper<DishUnknown>;
+  EnergyMethod: EnergyMethod;
   EnrolChildInput: EnrolChildInput;
   EnrolChildPayload: ResolverTypeWrapper<Omit<EnrolChildPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
   EnrolChildResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EnrolChildResult']>;
   Enrolment: ResolverTypeWrapper<EnrolmentRow>;
   Equipment: ResolverTypeWrapper<Equipment>;
   EquipmentInput: EquipmentInput;
+  Exclusion: ResolverTypeWrapper<Exclusion>;
   Facility: Facility;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['FinishTaskResult']>;
@@ -1830,9 +2901,16 @@ export type ResolversTypes = {
   Kitchen: ResolverTypeWrapper<KitchenRow>;
   KitchenPayload: ResolverTypeWrapper<Omit<KitchenPayload, 'household'> & { household: ResolversTypes['Household'] }>;
   LabelCheck: ResolverTypeWrapper<LabelCheckRow>;
+  LabelDeclaration: ResolverTypeWrapper<LabelDeclaration>;
+  LabelExemption: ResolverTypeWrapper<LabelExemption>;
   LabelKind: ResolverTypeWrapper<LabelKind>;
   LabelKindInput: LabelKindInput;
+  LabelLaw: ResolverTypeWrapper<LabelLaw>;
+  LabelLawClass: ResolverTypeWrapper<LabelLawClass>;
+  LabelLawMember: ResolverTypeWrapper<LabelLawMember>;
+  LabelNutrientsInput: LabelNutrientsInput;
   LabelSays: LabelSays;
+  LabelStatus: LabelStatus;
   LabelsUnread: ResolverTypeWrapper<LabelsUnreadRow>;
   Leftover: ResolverTypeWrapper<LeftoverRow>;
   LeftoverInput: LeftoverInput;
@@ -1844,19 +2922,41 @@ export type ResolversTypes = {
   MarkPackedInput: MarkPackedInput;
   MarkPackedResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['MarkPackedResult']>;
   Me: ResolverTypeWrapper<MeRow>;
+  MendWeekInput: MendWeekInput;
+  MendWeekResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['MendWeekResult']>;
+  MendedBox: ResolverTypeWrapper<MendedBoxRow>;
+  MendedItem: ResolverTypeWrapper<MendedItemRow>;
+  MendingOffer: ResolverTypeWrapper<MendingOfferRow>;
+  MissingFact: ResolverTypeWrapper<MissingFactRow>;
+  MissingFactKind: MissingFactKind;
   MissingFigure: ResolverTypeWrapper<MissingFigure>;
   Mutation: ResolverTypeWrapper<Record<PropertyKey, never>>;
+  NeedSource: ResolverTypeWrapper<NeedSource>;
+  NeedsInputs: ResolverTypeWrapper<NeedsInputs>;
   NoSchool: ResolverTypeWrapper<NoSchoolRow>;
   Node: ResolverTypeWrapper<ResolversInterfaceTypes<ResolversTypes>['Node']>;
   NotAppointed: ResolverTypeWrapper<NotAppointed>;
   NotPermitted: ResolverTypeWrapper<NotPermitted>;
   NothingThere: ResolverTypeWrapper<NothingThere>;
   NutrientAmount: ResolverTypeWrapper<NutrientAmount>;
+  NutrientDerivation: ResolverTypeWrapper<NutrientDerivationRow>;
+  NutrientPart: ResolverTypeWrapper<NutrientPartRow>;
+  NutrientTag: NutrientTag;
   OutsideTerm: ResolverTypeWrapper<OutsideTerm>;
+  OwnDishBaseInput: OwnDishBaseInput;
+  OwnDishInput: OwnDishInput;
+  OwnDishStepInput: OwnDishStepInput;
+  OwnEquipmentInput: OwnEquipmentInput;
+  OwnFoodInput: OwnFoodInput;
+  OwnIngredientInput: OwnIngredientInput;
+  OwnLabelInput: OwnLabelInput;
+  OwnPackInput: OwnPackInput;
+  OwnPortionInput: OwnPortionInput;
   PageInfo: ResolverTypeWrapper<PageInfo>;
   Person: ResolverTypeWrapper<PersonRow>;
   PinItemInput: PinItemInput;
   PinItemResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PinItemResult']>;
+  PlaceVerdict: ResolverTypeWrapper<Omit<PlaceVerdict, 'labelsToRead'> & { labelsToRead: ReadonlyArray<ResolversTypes['Food']> }>;
   PlanOrigin: ResolverTypeWrapper<PlanOrigin>;
   PlanProgress: ResolverTypeWrapper<PlanProgress>;
   PlanQueued: ResolverTypeWrapper<PlanQueued>;
@@ -1867,38 +2967,73 @@ export type ResolversTypes = {
   PlanWeekResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PlanWeekResult']>;
   PrepTime: ResolverTypeWrapper<PrepTime>;
   PrepTimeInput: PrepTimeInput;
+  ProcessingClass: ResolverTypeWrapper<ProcessingClassRow>;
   Query: ResolverTypeWrapper<Record<PropertyKey, never>>;
+  RecordAllergyInput: RecordAllergyInput;
+  RecordAllergyResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RecordAllergyResult']>;
   RecordLabelInput: RecordLabelInput;
   RecordLabelResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RecordLabelResult']>;
   RelaxHouseRuleInput: RelaxHouseRuleInput;
   RelaxHouseRuleResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RelaxHouseRuleResult']>;
+  RemoveAllergyInput: RemoveAllergyInput;
+  RemoveAllergyResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveAllergyResult']>;
+  RemoveOwnDishInput: RemoveOwnDishInput;
+  RemoveOwnDishResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveOwnDishResult']>;
+  RemoveOwnFoodInput: RemoveOwnFoodInput;
+  RemoveOwnFoodResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveOwnFoodResult']>;
+  RemoveSchoolDayInput: RemoveSchoolDayInput;
+  RemoveSchoolDayResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveSchoolDayResult']>;
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReportAbsenceResult']>;
+  Retention: ResolverTypeWrapper<Retention>;
+  RetentionBasis: RetentionBasis;
   RevisionPassed: ResolverTypeWrapper<RevisionPassed>;
   Role: Role;
   Rule: ResolverTypeWrapper<RuleRow>;
   RuleLayer: RuleLayer;
   RuleLevel: RuleLevel;
   RuleSet: ResolverTypeWrapper<RuleSetRow>;
+  SaveOwnDishInput: SaveOwnDishInput;
+  SaveOwnDishPayload: ResolverTypeWrapper<Omit<SaveOwnDishPayload, 'dish' | 'household' | 'missing'> & { dish: ResolversTypes['Dish'], household: ResolversTypes['Household'], missing: ReadonlyArray<ResolversTypes['MissingFact']> }>;
+  SaveOwnDishResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SaveOwnDishResult']>;
+  SaveOwnFoodInput: SaveOwnFoodInput;
+  SaveOwnFoodPayload: ResolverTypeWrapper<Omit<SaveOwnFoodPayload, 'food' | 'household' | 'missing'> & { food: ResolversTypes['Food'], household: ResolversTypes['Household'], missing: ReadonlyArray<ResolversTypes['MissingFact']> }>;
+  SaveOwnFoodResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SaveOwnFoodResult']>;
   School: ResolverTypeWrapper<SchoolRow>;
   SchoolClass: ResolverTypeWrapper<SchoolClassRow>;
   SchoolConnection: ResolverTypeWrapper<Omit<SchoolConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversTypes['School']> }>;
   SchoolDay: ResolverTypeWrapper<SchoolDay>;
   SchoolDayKind: SchoolDayKind;
   SchoolNotFound: ResolverTypeWrapper<SchoolNotFound>;
+  SchoolPayload: ResolverTypeWrapper<Omit<SchoolPayload, 'school'> & { school: ResolversTypes['School'] }>;
+  SchoolProvision: ResolverTypeWrapper<ProvisionRow>;
+  SchoolProvisionInput: SchoolProvisionInput;
   SchoolTerm: ResolverTypeWrapper<SchoolTerm>;
   ServedWarmth: ServedWarmth;
+  SetEnergyMethodInput: SetEnergyMethodInput;
+  SetEnergyMethodResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetEnergyMethodResult']>;
   SetEquipmentInput: SetEquipmentInput;
   SetEquipmentResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetEquipmentResult']>;
+  SetFacilityInput: SetFacilityInput;
+  SetFacilityResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetFacilityResult']>;
+  SetKeepsOutInput: SetKeepsOutInput;
+  SetKeepsOutResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetKeepsOutResult']>;
   SetLeftoversInput: SetLeftoversInput;
   SetLeftoversResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetLeftoversResult']>;
   SetPrepTimesInput: SetPrepTimesInput;
   SetPrepTimesResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetPrepTimesResult']>;
+  SetSchoolDayInput: SetSchoolDayInput;
+  SetSchoolDayResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetSchoolDayResult']>;
+  SetSchoolProvisionInput: SetSchoolProvisionInput;
+  SetSchoolProvisionPayload: ResolverTypeWrapper<Omit<SetSchoolProvisionPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
+  SetSchoolProvisionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetSchoolProvisionResult']>;
   SetStockInput: SetStockInput;
   SetStockResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetStockResult']>;
   SharingGain: ResolverTypeWrapper<SharingGain>;
   ShoppingLine: ResolverTypeWrapper<ShoppingLineRow>;
   Slot: Slot;
+  SpillClass: SpillClass;
+  StillInUse: ResolverTypeWrapper<StillInUseRow>;
   Stock: ResolverTypeWrapper<StockRow>;
   StockEntryInput: StockEntryInput;
   String: ResolverTypeWrapper<Scalars['String']['output']>;
@@ -1914,7 +3049,10 @@ export type ResolversTypes = {
   UnitSystem: UnitSystem;
   UnpinItemInput: UnpinItemInput;
   UnpinItemResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['UnpinItemResult']>;
+  UpperLevel: ResolverTypeWrapper<UpperLevel>;
   UserError: ResolverTypeWrapper<ResolversInterfaceTypes<ResolversTypes>['UserError']>;
+  Verdicts: ResolverTypeWrapper<Omit<Verdicts, 'places'> & { places: ReadonlyArray<ResolversTypes['PlaceVerdict']> }>;
+  VerdictsResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['VerdictsResult']>;
   Week: ResolverTypeWrapper<WeekRow>;
   WeekAgreed: ResolverTypeWrapper<WeekAgreed>;
   WeekInfeasible: ResolverTypeWrapper<Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<ResolversTypes['Conflict']> }>;
@@ -1930,12 +3068,15 @@ export type ResolversTypes = {
 export type ResolversParentTypes = {
   AgreeWeekInput: AgreeWeekInput;
   AgreeWeekResult: ResolversUnionTypes<ResolversParentTypes>['AgreeWeekResult'];
+  AllergenSource: Omit<AllergenSource, 'foods'> & { foods: ReadonlyArray<ResolversParentTypes['Food']> };
   Allergy: Allergy;
   AllergyInput: AllergyInput;
+  AllergyPayload: Omit<AllergyPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
   Alternative: AlternativeRow;
   Base: BaseRow;
   Batch: BatchRow;
   BatchFeed: BatchFeedRow;
+  BlockReason: BlockReasonRow;
   Boolean: Scalars['Boolean']['output'];
   Box: BoxRow;
   BoxBlocked: BoxBlocked;
@@ -1943,27 +3084,33 @@ export type ResolversParentTypes = {
   BoxItem: BoxItemRow;
   BoxItemNote: BoxItemNoteRow;
   BoxPacking: Omit<BoxPacking, 'packedBy'> & { packedBy?: Maybe<ResolversParentTypes['Person']> };
+  BoxPlace: BoxPlaceRow;
+  BoxVerdict: BoxVerdictRow;
+  BreakNeeds: BreakNeeds;
   Carer: Omit<Carer, 'person'> & { person: ResolversParentTypes['Person'] };
   Caution: CautionRow;
   Child: ChildRow;
   ChildNotFound: ChildNotFound;
   ChokingHazard: ChokingHazard;
-  ClassBreak: ClassBreak;
+  ClassBreak: BreakRow;
   CompartmentInput: CompartmentInput;
+  ConfirmationNeeded: ConfirmationNeeded;
   Conflict: ConflictRow;
+  CostPart: CostPartRow;
   CreateChildInput: CreateChildInput;
   CreateChildPayload: Omit<CreateChildPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
   CreateChildResult: ResolversUnionTypes<ResolversParentTypes>['CreateChildResult'];
   CreateHouseholdInput: CreateHouseholdInput;
   CreateHouseholdPayload: Omit<CreateHouseholdPayload, 'household'> & { household: ResolversParentTypes['Household'] };
   CreateHouseholdResult: ResolversUnionTypes<ResolversParentTypes>['CreateHouseholdResult'];
+  CrossContact: CrossContact;
   Cut: Cut;
   DailyNeeds: DailyNeeds;
   DateTime: Scalars['DateTime']['output'];
   Dish: DishRow;
   DishBase: Omit<DishBase, 'base'> & { base: ResolversParentTypes['Base'] };
   DishConnection: Omit<DishConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversParentTypes['Dish']> };
-  DishIngredient: Omit<DishIngredient, 'food'> & { food: ResolversParentTypes['Food'] };
+  DishIngredient: DishIngredientRow;
   DishStep: DishStep;
   DishUnknown: DishUnknown;
   EnrolChildInput: EnrolChildInput;
@@ -1972,6 +3119,7 @@ export type ResolversParentTypes = {
   Enrolment: EnrolmentRow;
   Equipment: Equipment;
   EquipmentInput: EquipmentInput;
+  Exclusion: Exclusion;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolversUnionTypes<ResolversParentTypes>['FinishTaskResult'];
   Float: Scalars['Float']['output'];
@@ -1987,8 +3135,14 @@ export type ResolversParentTypes = {
   Kitchen: KitchenRow;
   KitchenPayload: Omit<KitchenPayload, 'household'> & { household: ResolversParentTypes['Household'] };
   LabelCheck: LabelCheckRow;
+  LabelDeclaration: LabelDeclaration;
+  LabelExemption: LabelExemption;
   LabelKind: LabelKind;
   LabelKindInput: LabelKindInput;
+  LabelLaw: LabelLaw;
+  LabelLawClass: LabelLawClass;
+  LabelLawMember: LabelLawMember;
+  LabelNutrientsInput: LabelNutrientsInput;
   LabelsUnread: LabelsUnreadRow;
   Leftover: LeftoverRow;
   LeftoverInput: LeftoverInput;
@@ -2000,19 +3154,39 @@ export type ResolversParentTypes = {
   MarkPackedInput: MarkPackedInput;
   MarkPackedResult: ResolversUnionTypes<ResolversParentTypes>['MarkPackedResult'];
   Me: MeRow;
+  MendWeekInput: MendWeekInput;
+  MendWeekResult: ResolversUnionTypes<ResolversParentTypes>['MendWeekResult'];
+  MendedBox: MendedBoxRow;
+  MendedItem: MendedItemRow;
+  MendingOffer: MendingOfferRow;
+  MissingFact: MissingFactRow;
   MissingFigure: MissingFigure;
   Mutation: Record<PropertyKey, never>;
+  NeedSource: NeedSource;
+  NeedsInputs: NeedsInputs;
   NoSchool: NoSchoolRow;
   Node: ResolversInterfaceTypes<ResolversParentTypes>['Node'];
   NotAppointed: NotAppointed;
   NotPermitted: NotPermitted;
   NothingThere: NothingThere;
   NutrientAmount: NutrientAmount;
+  NutrientDerivation: NutrientDerivationRow;
+  NutrientPart: NutrientPartRow;
   OutsideTerm: OutsideTerm;
+  OwnDishBaseInput: OwnDishBaseInput;
+  OwnDishInput: OwnDishInput;
+  OwnDishStepInput: OwnDishStepInput;
+  OwnEquipmentInput: OwnEquipmentInput;
+  OwnFoodInput: OwnFoodInput;
+  OwnIngredientInput: OwnIngredientInput;
+  OwnLabelInput: OwnLabelInput;
+  OwnPackInput: OwnPackInput;
+  OwnPortionInput: OwnPortionInput;
   PageInfo: PageInfo;
   Person: PersonRow;
   PinItemInput: PinItemInput;
   PinItemResult: ResolversUnionTypes<ResolversParentTypes>['PinItemResult'];
+  PlaceVerdict: Omit<PlaceVerdict, 'labelsToRead'> & { labelsToRead: ReadonlyArray<ResolversParentTypes['Food']> };
   PlanOrigin: PlanOrigin;
   PlanProgress: PlanProgress;
   PlanQueued: PlanQueued;
@@ -2022,32 +3196,65 @@ export type ResolversParentTypes = {
   PlanWeekResult: ResolversUnionTypes<ResolversParentTypes>['PlanWeekResult'];
   PrepTime: PrepTime;
   PrepTimeInput: PrepTimeInput;
+  ProcessingClass: ProcessingClassRow;
   Query: Record<PropertyKey, never>;
+  RecordAllergyInput: RecordAllergyInput;
+  RecordAllergyResult: ResolversUnionTypes<ResolversParentTypes>['RecordAllergyResult'];
   RecordLabelInput: RecordLabelInput;
   RecordLabelResult: ResolversUnionTypes<ResolversParentTypes>['RecordLabelResult'];
   RelaxHouseRuleInput: RelaxHouseRuleInput;
   RelaxHouseRuleResult: ResolversUnionTypes<ResolversParentTypes>['RelaxHouseRuleResult'];
+  RemoveAllergyInput: RemoveAllergyInput;
+  RemoveAllergyResult: ResolversUnionTypes<ResolversParentTypes>['RemoveAllergyResult'];
+  RemoveOwnDishInput: RemoveOwnDishInput;
+  RemoveOwnDishResult: ResolversUnionTypes<ResolversParentTypes>['RemoveOwnDishResult'];
+  RemoveOwnFoodInput: RemoveOwnFoodInput;
+  RemoveOwnFoodResult: ResolversUnionTypes<ResolversParentTypes>['RemoveOwnFoodResult'];
+  RemoveSchoolDayInput: RemoveSchoolDayInput;
+  RemoveSchoolDayResult: ResolversUnionTypes<ResolversParentTypes>['RemoveSchoolDayResult'];
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolversUnionTypes<ResolversParentTypes>['ReportAbsenceResult'];
+  Retention: Retention;
   RevisionPassed: RevisionPassed;
   Rule: RuleRow;
   RuleSet: RuleSetRow;
+  SaveOwnDishInput: SaveOwnDishInput;
+  SaveOwnDishPayload: Omit<SaveOwnDishPayload, 'dish' | 'household' | 'missing'> & { dish: ResolversParentTypes['Dish'], household: ResolversParentTypes['Household'], missing: ReadonlyArray<ResolversParentTypes['MissingFact']> };
+  SaveOwnDishResult: ResolversUnionTypes<ResolversParentTypes>['SaveOwnDishResult'];
+  SaveOwnFoodInput: SaveOwnFoodInput;
+  SaveOwnFoodPayload: Omit<SaveOwnFoodPayload, 'food' | 'household' | 'missing'> & { food: ResolversParentTypes['Food'], household: ResolversParentTypes['Household'], missing: ReadonlyArray<ResolversParentTypes['MissingFact']> };
+  SaveOwnFoodResult: ResolversUnionTypes<ResolversParentTypes>['SaveOwnFoodResult'];
   School: SchoolRow;
   SchoolClass: SchoolClassRow;
   SchoolConnection: Omit<SchoolConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversParentTypes['School']> };
   SchoolDay: SchoolDay;
   SchoolNotFound: SchoolNotFound;
+  SchoolPayload: Omit<SchoolPayload, 'school'> & { school: ResolversParentTypes['School'] };
+  SchoolProvision: ProvisionRow;
+  SchoolProvisionInput: SchoolProvisionInput;
   SchoolTerm: SchoolTerm;
+  SetEnergyMethodInput: SetEnergyMethodInput;
+  SetEnergyMethodResult: ResolversUnionTypes<ResolversParentTypes>['SetEnergyMethodResult'];
   SetEquipmentInput: SetEquipmentInput;
   SetEquipmentResult: ResolversUnionTypes<ResolversParentTypes>['SetEquipmentResult'];
+  SetFacilityInput: SetFacilityInput;
+  SetFacilityResult: ResolversUnionTypes<ResolversParentTypes>['SetFacilityResult'];
+  SetKeepsOutInput: SetKeepsOutInput;
+  SetKeepsOutResult: ResolversUnionTypes<ResolversParentTypes>['SetKeepsOutResult'];
   SetLeftoversInput: SetLeftoversInput;
   SetLeftoversResult: ResolversUnionTypes<ResolversParentTypes>['SetLeftoversResult'];
   SetPrepTimesInput: SetPrepTimesInput;
   SetPrepTimesResult: ResolversUnionTypes<ResolversParentTypes>['SetPrepTimesResult'];
+  SetSchoolDayInput: SetSchoolDayInput;
+  SetSchoolDayResult: ResolversUnionTypes<ResolversParentTypes>['SetSchoolDayResult'];
+  SetSchoolProvisionInput: SetSchoolProvisionInput;
+  SetSchoolProvisionPayload: Omit<SetSchoolProvisionPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
+  SetSchoolProvisionResult: ResolversUnionTypes<ResolversParentTypes>['SetSchoolProvisionResult'];
   SetStockInput: SetStockInput;
   SetStockResult: ResolversUnionTypes<ResolversParentTypes>['SetStockResult'];
   SharingGain: SharingGain;
   ShoppingLine: ShoppingLineRow;
+  StillInUse: StillInUseRow;
   Stock: StockRow;
   StockEntryInput: StockEntryInput;
   String: Scalars['String']['output'];
@@ -2062,7 +3269,10 @@ export type ResolversParentTypes = {
   TaskPayload: Omit<TaskPayload, 'task'> & { task: ResolversParentTypes['Task'] };
   UnpinItemInput: UnpinItemInput;
   UnpinItemResult: ResolversUnionTypes<ResolversParentTypes>['UnpinItemResult'];
+  UpperLevel: UpperLevel;
   UserError: ResolversInterfaceTypes<ResolversParentTypes>['UserError'];
+  Verdicts: Omit<Verdicts, 'places'> & { places: ReadonlyArray<ResolversParentTypes['PlaceVerdict']> };
+  VerdictsResult: ResolversUnionTypes<ResolversParentTypes>['VerdictsResult'];
   Week: WeekRow;
   WeekAgreed: WeekAgreed;
   WeekInfeasible: Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<ResolversParentTypes['Conflict']> };
@@ -2075,10 +3285,22 @@ export type AgreeWeekResultResolvers<ContextType = GraphqlContext, ParentType ex
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'WeekAgreed' | 'WeekPayload', ParentType, ContextType>;
 };
 
+export type AllergenSourceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AllergenSource'] = ResolversParentTypes['AllergenSource']> = {
+  allergen?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  foods?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+};
+
 export type AllergyResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Allergy'] = ResolversParentTypes['Allergy']> = {
   allergen?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   avoid?: Resolver<ResolversTypes['Avoid'], ParentType, ContextType>;
   foodKind?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  recordedHere?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+};
+
+export type AllergyPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AllergyPayload'] = ResolversParentTypes['AllergyPayload']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type AlternativeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Alternative'] = ResolversParentTypes['Alternative']> = {
@@ -2091,6 +3313,7 @@ export type AlternativeResolvers<ContextType = GraphqlContext, ParentType extend
 export type BaseResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Base'] = ResolversParentTypes['Base']> = {
   batchGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   fixedHandsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  ingredients?: Resolver<ReadonlyArray<ResolversTypes['DishIngredient']>, ParentType, ContextType>;
   keepsChilledDays?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   keepsFrozenDays?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
   key?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -2120,7 +3343,15 @@ export type BatchFeedResolvers<ContextType = GraphqlContext, ParentType extends 
   grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
+export type BlockReasonResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BlockReason'] = ResolversParentTypes['BlockReason']> = {
+  allergen?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  dish?: Resolver<Maybe<ResolversTypes['Dish']>, ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['BlockKind'], ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type BoxResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Box'] = ResolversParentTypes['Box']> = {
+  blockedBecause?: Resolver<ReadonlyArray<ResolversTypes['BlockReason']>, ParentType, ContextType>;
   child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
   date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
@@ -2177,6 +3408,26 @@ export type BoxPackingResolvers<ContextType = GraphqlContext, ParentType extends
   packedBy?: Resolver<Maybe<ResolversTypes['Person']>, ParentType, ContextType>;
 };
 
+export type BoxPlaceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxPlace'] = ResolversParentTypes['BoxPlace']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+};
+
+export type BoxVerdictResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxVerdict'] = ResolversParentTypes['BoxVerdict']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  reasons?: Resolver<ReadonlyArray<ResolversTypes['BlockReason']>, ParentType, ContextType>;
+  state?: Resolver<ResolversTypes['BoxState'], ParentType, ContextType>;
+};
+
+export type BreakNeedsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BreakNeeds'] = ResolversParentTypes['BreakNeeds']> = {
+  breakKey?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  energyKcal?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  givenKcal?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  share?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type CarerResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Carer'] = ResolversParentTypes['Carer']> = {
   person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
   role?: Resolver<ResolversTypes['Role'], ParentType, ContextType>;
@@ -2203,6 +3454,8 @@ export type ChildResolvers<ContextType = GraphqlContext, ParentType extends Reso
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   minutesToEat?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  provisions?: Resolver<ReadonlyArray<ResolversTypes['SchoolProvision']>, ParentType, ContextType>;
+  verdicts?: Resolver<ResolversTypes['VerdictsResult'], ParentType, ContextType, RequireFields<ChildVerdictsArgs, 'date'>>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -2215,6 +3468,7 @@ export type ChokingHazardResolvers<ContextType = GraphqlContext, ParentType exte
   class?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   cut?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   food?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  largestPieceMm?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
   never?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   underAgeYears?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
@@ -2222,11 +3476,19 @@ export type ChokingHazardResolvers<ContextType = GraphqlContext, ParentType exte
 
 export type ClassBreakResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ClassBreak'] = ResolversParentTypes['ClassBreak']> = {
   energyShare?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  energyShareSource?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   key?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   minutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   slots?: Resolver<ReadonlyArray<ResolversTypes['Slot']>, ParentType, ContextType>;
   startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+};
+
+export type ConfirmationNeededResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ConfirmationNeeded'] = ResolversParentTypes['ConfirmationNeeded']> = {
+  expiresAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  token?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type ConflictResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Conflict'] = ResolversParentTypes['Conflict']> = {
@@ -2236,6 +3498,14 @@ export type ConflictResolvers<ContextType = GraphqlContext, ParentType extends R
   session?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   wayOut?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type CostPartResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CostPart'] = ResolversParentTypes['CostPart']> = {
+  base?: Resolver<Maybe<ResolversTypes['Base']>, ParentType, ContextType>;
+  bought?: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+  boughtGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  costMinor?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  food?: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
 };
 
 export type CreateChildPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CreateChildPayload'] = ResolversParentTypes['CreateChildPayload']> = {
@@ -2257,6 +3527,11 @@ export type CreateHouseholdResultResolvers<ContextType = GraphqlContext, ParentT
   __resolveType: TypeResolveFn<'CreateHouseholdPayload' | 'InvalidInput' | 'KeyReused', ParentType, ContextType>;
 };
 
+export type CrossContactResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CrossContact'] = ResolversParentTypes['CrossContact']> = {
+  order?: Resolver<ResolversTypes['CrossContactOrder'], ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type CutResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Cut'] = ResolversParentTypes['Cut']> = {
   cut?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   food?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -2264,15 +3539,22 @@ export type CutResolvers<ContextType = GraphqlContext, ParentType extends Resolv
 };
 
 export type DailyNeedsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DailyNeeds'] = ResolversParentTypes['DailyNeeds']> = {
+  addedSugarMaxGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  addedSugarMealMaxGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  breaks?: Resolver<ReadonlyArray<ResolversTypes['BreakNeeds']>, ParentType, ContextType>;
   calciumMg?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   energyKcal?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   energyMethod?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   fibreGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  folateDfeUg?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   freeSugarMaxGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  inputs?: Resolver<ResolversTypes['NeedsInputs'], ParentType, ContextType>;
   ironMg?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   proteinGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   saturatedFatMaxGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   sodiumMaxMg?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  sources?: Resolver<ReadonlyArray<ResolversTypes['NeedSource']>, ParentType, ContextType>;
+  upperLevels?: Resolver<ReadonlyArray<ResolversTypes['UpperLevel']>, ParentType, ContextType>;
   vitaminARaeUg?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   vitaminCMg?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   zincMg?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
@@ -2283,10 +3565,16 @@ export interface DateTimeScalarConfig extends GraphQLScalarTypeConfig<ResolversT
 }
 
 export type DishResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Dish'] = ResolversParentTypes['Dish']> = {
+  allergenSources?: Resolver<ReadonlyArray<ResolversTypes['AllergenSource']>, ParentType, ContextType>;
   allergens?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   bases?: Resolver<ReadonlyArray<ResolversTypes['DishBase']>, ParentType, ContextType>;
+  carbohydrateGrams?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  carbohydrateGramsPerPiece?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   costMinor?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  costParts?: Resolver<ReadonlyArray<ResolversTypes['CostPart']>, ParentType, ContextType>;
   cuisine?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  cutlery?: Resolver<ResolversTypes['Cutlery'], ParentType, ContextType>;
+  derivation?: Resolver<ResolversTypes['NutrientDerivation'], ParentType, ContextType, RequireFields<DishDerivationArgs, 'tag'>>;
   freeSugarGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   goodForHours?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   hazards?: Resolver<ReadonlyArray<ResolversTypes['ChokingHazard']>, ParentType, ContextType>;
@@ -2297,12 +3585,18 @@ export type DishResolvers<ContextType = GraphqlContext, ParentType extends Resol
   missing?: Resolver<ReadonlyArray<ResolversTypes['MissingFigure']>, ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   nutrients?: Resolver<ReadonlyArray<ResolversTypes['NutrientAmount']>, ParentType, ContextType>;
+  own?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   pieceName?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  portionCostMinor?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
   portionGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   portionPieces?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  processing?: Resolver<ReadonlyArray<ResolversTypes['ProcessingClass']>, ParentType, ContextType>;
+  readyMadeShare?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   served?: Resolver<ResolversTypes['ServedWarmth'], ParentType, ContextType>;
   slots?: Resolver<ReadonlyArray<ResolversTypes['Slot']>, ParentType, ContextType>;
+  spill?: Resolver<ResolversTypes['SpillClass'], ParentType, ContextType>;
   steps?: Resolver<ReadonlyArray<ResolversTypes['DishStep']>, ParentType, ContextType>;
+  volumeMl?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -2320,6 +3614,7 @@ export type DishIngredientResolvers<ContextType = GraphqlContext, ParentType ext
   food?: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
   form?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  retention?: Resolver<Maybe<ResolversTypes['Retention']>, ParentType, ContextType>;
 };
 
 export type DishStepResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DishStep'] = ResolversParentTypes['DishStep']> = {
@@ -2359,6 +3654,12 @@ export type EquipmentResolvers<ContextType = GraphqlContext, ParentType extends 
   units?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
+export type ExclusionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Exclusion'] = ResolversParentTypes['Exclusion']> = {
+  kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  source?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type FinishTaskResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['FinishTaskResult'] = ResolversParentTypes['FinishTaskResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'TaskHeld' | 'TaskPayload', ParentType, ContextType>;
 };
@@ -2368,9 +3669,11 @@ export type FoodResolvers<ContextType = GraphqlContext, ParentType extends Resol
   group?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   key?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  labelDeclarations?: Resolver<ReadonlyArray<ResolversTypes['LabelDeclaration']>, ParentType, ContextType, RequireFields<FoodLabelDeclarationsArgs, 'law' | 'on'>>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   ndb?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   nutrients?: Resolver<ReadonlyArray<ResolversTypes['NutrientAmount']>, ParentType, ContextType>;
+  own?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   packaged?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   refusePercent?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
@@ -2388,11 +3691,14 @@ export type HouseholdResolvers<ContextType = GraphqlContext, ParentType extends 
   carers?: Resolver<ReadonlyArray<ResolversTypes['Carer']>, ParentType, ContextType>;
   children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
   currency?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  energyMethod?: Resolver<ResolversTypes['EnergyMethod'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   keepsOut?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   kitchen?: Resolver<ResolversTypes['Kitchen'], ParentType, ContextType>;
   myRole?: Resolver<ResolversTypes['Role'], ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  ownDishes?: Resolver<ReadonlyArray<ResolversTypes['Dish']>, ParentType, ContextType>;
+  ownFoods?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
   revision?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   timeZone?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   unitSystem?: Resolver<ResolversTypes['UnitSystem'], ParentType, ContextType>;
@@ -2448,9 +3754,47 @@ export type LabelCheckResolvers<ContextType = GraphqlContext, ParentType extends
   readOn?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
 };
 
+export type LabelDeclarationResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LabelDeclaration'] = ResolversParentTypes['LabelDeclaration']> = {
+  class?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  status?: Resolver<ResolversTypes['LabelStatus'], ParentType, ContextType>;
+  subject?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type LabelExemptionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LabelExemption'] = ResolversParentTypes['LabelExemption']> = {
+  about?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  allergens?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  derivative?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type LabelKindResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LabelKind'] = ResolversParentTypes['LabelKind']> = {
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   says?: Resolver<ResolversTypes['LabelSays'], ParentType, ContextType>;
+};
+
+export type LabelLawResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LabelLaw'] = ResolversParentTypes['LabelLaw']> = {
+  allergens?: Resolver<ReadonlyArray<ResolversTypes['LabelLawClass']>, ParentType, ContextType>;
+  caution?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  exempt?: Resolver<ReadonlyArray<ResolversTypes['LabelExemption']>, ParentType, ContextType>;
+  incomplete?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  key?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  title?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type LabelLawClassResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LabelLawClass'] = ResolversParentTypes['LabelLawClass']> = {
+  as?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  code?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  members?: Resolver<ReadonlyArray<ResolversTypes['LabelLawMember']>, ParentType, ContextType>;
+  note?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  since?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type LabelLawMemberResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LabelLawMember'] = ResolversParentTypes['LabelLawMember']> = {
+  allergen?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type LabelsUnreadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LabelsUnread'] = ResolversParentTypes['LabelsUnread']> = {
@@ -2495,6 +3839,36 @@ export type MeResolvers<ContextType = GraphqlContext, ParentType extends Resolve
   person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
 };
 
+export type MendWeekResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['MendWeekResult'] = ResolversParentTypes['MendWeekResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'WeekInfeasible' | 'WeekPayload', ParentType, ContextType>;
+};
+
+export type MendedBoxResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['MendedBox'] = ResolversParentTypes['MendedBox']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  items?: Resolver<ReadonlyArray<ResolversTypes['MendedItem']>, ParentType, ContextType>;
+};
+
+export type MendedItemResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['MendedItem'] = ResolversParentTypes['MendedItem']> = {
+  breakKey?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  dish?: Resolver<ResolversTypes['Dish'], ParentType, ContextType>;
+  slot?: Resolver<ResolversTypes['Slot'], ParentType, ContextType>;
+};
+
+export type MendingOfferResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['MendingOffer'] = ResolversParentTypes['MendingOffer']> = {
+  changedBoxes?: Resolver<ReadonlyArray<ResolversTypes['MendedBox']>, ParentType, ContextType>;
+  conflicts?: Resolver<ReadonlyArray<ResolversTypes['Conflict']>, ParentType, ContextType>;
+  possible?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+};
+
+export type MissingFactResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['MissingFact'] = ResolversParentTypes['MissingFact']> = {
+  foods?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['MissingFactKind'], ParentType, ContextType>;
+  nutrient?: Resolver<Maybe<ResolversTypes['NutrientTag']>, ParentType, ContextType>;
+  rules?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type MissingFigureResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['MissingFigure'] = ResolversParentTypes['MissingFigure']> = {
   food?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   nutrient?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -2508,19 +3882,46 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   finishTask?: Resolver<ResolversTypes['FinishTaskResult'], ParentType, ContextType, RequireFields<MutationFinishTaskArgs, 'input'>>;
   loadRuleSet?: Resolver<ResolversTypes['LoadRuleSetResult'], ParentType, ContextType, RequireFields<MutationLoadRuleSetArgs, 'input'>>;
   markPacked?: Resolver<ResolversTypes['MarkPackedResult'], ParentType, ContextType, RequireFields<MutationMarkPackedArgs, 'input'>>;
+  mendWeek?: Resolver<ResolversTypes['MendWeekResult'], ParentType, ContextType, RequireFields<MutationMendWeekArgs, 'input'>>;
   pinItem?: Resolver<ResolversTypes['PinItemResult'], ParentType, ContextType, RequireFields<MutationPinItemArgs, 'input'>>;
   planWeek?: Resolver<ResolversTypes['PlanWeekResult'], ParentType, ContextType, RequireFields<MutationPlanWeekArgs, 'input'>>;
   planWeekInBackground?: Resolver<ResolversTypes['PlanWeekInBackgroundResult'], ParentType, ContextType, RequireFields<MutationPlanWeekInBackgroundArgs, 'input'>>;
+  recordAllergy?: Resolver<ResolversTypes['RecordAllergyResult'], ParentType, ContextType, RequireFields<MutationRecordAllergyArgs, 'input'>>;
   recordLabel?: Resolver<ResolversTypes['RecordLabelResult'], ParentType, ContextType, RequireFields<MutationRecordLabelArgs, 'input'>>;
   relaxHouseRule?: Resolver<ResolversTypes['RelaxHouseRuleResult'], ParentType, ContextType, RequireFields<MutationRelaxHouseRuleArgs, 'input'>>;
+  removeAllergy?: Resolver<ResolversTypes['RemoveAllergyResult'], ParentType, ContextType, RequireFields<MutationRemoveAllergyArgs, 'input'>>;
+  removeOwnDish?: Resolver<ResolversTypes['RemoveOwnDishResult'], ParentType, ContextType, RequireFields<MutationRemoveOwnDishArgs, 'input'>>;
+  removeOwnFood?: Resolver<ResolversTypes['RemoveOwnFoodResult'], ParentType, ContextType, RequireFields<MutationRemoveOwnFoodArgs, 'input'>>;
+  removeSchoolDay?: Resolver<ResolversTypes['RemoveSchoolDayResult'], ParentType, ContextType, RequireFields<MutationRemoveSchoolDayArgs, 'input'>>;
   reportAbsence?: Resolver<ResolversTypes['ReportAbsenceResult'], ParentType, ContextType, RequireFields<MutationReportAbsenceArgs, 'input'>>;
+  saveOwnDish?: Resolver<ResolversTypes['SaveOwnDishResult'], ParentType, ContextType, RequireFields<MutationSaveOwnDishArgs, 'input'>>;
+  saveOwnFood?: Resolver<ResolversTypes['SaveOwnFoodResult'], ParentType, ContextType, RequireFields<MutationSaveOwnFoodArgs, 'input'>>;
+  setEnergyMethod?: Resolver<ResolversTypes['SetEnergyMethodResult'], ParentType, ContextType, RequireFields<MutationSetEnergyMethodArgs, 'input'>>;
   setEquipment?: Resolver<ResolversTypes['SetEquipmentResult'], ParentType, ContextType, RequireFields<MutationSetEquipmentArgs, 'input'>>;
+  setFacility?: Resolver<ResolversTypes['SetFacilityResult'], ParentType, ContextType, RequireFields<MutationSetFacilityArgs, 'input'>>;
+  setKeepsOut?: Resolver<ResolversTypes['SetKeepsOutResult'], ParentType, ContextType, RequireFields<MutationSetKeepsOutArgs, 'input'>>;
   setLeftovers?: Resolver<ResolversTypes['SetLeftoversResult'], ParentType, ContextType, RequireFields<MutationSetLeftoversArgs, 'input'>>;
   setPrepTimes?: Resolver<ResolversTypes['SetPrepTimesResult'], ParentType, ContextType, RequireFields<MutationSetPrepTimesArgs, 'input'>>;
+  setSchoolDay?: Resolver<ResolversTypes['SetSchoolDayResult'], ParentType, ContextType, RequireFields<MutationSetSchoolDayArgs, 'input'>>;
+  setSchoolProvision?: Resolver<ResolversTypes['SetSchoolProvisionResult'], ParentType, ContextType, RequireFields<MutationSetSchoolProvisionArgs, 'input'>>;
   setStock?: Resolver<ResolversTypes['SetStockResult'], ParentType, ContextType, RequireFields<MutationSetStockArgs, 'input'>>;
   swapItem?: Resolver<ResolversTypes['SwapItemResult'], ParentType, ContextType, RequireFields<MutationSwapItemArgs, 'input'>>;
   takeTask?: Resolver<ResolversTypes['TakeTaskResult'], ParentType, ContextType, RequireFields<MutationTakeTaskArgs, 'input'>>;
   unpinItem?: Resolver<ResolversTypes['UnpinItemResult'], ParentType, ContextType, RequireFields<MutationUnpinItemArgs, 'input'>>;
+};
+
+export type NeedSourceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['NeedSource'] = ResolversParentTypes['NeedSource']> = {
+  figure?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type NeedsInputsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['NeedsInputs'] = ResolversParentTypes['NeedsInputs']> = {
+  activity?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  ageYears?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  assumed?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  heightCm?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  sex?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  weightKg?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
 export type NoSchoolResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['NoSchool'] = ResolversParentTypes['NoSchool']> = {
@@ -2556,6 +3957,26 @@ export type NutrientAmountResolvers<ContextType = GraphqlContext, ParentType ext
   unit?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type NutrientDerivationResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['NutrientDerivation'] = ResolversParentTypes['NutrientDerivation']> = {
+  atMost?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  missing?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  nutrient?: Resolver<ResolversTypes['NutrientTag'], ParentType, ContextType>;
+  parts?: Resolver<ReadonlyArray<ResolversTypes['NutrientPart']>, ParentType, ContextType>;
+  total?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  unit?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type NutrientPartResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['NutrientPart'] = ResolversParentTypes['NutrientPart']> = {
+  amount?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  base?: Resolver<Maybe<ResolversTypes['Base']>, ParentType, ContextType>;
+  basis?: Resolver<ResolversTypes['RetentionBasis'], ParentType, ContextType>;
+  factor?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  food?: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+  grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  per100?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  retention?: Resolver<Maybe<ResolversTypes['Retention']>, ParentType, ContextType>;
+};
+
 export type OutsideTermResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['OutsideTerm'] = ResolversParentTypes['OutsideTerm']> = {
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   nextSchoolDay?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
@@ -2576,6 +3997,16 @@ export type PersonResolvers<ContextType = GraphqlContext, ParentType extends Res
 
 export type PinItemResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PinItemResult'] = ResolversParentTypes['PinItemResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'WeekPayload', ParentType, ContextType>;
+};
+
+export type PlaceVerdictResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PlaceVerdict'] = ResolversParentTypes['PlaceVerdict']> = {
+  allowed?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  breakKey?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  cuts?: Resolver<ReadonlyArray<ResolversTypes['Cut']>, ParentType, ContextType>;
+  exclusion?: Resolver<Maybe<ResolversTypes['Exclusion']>, ParentType, ContextType>;
+  labelsToRead?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  place?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  slot?: Resolver<ResolversTypes['Slot'], ParentType, ContextType>;
 };
 
 export type PlanOriginResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PlanOrigin'] = ResolversParentTypes['PlanOrigin']> = {
@@ -2617,16 +4048,27 @@ export type PrepTimeResolvers<ContextType = GraphqlContext, ParentType extends R
   weekday?: Resolver<ResolversTypes['Weekday'], ParentType, ContextType>;
 };
 
+export type ProcessingClassResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ProcessingClass'] = ResolversParentTypes['ProcessingClass']> = {
+  foods?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  tag?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type QueryResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
   alternatives?: Resolver<ReadonlyArray<ResolversTypes['Alternative']>, ParentType, ContextType, RequireFields<QueryAlternativesArgs, 'itemId'>>;
   dish?: Resolver<Maybe<ResolversTypes['Dish']>, ParentType, ContextType, RequireFields<QueryDishArgs, 'key'>>;
   dishes?: Resolver<ResolversTypes['DishConnection'], ParentType, ContextType, RequireFields<QueryDishesArgs, 'first'>>;
   household?: Resolver<Maybe<ResolversTypes['Household']>, ParentType, ContextType, RequireFields<QueryHouseholdArgs, 'id'>>;
+  labelLaws?: Resolver<ReadonlyArray<ResolversTypes['LabelLaw']>, ParentType, ContextType, RequireFields<QueryLabelLawsArgs, 'on'>>;
   me?: Resolver<ResolversTypes['Me'], ParentType, ContextType>;
+  mendingOffer?: Resolver<Maybe<ResolversTypes['MendingOffer']>, ParentType, ContextType, RequireFields<QueryMendingOfferArgs, 'weekId'>>;
   node?: Resolver<Maybe<ResolversTypes['Node']>, ParentType, ContextType, RequireFields<QueryNodeArgs, 'id'>>;
   school?: Resolver<Maybe<ResolversTypes['School']>, ParentType, ContextType, RequireFields<QuerySchoolArgs, 'id'>>;
   schools?: Resolver<ResolversTypes['SchoolConnection'], ParentType, ContextType, RequireFields<QuerySchoolsArgs, 'first'>>;
   week?: Resolver<Maybe<ResolversTypes['Week']>, ParentType, ContextType, RequireFields<QueryWeekArgs, 'date' | 'householdId'>>;
+};
+
+export type RecordAllergyResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RecordAllergyResult'] = ResolversParentTypes['RecordAllergyResult']> = {
+  __resolveType: TypeResolveFn<'AllergyPayload' | 'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
 
 export type RecordLabelResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RecordLabelResult'] = ResolversParentTypes['RecordLabelResult']> = {
@@ -2637,8 +4079,30 @@ export type RelaxHouseRuleResultResolvers<ContextType = GraphqlContext, ParentTy
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type RemoveAllergyResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveAllergyResult'] = ResolversParentTypes['RemoveAllergyResult']> = {
+  __resolveType: TypeResolveFn<'AllergyPayload' | 'ChildNotFound' | 'ConfirmationNeeded' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
+};
+
+export type RemoveOwnDishResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveOwnDishResult'] = ResolversParentTypes['RemoveOwnDishResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed' | 'StillInUse', ParentType, ContextType>;
+};
+
+export type RemoveOwnFoodResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveOwnFoodResult'] = ResolversParentTypes['RemoveOwnFoodResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed' | 'StillInUse', ParentType, ContextType>;
+};
+
+export type RemoveSchoolDayResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveSchoolDayResult'] = ResolversParentTypes['RemoveSchoolDayResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
+};
+
 export type ReportAbsenceResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ReportAbsenceResult'] = ResolversParentTypes['ReportAbsenceResult']> = {
   __resolveType: TypeResolveFn<'BoxClosed' | 'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'OutsideTerm' | 'RevisionPassed' | 'WeekInfeasible' | 'WeekPayload', ParentType, ContextType>;
+};
+
+export type RetentionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Retention'] = ResolversParentTypes['Retention']> = {
+  code?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  cooked?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type RevisionPassedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RevisionPassed'] = ResolversParentTypes['RevisionPassed']> = {
@@ -2669,12 +4133,35 @@ export type RuleSetResolvers<ContextType = GraphqlContext, ParentType extends Re
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type SaveOwnDishPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SaveOwnDishPayload'] = ResolversParentTypes['SaveOwnDishPayload']> = {
+  dish?: Resolver<ResolversTypes['Dish'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  missing?: Resolver<ReadonlyArray<ResolversTypes['MissingFact']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type SaveOwnDishResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SaveOwnDishResult'] = ResolversParentTypes['SaveOwnDishResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed' | 'SaveOwnDishPayload', ParentType, ContextType>;
+};
+
+export type SaveOwnFoodPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SaveOwnFoodPayload'] = ResolversParentTypes['SaveOwnFoodPayload']> = {
+  food?: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  missing?: Resolver<ReadonlyArray<ResolversTypes['MissingFact']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type SaveOwnFoodResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SaveOwnFoodResult'] = ResolversParentTypes['SaveOwnFoodResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed' | 'SaveOwnFoodPayload', ParentType, ContextType>;
+};
+
 export type SchoolResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['School'] = ResolversParentTypes['School']> = {
   classes?: Resolver<ReadonlyArray<ResolversTypes['SchoolClass']>, ParentType, ContextType>;
   days?: Resolver<ReadonlyArray<ResolversTypes['SchoolDay']>, ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   jurisdiction?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  revision?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   ruleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
   terms?: Resolver<ReadonlyArray<ResolversTypes['SchoolTerm']>, ParentType, ContextType>;
   timeZone?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -2706,13 +4193,37 @@ export type SchoolNotFoundResolvers<ContextType = GraphqlContext, ParentType ext
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type SchoolPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SchoolPayload'] = ResolversParentTypes['SchoolPayload']> = {
+  school?: Resolver<ResolversTypes['School'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type SchoolProvisionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SchoolProvision'] = ResolversParentTypes['SchoolProvision']> = {
+  breakKey?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  food?: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+  grams?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  weekday?: Resolver<Maybe<ResolversTypes['Weekday']>, ParentType, ContextType>;
+};
+
 export type SchoolTermResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SchoolTerm'] = ResolversParentTypes['SchoolTerm']> = {
   firstDay?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   lastDay?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type SetEnergyMethodResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetEnergyMethodResult'] = ResolversParentTypes['SetEnergyMethodResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
+};
+
 export type SetEquipmentResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetEquipmentResult'] = ResolversParentTypes['SetEquipmentResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
+};
+
+export type SetFacilityResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetFacilityResult'] = ResolversParentTypes['SetFacilityResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
+};
+
+export type SetKeepsOutResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetKeepsOutResult'] = ResolversParentTypes['SetKeepsOutResult']> = {
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
 
@@ -2722,6 +4233,20 @@ export type SetLeftoversResultResolvers<ContextType = GraphqlContext, ParentType
 
 export type SetPrepTimesResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetPrepTimesResult'] = ResolversParentTypes['SetPrepTimesResult']> = {
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
+};
+
+export type SetSchoolDayResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetSchoolDayResult'] = ResolversParentTypes['SetSchoolDayResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
+};
+
+export type SetSchoolProvisionPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetSchoolProvisionPayload'] = ResolversParentTypes['SetSchoolProvisionPayload']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type SetSchoolProvisionResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetSchoolProvisionResult'] = ResolversParentTypes['SetSchoolProvisionResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed' | 'SetSchoolProvisionPayload', ParentType, ContextType>;
 };
 
 export type SetStockResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetStockResult'] = ResolversParentTypes['SetStockResult']> = {
@@ -2748,12 +4273,20 @@ export type ShoppingLineResolvers<ContextType = GraphqlContext, ParentType exten
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type StillInUseResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['StillInUse'] = ResolversParentTypes['StillInUse']> = {
+  boxes?: Resolver<ReadonlyArray<ResolversTypes['BoxPlace']>, ParentType, ContextType>;
+  dishes?: Resolver<ReadonlyArray<ResolversTypes['Dish']>, ParentType, ContextType>;
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type StockResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Stock'] = ResolversParentTypes['Stock']> = {
   food?: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
   grams?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
 export type SubscriptionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Subscription'] = ResolversParentTypes['Subscription']> = {
+  boxesBlocked?: SubscriptionResolver<Maybe<ResolversTypes['BoxVerdict']>, "boxesBlocked", ParentType, ContextType, RequireFields<SubscriptionBoxesBlockedArgs, 'householdId'>>;
   planProgress?: SubscriptionResolver<ResolversTypes['PlanProgress'], "planProgress", ParentType, ContextType, RequireFields<SubscriptionPlanProgressArgs, 'householdId'>>;
   weekChanged?: SubscriptionResolver<ResolversTypes['Week'], "weekChanged", ParentType, ContextType, RequireFields<SubscriptionWeekChangedArgs, 'householdId'>>;
 };
@@ -2775,6 +4308,7 @@ export type TakeTaskResultResolvers<ContextType = GraphqlContext, ParentType ext
 export type TaskResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Task'] = ResolversParentTypes['Task']> = {
   carer?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
+  crossContact?: Resolver<Maybe<ResolversTypes['CrossContact']>, ParentType, ContextType>;
   endsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
   equipment?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   forDates?: Resolver<ReadonlyArray<ResolversTypes['LocalDate']>, ParentType, ContextType>;
@@ -2808,8 +4342,24 @@ export type UnpinItemResultResolvers<ContextType = GraphqlContext, ParentType ex
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'WeekPayload', ParentType, ContextType>;
 };
 
+export type UpperLevelResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UpperLevel'] = ResolversParentTypes['UpperLevel']> = {
+  amount?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  counts?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  nutrient?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  unit?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type UserErrorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UserError'] = ResolversParentTypes['UserError']> = {
-  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'DishUnknown' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'NoSchool' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'RevisionPassed' | 'SchoolNotFound' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishUnknown' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'NoSchool' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
+};
+
+export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Verdicts'] = ResolversParentTypes['Verdicts']> = {
+  places?: Resolver<ReadonlyArray<ResolversTypes['PlaceVerdict']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type VerdictsResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['VerdictsResult'] = ResolversParentTypes['VerdictsResult']> = {
+  __resolveType: TypeResolveFn<'DishUnknown' | 'InvalidInput' | 'OutsideTerm' | 'Verdicts', ParentType, ContextType>;
 };
 
 export type WeekResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Week'] = ResolversParentTypes['Week']> = {
@@ -2867,28 +4417,37 @@ export type WishTotalsResolvers<ContextType = GraphqlContext, ParentType extends
 
 export type Resolvers<ContextType = GraphqlContext> = {
   AgreeWeekResult?: AgreeWeekResultResolvers<ContextType>;
+  AllergenSource?: AllergenSourceResolvers<ContextType>;
   Allergy?: AllergyResolvers<ContextType>;
+  AllergyPayload?: AllergyPayloadResolvers<ContextType>;
   Alternative?: AlternativeResolvers<ContextType>;
   Base?: BaseResolvers<ContextType>;
   Batch?: BatchResolvers<ContextType>;
   BatchFeed?: BatchFeedResolvers<ContextType>;
+  BlockReason?: BlockReasonResolvers<ContextType>;
   Box?: BoxResolvers<ContextType>;
   BoxBlocked?: BoxBlockedResolvers<ContextType>;
   BoxClosed?: BoxClosedResolvers<ContextType>;
   BoxItem?: BoxItemResolvers<ContextType>;
   BoxItemNote?: BoxItemNoteResolvers<ContextType>;
   BoxPacking?: BoxPackingResolvers<ContextType>;
+  BoxPlace?: BoxPlaceResolvers<ContextType>;
+  BoxVerdict?: BoxVerdictResolvers<ContextType>;
+  BreakNeeds?: BreakNeedsResolvers<ContextType>;
   Carer?: CarerResolvers<ContextType>;
   Caution?: CautionResolvers<ContextType>;
   Child?: ChildResolvers<ContextType>;
   ChildNotFound?: ChildNotFoundResolvers<ContextType>;
   ChokingHazard?: ChokingHazardResolvers<ContextType>;
   ClassBreak?: ClassBreakResolvers<ContextType>;
+  ConfirmationNeeded?: ConfirmationNeededResolvers<ContextType>;
   Conflict?: ConflictResolvers<ContextType>;
+  CostPart?: CostPartResolvers<ContextType>;
   CreateChildPayload?: CreateChildPayloadResolvers<ContextType>;
   CreateChildResult?: CreateChildResultResolvers<ContextType>;
   CreateHouseholdPayload?: CreateHouseholdPayloadResolvers<ContextType>;
   CreateHouseholdResult?: CreateHouseholdResultResolvers<ContextType>;
+  CrossContact?: CrossContactResolvers<ContextType>;
   Cut?: CutResolvers<ContextType>;
   DailyNeeds?: DailyNeedsResolvers<ContextType>;
   DateTime?: GraphQLScalarType;
@@ -2902,6 +4461,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   EnrolChildResult?: EnrolChildResultResolvers<ContextType>;
   Enrolment?: EnrolmentResolvers<ContextType>;
   Equipment?: EquipmentResolvers<ContextType>;
+  Exclusion?: ExclusionResolvers<ContextType>;
   FinishTaskResult?: FinishTaskResultResolvers<ContextType>;
   Food?: FoodResolvers<ContextType>;
   FreezerStock?: FreezerStockResolvers<ContextType>;
@@ -2913,7 +4473,12 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Kitchen?: KitchenResolvers<ContextType>;
   KitchenPayload?: KitchenPayloadResolvers<ContextType>;
   LabelCheck?: LabelCheckResolvers<ContextType>;
+  LabelDeclaration?: LabelDeclarationResolvers<ContextType>;
+  LabelExemption?: LabelExemptionResolvers<ContextType>;
   LabelKind?: LabelKindResolvers<ContextType>;
+  LabelLaw?: LabelLawResolvers<ContextType>;
+  LabelLawClass?: LabelLawClassResolvers<ContextType>;
+  LabelLawMember?: LabelLawMemberResolvers<ContextType>;
   LabelsUnread?: LabelsUnreadResolvers<ContextType>;
   Leftover?: LeftoverResolvers<ContextType>;
   LoadRuleSetPayload?: LoadRuleSetPayloadResolvers<ContextType>;
@@ -2922,43 +4487,73 @@ export type Resolvers<ContextType = GraphqlContext> = {
   LocalTime?: GraphQLScalarType;
   MarkPackedResult?: MarkPackedResultResolvers<ContextType>;
   Me?: MeResolvers<ContextType>;
+  MendWeekResult?: MendWeekResultResolvers<ContextType>;
+  MendedBox?: MendedBoxResolvers<ContextType>;
+  MendedItem?: MendedItemResolvers<ContextType>;
+  MendingOffer?: MendingOfferResolvers<ContextType>;
+  MissingFact?: MissingFactResolvers<ContextType>;
   MissingFigure?: MissingFigureResolvers<ContextType>;
   Mutation?: MutationResolvers<ContextType>;
+  NeedSource?: NeedSourceResolvers<ContextType>;
+  NeedsInputs?: NeedsInputsResolvers<ContextType>;
   NoSchool?: NoSchoolResolvers<ContextType>;
   Node?: NodeResolvers<ContextType>;
   NotAppointed?: NotAppointedResolvers<ContextType>;
   NotPermitted?: NotPermittedResolvers<ContextType>;
   NothingThere?: NothingThereResolvers<ContextType>;
   NutrientAmount?: NutrientAmountResolvers<ContextType>;
+  NutrientDerivation?: NutrientDerivationResolvers<ContextType>;
+  NutrientPart?: NutrientPartResolvers<ContextType>;
   OutsideTerm?: OutsideTermResolvers<ContextType>;
   PageInfo?: PageInfoResolvers<ContextType>;
   Person?: PersonResolvers<ContextType>;
   PinItemResult?: PinItemResultResolvers<ContextType>;
+  PlaceVerdict?: PlaceVerdictResolvers<ContextType>;
   PlanOrigin?: PlanOriginResolvers<ContextType>;
   PlanProgress?: PlanProgressResolvers<ContextType>;
   PlanQueued?: PlanQueuedResolvers<ContextType>;
   PlanWeekInBackgroundResult?: PlanWeekInBackgroundResultResolvers<ContextType>;
   PlanWeekResult?: PlanWeekResultResolvers<ContextType>;
   PrepTime?: PrepTimeResolvers<ContextType>;
+  ProcessingClass?: ProcessingClassResolvers<ContextType>;
   Query?: QueryResolvers<ContextType>;
+  RecordAllergyResult?: RecordAllergyResultResolvers<ContextType>;
   RecordLabelResult?: RecordLabelResultResolvers<ContextType>;
   RelaxHouseRuleResult?: RelaxHouseRuleResultResolvers<ContextType>;
+  RemoveAllergyResult?: RemoveAllergyResultResolvers<ContextType>;
+  RemoveOwnDishResult?: RemoveOwnDishResultResolvers<ContextType>;
+  RemoveOwnFoodResult?: RemoveOwnFoodResultResolvers<ContextType>;
+  RemoveSchoolDayResult?: RemoveSchoolDayResultResolvers<ContextType>;
   ReportAbsenceResult?: ReportAbsenceResultResolvers<ContextType>;
+  Retention?: RetentionResolvers<ContextType>;
   RevisionPassed?: RevisionPassedResolvers<ContextType>;
   Rule?: RuleResolvers<ContextType>;
   RuleSet?: RuleSetResolvers<ContextType>;
+  SaveOwnDishPayload?: SaveOwnDishPayloadResolvers<ContextType>;
+  SaveOwnDishResult?: SaveOwnDishResultResolvers<ContextType>;
+  SaveOwnFoodPayload?: SaveOwnFoodPayloadResolvers<ContextType>;
+  SaveOwnFoodResult?: SaveOwnFoodResultResolvers<ContextType>;
   School?: SchoolResolvers<ContextType>;
   SchoolClass?: SchoolClassResolvers<ContextType>;
   SchoolConnection?: SchoolConnectionResolvers<ContextType>;
   SchoolDay?: SchoolDayResolvers<ContextType>;
   SchoolNotFound?: SchoolNotFoundResolvers<ContextType>;
+  SchoolPayload?: SchoolPayloadResolvers<ContextType>;
+  SchoolProvision?: SchoolProvisionResolvers<ContextType>;
   SchoolTerm?: SchoolTermResolvers<ContextType>;
+  SetEnergyMethodResult?: SetEnergyMethodResultResolvers<ContextType>;
   SetEquipmentResult?: SetEquipmentResultResolvers<ContextType>;
+  SetFacilityResult?: SetFacilityResultResolvers<ContextType>;
+  SetKeepsOutResult?: SetKeepsOutResultResolvers<ContextType>;
   SetLeftoversResult?: SetLeftoversResultResolvers<ContextType>;
   SetPrepTimesResult?: SetPrepTimesResultResolvers<ContextType>;
+  SetSchoolDayResult?: SetSchoolDayResultResolvers<ContextType>;
+  SetSchoolProvisionPayload?: SetSchoolProvisionPayloadResolvers<ContextType>;
+  SetSchoolProvisionResult?: SetSchoolProvisionResultResolvers<ContextType>;
   SetStockResult?: SetStockResultResolvers<ContextType>;
   SharingGain?: SharingGainResolvers<ContextType>;
   ShoppingLine?: ShoppingLineResolvers<ContextType>;
+  StillInUse?: StillInUseResolvers<ContextType>;
   Stock?: StockResolvers<ContextType>;
   Subscription?: SubscriptionResolvers<ContextType>;
   SwapItemResult?: SwapItemResultResolvers<ContextType>;
@@ -2968,7 +4563,10 @@ export type Resolvers<ContextType = GraphqlContext> = {
   TaskHeld?: TaskHeldResolvers<ContextType>;
   TaskPayload?: TaskPayloadResolvers<ContextType>;
   UnpinItemResult?: UnpinItemResultResolvers<ContextType>;
+  UpperLevel?: UpperLevelResolvers<ContextType>;
   UserError?: UserErrorResolvers<ContextType>;
+  Verdicts?: VerdictsResolvers<ContextType>;
+  VerdictsResult?: VerdictsResultResolvers<ContextType>;
   Week?: WeekResolvers<ContextType>;
   WeekAgreed?: WeekAgreedResolvers<ContextType>;
   WeekInfeasible?: WeekInfeasibleResolvers<ContextType>;

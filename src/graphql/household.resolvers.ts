@@ -1,13 +1,16 @@
+import type { App } from "../app/app.js";
 import { changeKitchen } from "./kitchen-mutations.js";
 import { createChild } from "../app/create-child.js";
 import { createHousehold } from "../app/create-household.js";
 import { enrolChild } from "../app/enrol-child.js";
-import { weekStartOf } from "../app/assemble-brief.js";
+import { setSchoolProvision } from "../app/set-school-provision.js";
+import { enrolmentOn, weekStartOf } from "../app/assemble-brief.js";
 import { dailyNeeds } from "../domain/nutrition/needs.js";
-import { ageOn } from "../domain/calendar/dates.js";
+import { nutrientsGiven } from "../domain/nutrition/given-food.js";
+import { shareOfBreak } from "../domain/nutrition/meal-share.js";
+import { ageOn, daysBetween, weekdayOf } from "../domain/calendar/dates.js";
 import { readBoxesOfChild } from "../database/week.js";
 import { GraphQLError } from "graphql";
-import { daysBetween } from "../domain/calendar/dates.js";
 import type { ChildRow, HouseholdRow } from "../database/household.js";
 import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
@@ -15,11 +18,12 @@ import { baseOf, foodOf } from "./food.resolvers.js";
 import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
 import type { ChildNode } from "./rows.js";
+import { verdictsOf } from "./verdicts.js";
 
 const MOST_DAYS = 62;
 
 /** The tree after a write; the person has just changed it, so it is theirs. */
-async function freshHousehold({ reads }: GraphqlContext, id: string): Promise<HouseholdRow> {
+export async function freshHousehold({ reads }: GraphqlContext, id: string): Promise<HouseholdRow> {
   reads.forget();
   const household = await reads.household(id);
   if (!household) throw new Error("a household just changed cannot be read");
@@ -33,7 +37,7 @@ export const childNode = (row: ChildRow, household: HouseholdRow): ChildNode => 
 });
 
 /** The payload of a change to one child. */
-function changedChild(household: HouseholdRow, childId: string) {
+export function changedChild(household: HouseholdRow, childId: string) {
   const row = household.children.find((child) => child.id === childId);
   if (!row) throw new Error("a child just changed is not in its household");
   return { household, child: childNode(row, household) };
@@ -71,6 +75,38 @@ function pick(children: ReadonlyMap<string, ChildNode> | null, id: string): Chil
   return child;
 }
 
+/** A child's needs as this household may know them: its own body sizes, or medians. */
+function needsOf(app: App, row: ChildRow, household: HouseholdRow, on: string) {
+  const body = row.body ?? { sex: null, weightKg: null, heightCm: null };
+  const needs = dailyNeeds({ ...row, ...body }, on, household.energyMethod);
+  const enrolment = enrolmentOn(row, on);
+  const breaks = household.schools
+    .flatMap(({ classes }) => classes)
+    .filter(({ id }) => id === enrolment?.schoolClassId)
+    .flatMap((schoolClass) => schoolClass.breaks)
+    .map((pause) => ({ ...pause, ...shareOfBreak(pause, app.reference.mealShares) }));
+  const day = {
+    breaks: breaks.map((pause) => ({ ...pause, energyShare: pause.share })),
+    given: row.provisions.filter(({ weekday }) => weekday === null || weekday === weekdayOf(on)),
+  };
+  return {
+    ...needs,
+    energyKcal: Math.round(needs.energyKcal),
+    energyMethod: needs.method,
+    sources: Object.entries(needs.sources).map(([figure, source]) => ({ figure, source })),
+    breaks: breaks.map(({ key, share, source }) => {
+      const given = nutrientsGiven(day, row.allergies, (food) => app.index.food(food), key);
+      return {
+        breakKey: key,
+        share,
+        source,
+        energyKcal: Math.round(needs.energyKcal * share),
+        givenKcal: Math.round(given.of("ENERC_KCAL")),
+      };
+    }),
+  };
+}
+
 type Mutations =
   | "createHousehold"
   | "createChild"
@@ -79,12 +115,23 @@ type Mutations =
   | "setLeftovers"
   | "setPrepTimes"
   | "setEquipment"
+  | "setEnergyMethod"
+  | "setSchoolProvision"
   | "recordLabel"
+  | "setKeepsOut"
   | "relaxHouseRule";
 
 export const householdResolvers: Pick<
   Resolvers,
-  "Household" | "Kitchen" | "Stock" | "Leftover" | "FreezerStock" | "LabelCheck" | "Child" | "Enrolment"
+  | "Household"
+  | "Kitchen"
+  | "Stock"
+  | "Leftover"
+  | "FreezerStock"
+  | "LabelCheck"
+  | "Child"
+  | "Enrolment"
+  | "SchoolProvision"
 > & {
   Query: Pick<NonNullable<Resolvers["Query"]>, "household">;
   Mutation: Pick<NonNullable<Resolvers["Mutation"]>, Mutations>;
@@ -123,6 +170,16 @@ export const householdResolvers: Pick<
       const household = await freshHousehold(context, made.value.householdId);
       return { __typename: "EnrolChildPayload", ...changedChild(household, made.value.childId) };
     },
+    async setSchoolProvision(_, { input }, context) {
+      const made = await setSchoolProvision(context.app, requirePerson(context), {
+        ...input,
+        householdId: localId("Household", input.householdId),
+        childId: localId("Child", input.childId),
+      });
+      if (!made.ok) return explain(made.error);
+      const household = await freshHousehold(context, made.value.householdId);
+      return { __typename: "SetSchoolProvisionPayload", ...changedChild(household, made.value.childId) };
+    },
     ...changeKitchen,
   },
   Household: {
@@ -148,23 +205,16 @@ export const householdResolvers: Pick<
     appetite: field("appetite"),
     minutesToEat: field("minutesToEat"),
     allergies: field("allergies"),
+    provisions: field("provisions"),
     async enrolments(child) {
       const { row, household } = await child.load();
       return row.enrolments.map((enrolment) => ({ row: enrolment, household }));
     },
-    async dailyNeeds(child, { on }) {
-      const { row } = await child.load();
-      const needs = dailyNeeds(
-        {
-          ...row,
-          sex: row.body?.sex ?? null,
-          weightKg: row.body?.weightKg ?? null,
-          heightCm: row.body?.heightCm ?? null,
-        },
-        on,
-      );
-      return { ...needs, energyKcal: Math.round(needs.energyKcal), energyMethod: needs.method };
+    async dailyNeeds(child, { on }, { app }) {
+      const { row, household } = await child.load();
+      return needsOf(app, row, household, on);
     },
+    verdicts: verdictsOf,
     async boxes(child, { from, to }, { reads }) {
       const days = daysBetween(from, to);
       if (days < 0 || days > MOST_DAYS)
@@ -176,6 +226,7 @@ export const householdResolvers: Pick<
       return boxes.map((box) => ({ row: box, householdId: household.id }));
     },
   },
+  SchoolProvision: { food: ({ food }, _, context) => foodOf(context, food) },
   Enrolment: {
     school: ({ row, household }) => household.schools.find((school) => school.id === row.schoolId)!,
     schoolClass: ({ row, household }) =>

@@ -2,7 +2,9 @@
 import {
   recordLabel,
   relaxHouseRule,
+  setEnergyMethod,
   setEquipment,
+  setKeepsOut,
   setLeftovers,
   setPrepTimes,
   setStock,
@@ -42,12 +44,21 @@ const kitchenMutation =
 
 export const changeKitchen: Pick<
   NonNullable<Resolvers["Mutation"]>,
-  "setStock" | "setLeftovers" | "setPrepTimes" | "setEquipment" | "recordLabel" | "relaxHouseRule"
+  | "setStock"
+  | "setLeftovers"
+  | "setPrepTimes"
+  | "setEquipment"
+  | "setEnergyMethod"
+  | "recordLabel"
+  | "setKeepsOut"
+  | "relaxHouseRule"
 > = {
   setStock: kitchenMutation(setStock),
   setLeftovers: kitchenMutation(setLeftovers),
   setPrepTimes: kitchenMutation(setPrepTimes),
   setEquipment: kitchenMutation(setEquipment),
+  setEnergyMethod: kitchenMutation(setEnergyMethod),
   recordLabel: kitchenMutation(recordLabel),
+  setKeepsOut: kitchenMutation(setKeepsOut),
   relaxHouseRule: kitchenMutation(relaxHouseRule),
 };

@@ -61,7 +61,7 @@ const finders: Readonly<Record<string, (id: string, context: GraphqlContext) => 
   async Task(id, context) {
     const week = await weekAround(context, "Task", id);
     const row = week?.plan.tasks.find((task) => task.id === id);
-    return week && row ? { __typename: "Task", row, householdId: week.householdId } : null;
+    return week && row ? { __typename: "Task", row, among: week.plan.tasks, householdId: week.householdId } : null;
   },
   async Batch(id, context) {
     const week = await weekAround(context, "Batch", id);
@@ -105,9 +105,12 @@ const finders: Readonly<Record<string, (id: string, context: GraphqlContext) => 
     const row = await reads.session().read((tx) => readRuleSet(tx, id));
     return row && { __typename: "RuleSet", ...row };
   },
-  Dish(id, { app }) {
+  async Dish(id, { app, reads }) {
     const key = [...app.reference.dishIds].find(([, dishId]) => dishId === id)?.[0];
-    return key === undefined ? null : { __typename: "Dish", ...app.index.derived(key) };
+    if (key !== undefined) return { __typename: "Dish", ...app.index.derived(key) };
+    const { rows, index } = await reads.own();
+    const own = rows.dishes.find((row) => row.id === id);
+    return own ? { __typename: "Dish", ...index.derived(own.dish.key) } : null;
   },
 };
 

@@ -7,6 +7,7 @@ const toldBy = {
   PLAN_CHANGED: "weekChanged",
   PLAN_PROGRESS: "planProgress",
   PLAN_FAILED: "planProgress",
+  BOX_CHECKED: "boxesBlocked",
 } as const satisfies Record<Notice["kind"], string>;
 export type Topic = (typeof toldBy)[Notice["kind"]];
 export type NoticeOn<T extends Topic> = Extract<

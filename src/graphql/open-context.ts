@@ -24,7 +24,7 @@ export function createContextOpener(app: App, notices: Notices) {
       if (personId === null) throw new Error("a read without a signed-in person");
       return (session ??= app.db.openRead(personId));
     };
-    const context: GraphqlContext = { app, notices, requestId, personId, reads: createReads(open) };
+    const context: GraphqlContext = { app, notices, requestId, personId, reads: createReads(app, open) };
     return {
       context,
       close: async () => {

@@ -1,29 +1,65 @@
 import type { Resolvers } from "./generated.js";
 import { foodResolvers } from "./food.resolvers.js";
 import { householdResolvers } from "./household.resolvers.js";
+import { foodOnLabels, labelLawQueries } from "./label-law.resolvers.js";
 import { nodeResolvers } from "./node.resolvers.js";
+import { ownLists, ownMutations, ownTypes } from "./own-catalogue.resolvers.js";
 import { personResolvers } from "./person.resolvers.js";
 import { DateTime, LocalDate, LocalTime } from "./scalars.js";
+import { recheckResolvers } from "./recheck.resolvers.js";
 import { schoolResolvers } from "./school.resolvers.js";
 import { weekResolvers } from "./week.resolvers.js";
 
-const { Query: foodQueries, ...food } = foodResolvers;
-const { Query: householdQueries, Mutation: householdMutations, ...household } = householdResolvers;
+const { Query: foodQueries, Food: plainFood, ...food } = foodResolvers;
+const {
+  Query: householdQueries,
+  Mutation: householdMutations,
+  Household: plainHousehold,
+  ...household
+} = householdResolvers;
 const { Query: nodeQueries, ...node } = nodeResolvers;
 const { Query: personQueries, ...person } = personResolvers;
+const {
+  Query: recheckQueries,
+  Mutation: recheckMutations,
+  Subscription: recheckSubscriptions,
+  Box: boxOnBlocks,
+  ...recheck
+} = recheckResolvers;
 const { Query: schoolQueries, Mutation: schoolMutations, ...school } = schoolResolvers;
-const { Query: weekQueries, Mutation: weekMutations, ...week } = weekResolvers;
+const {
+  Query: weekQueries,
+  Mutation: weekMutations,
+  Subscription: weekSubscriptions,
+  Box: plainBox,
+  ...week
+} = weekResolvers;
 
 export const resolvers: Resolvers = {
   DateTime,
   LocalDate,
   LocalTime,
   ...food,
+  Food: { ...plainFood, ...foodOnLabels },
   ...household,
+  Household: { ...plainHousehold, ...ownLists },
   ...node,
+  ...ownTypes,
   ...person,
   ...school,
   ...week,
-  Query: { ...foodQueries, ...householdQueries, ...nodeQueries, ...personQueries, ...schoolQueries, ...weekQueries },
-  Mutation: { ...householdMutations, ...schoolMutations, ...weekMutations },
+  ...recheck,
+  Box: { ...plainBox, ...boxOnBlocks },
+  Query: {
+    ...foodQueries,
+    ...householdQueries,
+    ...labelLawQueries,
+    ...nodeQueries,
+    ...personQueries,
+    ...recheckQueries,
+    ...schoolQueries,
+    ...weekQueries,
+  },
+  Mutation: { ...ownMutations, ...householdMutations, ...recheckMutations, ...schoolMutations, ...weekMutations },
+  Subscription: { ...weekSubscriptions, ...recheckSubscriptions },
 };

@@ -1,6 +1,7 @@
 /** What resolvers are handed where a row alone does not know enough: mostly the household whose tree it hangs on. */
+import type { MendingOffer } from "../app/mend-week.js";
 import type { ChildRow, EnrolmentRow, HouseholdRow, PersonRow } from "../database/household.js";
-import type { BatchRow, BoxItemRow, BoxRow, PlanRow, TaskRow, WeekRow } from "../database/week.js";
+import type { BatchRow, BlockRow, BoxItemRow, BoxRow, PlanRow, TaskRow, WeekRow } from "../database/week.js";
 import type { Conflict } from "../domain/planner/conflicts.js";
 import type { Caution } from "../domain/week.js";
 
@@ -45,6 +46,8 @@ export interface BatchFeedNode {
 }
 export interface TaskNode {
   readonly row: TaskRow;
+  /** All tasks of the plan: what is done first is said by what else the session handles. */
+  readonly among: readonly TaskRow[];
   readonly householdId: string;
 }
 export interface CautionNode {
@@ -55,6 +58,19 @@ export interface ConflictNode {
   readonly row: Conflict;
   readonly householdId: string | null;
 }
+export interface BlockNode {
+  readonly row: BlockRow;
+  readonly childId: string;
+  readonly householdId: string;
+}
+export interface BoxVerdictNode {
+  readonly row: BoxRow;
+  readonly householdId: string;
+}
+export interface MendedBoxNode {
+  readonly row: MendingOffer["changedBoxes"][number];
+  readonly householdId: string;
+}
 export interface NoSchoolNode {
   readonly message: string;
   readonly childIds: readonly string[];
@@ -63,6 +79,17 @@ export interface NoSchoolNode {
 export interface WeekPayloadNode {
   readonly week: WeekRow;
   readonly changed: readonly string[];
+}
+export interface BoxPlaceNode {
+  readonly childId: string;
+  readonly date: string;
+  readonly householdId: string;
+}
+export interface StillInUseNode {
+  readonly message: string;
+  /** Keys of dishes. */
+  readonly dishes: readonly string[];
+  readonly boxes: readonly BoxPlaceNode[];
 }
 export interface LabelsUnreadNode {
   readonly message: string;

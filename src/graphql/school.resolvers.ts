@@ -1,12 +1,13 @@
 import { loadRuleSet } from "../app/load-rule-set.js";
 import { readSchoolPage } from "../database/school.js";
+import { shareOfBreak } from "../domain/nutrition/meal-share.js";
 import { requirePerson } from "./context.js";
 import { explain } from "./explain.js";
 import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
 import { keyOf, pageOf, pageSize } from "./page.js";
 
-export const schoolResolvers: Pick<Resolvers, "School" | "SchoolClass" | "RuleSet" | "Rule"> & {
+export const schoolResolvers: Pick<Resolvers, "School" | "SchoolClass" | "ClassBreak" | "RuleSet" | "Rule"> & {
   Query: Pick<NonNullable<Resolvers["Query"]>, "school" | "schools">;
   Mutation: Pick<NonNullable<Resolvers["Mutation"]>, "loadRuleSet">;
 } = {
@@ -48,6 +49,10 @@ export const schoolResolvers: Pick<Resolvers, "School" | "SchoolClass" | "RuleSe
     },
   },
   SchoolClass: { id: (schoolClass) => globalId("SchoolClass", schoolClass.id) },
+  ClassBreak: {
+    energyShare: (pause, _, { app }) => shareOfBreak(pause, app.reference.mealShares).share,
+    energyShareSource: (pause, _, { app }) => shareOfBreak(pause, app.reference.mealShares).source,
+  },
   RuleSet: {
     id: (row) => globalId("RuleSet", row.id),
     key: ({ document }) => document.key,

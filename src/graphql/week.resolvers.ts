@@ -5,11 +5,13 @@ import { markPacked } from "../app/mark-packed.js";
 import { planWeekInBackground } from "../app/plan-in-background.js";
 import { planWeek } from "../app/plan-week.js";
 import { reportAbsence } from "../app/report-absence.js";
-import { sayCaution, sayConflict, sayReason, sayWayOut, type Names } from "../app/say.js";
+import { sayCaution, sayConflict, sayCrossContact, sayReason, sayWayOut, type Names } from "../app/say.js";
 import { finishTask, takeTask, type TaskRef } from "../app/tasks.js";
+import { avoidedInSession, orderForCrossContact } from "../domain/kitchen/cross-contact.js";
+import { isOwnKey } from "../../shared/own-catalogue.js";
 import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
-import { baseOf, foodOf } from "./food.resolvers.js";
+import { baseOf, dishOf, foodOf, indexSeenBy } from "./food.resolvers.js";
 import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
 import { childOf, childrenOf } from "./household.resolvers.js";
@@ -18,13 +20,24 @@ import { mapped, type NoticeOn, type Topic } from "./notices.js";
 /** Minutes to a tenth: differences of binary fractions would show their tails. */
 const tenths = (minutes: number) => Math.round(minutes * 10) / 10;
 
-async function namesFor({ app, reads }: GraphqlContext, householdId: string | null): Promise<Names> {
+/** Keys of own rows among the facts of a row. */
+const ownKeysIn = (facts: unknown): string[] =>
+  typeof facts === "string"
+    ? [facts].filter(isOwnKey)
+    : typeof facts === "object" && facts !== null
+      ? Object.values(facts).flatMap(ownKeysIn)
+      : [];
+
+/** @param facts what is going to be said: only own rows in it have to be looked up */
+export async function namesFor(context: GraphqlContext, householdId: string | null, facts: unknown): Promise<Names> {
+  const { reads } = context;
+  const index = await indexSeenBy(context, ownKeysIn(facts));
   if (householdId !== null && reads.childrenOf(householdId) === null) await reads.household(householdId);
   const children = householdId === null ? null : reads.childrenOf(householdId);
-  return { index: app.index, child: (id) => children?.get(id)?.name ?? "a child" };
+  return { index, child: (id) => children?.get(id)?.name ?? "a child" };
 }
 
-async function payload(context: GraphqlContext, ref: WeekRef) {
+export async function weekPayload(context: GraphqlContext, ref: WeekRef) {
   context.reads.forget();
   const week = await context.reads.week(ref.householdId, ref.weekStart);
   if (!week) throw new Error("a week just changed cannot be read");
@@ -37,7 +50,7 @@ async function taskPayload(context: GraphqlContext, ref: TaskRef) {
   const row = week?.plan.tasks.find((task) => task.id === ref.taskId);
   // The key was used for a task of a plan that has been replaced since.
   if (!week || !row) return explain({ kind: "NothingThere", what: "task" });
-  return { __typename: "TaskPayload" as const, task: { row, householdId: week.householdId } };
+  return { __typename: "TaskPayload" as const, task: { row, among: week.plan.tasks, householdId: week.householdId } };
 }
 
 type Types =
@@ -71,7 +84,7 @@ type Mutations =
 export const weekResolvers: Pick<Resolvers, Types> & {
   Query: Pick<NonNullable<Resolvers["Query"]>, "week" | "alternatives">;
   Mutation: Pick<NonNullable<Resolvers["Mutation"]>, Mutations>;
-  Subscription: NonNullable<Resolvers["Subscription"]>;
+  Subscription: Pick<NonNullable<Resolvers["Subscription"]>, "planProgress" | "weekChanged">;
 } = {
   Query: {
     week(_, { householdId, date }, context) {
@@ -86,7 +99,7 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     async planWeek(_, { input }, context) {
       const householdId = localId("Household", input.householdId);
       const planned = await planWeek(context.app, requirePerson(context), { ...input, householdId });
-      return planned.ok ? payload(context, planned.value) : explain(planned.error, householdId);
+      return planned.ok ? weekPayload(context, planned.value) : explain(planned.error, householdId);
     },
     async planWeekInBackground(_, { input }, context) {
       const householdId = localId("Household", input.householdId);
@@ -98,35 +111,35 @@ export const weekResolvers: Pick<Resolvers, Types> & {
         ...input,
         itemId: localId("BoxItem", input.itemId),
       });
-      return pinned.ok ? payload(context, pinned.value) : explain(pinned.error);
+      return pinned.ok ? weekPayload(context, pinned.value) : explain(pinned.error);
     },
     async unpinItem(_, { input }, context) {
       const unpinned = await unpinItem(context.app, requirePerson(context), {
         ...input,
         itemId: localId("BoxItem", input.itemId),
       });
-      return unpinned.ok ? payload(context, unpinned.value) : explain(unpinned.error);
+      return unpinned.ok ? weekPayload(context, unpinned.value) : explain(unpinned.error);
     },
     async swapItem(_, { input }, context) {
       const swapped = await swapItem(context.app, requirePerson(context), {
         ...input,
         itemId: localId("BoxItem", input.itemId),
       });
-      return swapped.ok ? payload(context, swapped.value) : explain(swapped.error);
+      return swapped.ok ? weekPayload(context, swapped.value) : explain(swapped.error);
     },
     async agreeWeek(_, { input }, context) {
       const agreed = await agreeWeek(context.app, requirePerson(context), {
         ...input,
         weekId: localId("Week", input.weekId),
       });
-      return agreed.ok ? payload(context, agreed.value) : explain(agreed.error);
+      return agreed.ok ? weekPayload(context, agreed.value) : explain(agreed.error);
     },
     async markPacked(_, { input }, context) {
       const packed = await markPacked(context.app, requirePerson(context), {
         ...input,
         boxId: localId("Box", input.boxId),
       });
-      return packed.ok ? payload(context, packed.value) : explain(packed.error);
+      return packed.ok ? weekPayload(context, packed.value) : explain(packed.error);
     },
     async reportAbsence(_, { input }, context) {
       const householdId = localId("Household", input.householdId);
@@ -135,7 +148,7 @@ export const weekResolvers: Pick<Resolvers, Types> & {
         householdId,
         childId: localId("Child", input.childId),
       });
-      return reported.ok ? payload(context, reported.value) : explain(reported.error, householdId);
+      return reported.ok ? weekPayload(context, reported.value) : explain(reported.error, householdId);
     },
     async takeTask(_, { input }, context) {
       const taken = await takeTask(context.app, requirePerson(context), {
@@ -184,7 +197,7 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     boxes: ({ row, householdId }, { date }) =>
       row.boxes.filter((box) => date == null || box.date === date).map((box) => ({ row: box, householdId })),
     batches: ({ row, householdId }) => row.batches.map((batch) => ({ row: batch, householdId })),
-    tasks: ({ row, householdId }) => row.tasks.map((task) => ({ row: task, householdId })),
+    tasks: ({ row, householdId }) => row.tasks.map((task) => ({ row: task, among: row.tasks, householdId })),
     shopping: ({ row }) => row.shopping,
     cautions: ({ row, householdId }) => row.cautions.map((caution) => ({ row: caution, householdId })),
     wishes: ({ row }) => ({ ...row.wishes, objectivePoints: Math.round(row.wishes.objectivePoints) }),
@@ -212,7 +225,7 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     breakKey: ({ row }) => row.breakKey,
     slot: ({ row }) => row.slot,
     place: ({ row }) => row.place,
-    dish: ({ row }, _, { app }) => app.index.derived(row.dish),
+    dish: ({ row }, _, context) => dishOf(context, row.dish),
     grams: ({ row }) => row.grams,
     pieces: ({ row }) => row.pieces,
     served: ({ row }) => row.served,
@@ -230,7 +243,7 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     holdingMinutes: ({ row }) => row.note!.holdingMinutes,
     holdingLimitMinutes: ({ row }) => row.note!.holdingLimitMinutes,
     why: async ({ row, householdId }, _, context) => {
-      const names = await namesFor(context, householdId);
+      const names = await namesFor(context, householdId, row.note!.reasons);
       return row.note!.reasons.map((reason) => sayReason(reason, names));
     },
   },
@@ -264,6 +277,15 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     endsAt: ({ row }) => row.endsAt,
     carer: ({ row }) => row.carer + 1,
     handles: ({ row }) => row.handles,
+    crossContact({ row, among }) {
+      const order = orderForCrossContact(row, among);
+      return (
+        order && {
+          order,
+          text: sayCrossContact(order, row.handles.length > 0 ? row.handles : avoidedInSession(row.session, among)),
+        }
+      );
+    },
     state: ({ row }) => row.state,
     takenBy: ({ row }) => row.takenBy,
   },
@@ -275,7 +297,7 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     kind: ({ row }) => row.kind,
     child: ({ row, householdId }, _, context) => ("childId" in row ? childOf(context, householdId, row.childId) : null),
     date: ({ row }) => ("date" in row ? row.date : null),
-    text: async ({ row, householdId }, _, context) => sayCaution(row, await namesFor(context, householdId)),
+    text: async ({ row, householdId }, _, context) => sayCaution(row, await namesFor(context, householdId, row)),
   },
   Conflict: {
     kind: ({ row }) => row.kind,
@@ -283,11 +305,11 @@ export const weekResolvers: Pick<Resolvers, Types> & {
       row.childId === null || householdId === null ? null : childOf(context, householdId, row.childId),
     date: ({ row }) => row.date,
     session: ({ row }) => row.session,
-    text: async ({ row, householdId }, _, context) => sayConflict(row, await namesFor(context, householdId)),
+    text: async ({ row, householdId }, _, context) => sayConflict(row, await namesFor(context, householdId, row)),
     wayOut: ({ row }) => row.wayOut.map(sayWayOut).join(" "),
   },
   Alternative: {
-    dish: ({ dish }, _, { app }) => app.index.derived(dish),
+    dish: ({ dish }, _, context) => dishOf(context, dish),
     pointsMore: ({ objectiveDelta }) => Math.round(objectiveDelta),
   },
   NoSchool: { children: ({ childIds, householdId }, _, context) => childrenOf(context, householdId, childIds) },
@@ -301,7 +323,7 @@ export const weekResolvers: Pick<Resolvers, Types> & {
 };
 
 /** Notices for members of the household only; a stranger's subscription ends at once, like a household that is not there. */
-async function noticesAbout<T extends Topic>(
+export async function noticesAbout<T extends Topic>(
   context: GraphqlContext,
   topic: T,
   householdId: string,

@@ -4,6 +4,7 @@ import { MessageChannel } from "node:worker_threads";
 import { Piscina } from "piscina";
 import type { Planner } from "../app/app.js";
 import type { CatalogueBrief, WeekBrief } from "../domain/brief.js";
+import { ownRowsOf } from "../domain/catalogue/own-rows.js";
 import type { Alternative } from "../domain/planner/alternatives.js";
 import type { WeekOutcome } from "../domain/planner/plan-week.js";
 import type { LightBrief, PlannerTask } from "./planner-worker.js";
@@ -15,7 +16,7 @@ export interface PlannerPool extends Planner {
 /** A thread that had nothing to do for so long ends. */
 const IDLE_MS = 600_000;
 
-const withoutCatalogue = ({ catalogue: _known, ...light }: WeekBrief): LightBrief => light;
+const withoutCatalogue = ({ catalogue, ...light }: WeekBrief): LightBrief => ({ ...light, own: ownRowsOf(catalogue) });
 
 /**
  * @param options.threads how many weeks are planned at once; more wait their turn

@@ -2,12 +2,13 @@
 import { createHash } from "node:crypto";
 import type { MessagePort } from "node:worker_threads";
 import type { CatalogueBrief, PlaceBrief, WeekBrief } from "../domain/brief.js";
+import { withOwnRows, type OwnRows } from "../domain/catalogue/own-rows.js";
 import { alternativesFor } from "../domain/planner/alternatives.js";
 import { planWeek } from "../domain/planner/plan-week.js";
 import type { WeekDraft } from "../domain/week.js";
 
-/** A brief without the catalogue that the thread already has. */
-export type LightBrief = Omit<WeekBrief, "catalogue">;
+/** A brief without the catalogue that the thread already has, with what the household adds to it. */
+export type LightBrief = Omit<WeekBrief, "catalogue"> & { readonly own: OwnRows | null };
 
 export type PlannerTask =
   | {
@@ -28,9 +29,10 @@ const hash = (text: string) => createHash("sha256").update(text).digest("hex");
 /** The search reports in thousandths of a point. */
 const PER_POINT = 1000;
 
-/** @param catalogue the one every brief of this thread is planned with */
+/** @param catalogue the reference rows that every brief of this thread is planned with */
 export const createRun = (catalogue: CatalogueBrief) => (task: PlannerTask) => {
-  const brief: WeekBrief = { ...task.brief, catalogue };
+  const { own, ...light } = task.brief;
+  const brief: WeekBrief = { ...light, catalogue: own === null ? catalogue : withOwnRows(catalogue, own) };
   if (task.kind === "ALTERNATIVES") return alternativesFor(brief, task.draft, task.place);
   const { seed, steps, progress } = task;
   return planWeek(brief, {

@@ -1,8 +1,12 @@
-/** Long plans as jobs in PostgreSQL: they survive a killed worker and run as the person who asked. */
+/** Long plans and rechecks as jobs in PostgreSQL: they survive a killed worker. A plan runs as the person who asked. */
+import { randomUUID } from "node:crypto";
 import PgBoss from "pg-boss";
-import type { PlanJob, PlanQueue } from "../app/app.js";
+import type { PlanJob, Queue, RecheckJob } from "../app/app.js";
+import type { Tx } from "../database/database.js";
+import { oncePerReference } from "../database/recheck.js";
 
 const QUEUE = "plan-week";
+const RECHECK = "recheck-boxes";
 /** Where the library puts a job that has failed or lost its worker once too often. */
 const GIVEN_UP = "plan-week-given-up";
 const SCHEMA = "noonpail_jobs";
@@ -10,17 +14,22 @@ const SCHEMA = "noonpail_jobs";
 /** A job whose worker has died is given to another after this long. Planning itself takes far less. */
 const EXPIRE_SECONDS = 60;
 const RETRIES = 3;
+/** A recheck is never given up within a day: a worker of yesterday's catalogue hands it on until one of today's comes. */
+const RECHECK_RETRIES = 5_000;
+const RECHECK_DELAY_SECONDS = 20;
 
-export interface PlanJobHandlers {
+export interface JobHandlers {
   /** Works on a job. When it throws, or its worker dies, the job comes again, at most three times. */
   work(job: PlanJob): Promise<void>;
   /** Is told of a job that will not come again. */
   giveUp(job: PlanJob): Promise<void>;
+  /** Looks at boxes again. When it throws, the job comes again after a while. */
+  recheck(job: RecheckJob): Promise<void>;
 }
 
-export interface JobQueue extends PlanQueue {
-  /** Takes jobs one by one until the queue stops. */
-  work(handlers: PlanJobHandlers): Promise<void>;
+export interface JobQueue extends Queue {
+  /** Takes jobs of each kind one by one until the queue stops. */
+  work(handlers: JobHandlers): Promise<void>;
   /** Lets the job in hand end, for ten seconds; after that it goes to another worker. */
   stop(): Promise<void>;
 }
@@ -38,9 +47,38 @@ export interface QueueOptions {
 export async function prepareQueue(ownerUrl: string): Promise<{ schema: string }> {
   const boss = new PgBoss({ connectionString: ownerUrl, schema: SCHEMA, supervise: false, schedule: false, max: 1 });
   await boss.start();
-  for (const name of [QUEUE, GIVEN_UP]) await boss.createQueue(name, { name, policy: "standard" });
+  for (const name of [QUEUE, GIVEN_UP, RECHECK]) await boss.createQueue(name, { name, policy: "standard" });
   await boss.stop({ graceful: false, wait: true });
   return { schema: SCHEMA };
+}
+
+const recheckOptions = {
+  retryLimit: RECHECK_RETRIES,
+  retryDelay: RECHECK_DELAY_SECONDS,
+  expireInSeconds: EXPIRE_SECONDS,
+};
+
+/**
+ * Queues a recheck of every household, once for each content of the reference data, together with the note that it was done.
+ * As the owner, on a prepared queue; whoever works on jobs next does them.
+ */
+export async function queueRechecksOfReload(ownerUrl: string, version: string): Promise<void> {
+  await oncePerReference(ownerUrl, version, async (householdIds, executeSql) => {
+    if (householdIds.length === 0) return;
+    const boss = new PgBoss({ connectionString: ownerUrl, schema: SCHEMA, supervise: false, schedule: false, max: 1 });
+    await boss.start();
+    try {
+      for (const householdId of householdIds) {
+        const job: RecheckJob = {
+          id: randomUUID(),
+          scope: { childIds: [], schoolIds: [], householdIds: [householdId] },
+        };
+        await boss.send(RECHECK, job, { id: job.id, ...recheckOptions, db: { executeSql } });
+      }
+    } finally {
+      await boss.stop({ graceful: false, wait: true });
+    }
+  });
 }
 
 /** @throws when the owner has not prepared the queue in this database */
@@ -64,32 +102,39 @@ export async function openQueue(serverUrl: string, options: QueueOptions = {}): 
       ? new Error("The queue of plans is not in this database: run npm run db:migrate.", { cause: error })
       : error;
   }
-  const take = (name: string, handle: (job: PlanJob) => Promise<void>) =>
-    boss.work<PlanJob>(name, { pollingIntervalSeconds: Math.min(2, lookSeconds), batchSize: 1 }, async ([job]) => {
+  // In the asker's transaction, on its connection.
+  const within = (tx: Tx) => ({
+    // What the library leaves out is null in SQL, and data is JSON.
+    executeSql: async (text: string, values: unknown[]) => ({
+      rows: await tx.$queryRawUnsafe<unknown[]>(
+        text,
+        ...values.map((value) =>
+          typeof value === "object" && value !== null ? JSON.stringify(value) : (value ?? null),
+        ),
+      ),
+    }),
+  });
+  const take = <J extends object>(name: string, handle: (job: J) => Promise<void>) =>
+    boss.work<J>(name, { pollingIntervalSeconds: Math.min(2, lookSeconds), batchSize: 1 }, async ([job]) => {
       if (job) await handle(job.data);
     });
   return {
     async send(job, tx) {
-      // In the asker's transaction, on its connection. What the library leaves out is null in SQL, and data is JSON.
-      const executeSql = async (text: string, values: unknown[]) => ({
-        rows: await tx.$queryRawUnsafe<unknown[]>(
-          text,
-          ...values.map((value) =>
-            typeof value === "object" && value !== null ? JSON.stringify(value) : (value ?? null),
-          ),
-        ),
-      });
       await boss.send(QUEUE, job, {
         id: job.id,
         retryLimit: RETRIES,
         expireInSeconds: expireSeconds,
         deadLetter: GIVEN_UP,
-        db: { executeSql },
+        db: within(tx),
       });
     },
-    async work({ work, giveUp }) {
+    async sendRecheck(job, tx) {
+      await boss.send(RECHECK, job, { id: job.id, ...recheckOptions, ...(tx === null ? {} : { db: within(tx) }) });
+    },
+    async work({ work, giveUp, recheck }) {
       await take(QUEUE, work);
       await take(GIVEN_UP, giveUp);
+      await take(RECHECK, recheck);
     },
     stop: () => boss.stop({ graceful: true, wait: true, timeout: 10_000 }),
   };

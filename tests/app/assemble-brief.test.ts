@@ -6,6 +6,7 @@ import type { Reference } from "../../src/database/reference.js";
 import type { RuleSetRow } from "../../src/database/school.js";
 import type { BatchRow, BoxRow, WeekRow } from "../../src/database/week.js";
 import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
+import { readMealShares } from "../domain/reference-rows.js";
 
 /** A week of an invented household, Monday 11 to Sunday 17 January 2027; the planner's rows themselves play no part here. */
 const monday = "2027-01-11";
@@ -14,8 +15,10 @@ const HERE = "home-here";
 const THERE = "home-there";
 
 const reference: Reference = {
-  catalogue: { version: "none", foods: [], bases: [], dishes: [] },
+  catalogue: { version: "none", foods: [], bases: [], dishes: [], retention: [] },
   choking: [],
+  mealShares: readMealShares(),
+  labelLaws: [],
   holding: {
     chilledMinutes: 240,
     coldSources: 2,
@@ -33,6 +36,7 @@ const school = (days: readonly SchoolDayRow[] = []): SchoolRow => ({
   name: "Elder Lane",
   timeZone: "Europe/London",
   jurisdiction: "England",
+  revision: 1,
   classes: ["owls", "larks"].map((id) => ({
     id,
     schoolId: "school",
@@ -58,6 +62,7 @@ const child = (change: Partial<ChildRow> = {}): ChildRow => ({
   diets: [],
   dislikes: [],
   appetite: 1,
+  provisions: [],
   activity: "LOW_ACTIVE",
   minutesToEat: 20,
   revision: 1,
@@ -79,6 +84,7 @@ const household = (change: Partial<HouseholdRow> = {}): HouseholdRow => ({
   timeZone: "Europe/London",
   weekStart: "MONDAY",
   unitSystem: "METRIC",
+  energyMethod: "NASEM_2023",
   currency: "GBP",
   keepsOut: [],
   refrigeratorMl: 20_000,
@@ -171,6 +177,7 @@ const box = (date: string, state: BoxRow["state"], dish: string): BoxRow => ({
   state,
   packedAt: null,
   packing: null,
+  blocks: [],
   items: [
     {
       id: `item-${date}`,
@@ -247,6 +254,7 @@ const brief = (change: Partial<BriefParts> = {}) =>
     facts: facts(),
     ruleSets: [],
     reference,
+    own: null,
     index: indexCatalogue(reference.catalogue),
     weekStart: monday,
     before: null,

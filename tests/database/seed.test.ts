@@ -37,6 +37,7 @@ describe("reference data", () => {
     expect(byKey(catalogue.foods)).toEqual(byKey(files.foods));
     expect(byKey(catalogue.bases)).toEqual(byKey(files.bases));
     expect(byKey(catalogue.dishes)).toEqual(byKey(files.dishes));
+    expect(catalogue.retention).toEqual(files.retention);
     expect(choking).toEqual(
       (JSON.parse(readFileSync("seeds/reference/choking.json", "utf8")) as { rules: unknown }).rules,
     );
@@ -89,6 +90,23 @@ describe("reference data", () => {
       "names the food moon-cheese, which is not there",
     );
     expect(await lastChange()).toBe(before);
+  });
+
+  test("how an ingredient is cooked is kept, and a code that no table has is refused before anything is written", async () => {
+    const cooked = (code: string) =>
+      changedFiles("dishes/mains.json", (text) =>
+        text.replace(/"food": "([^"]+)"/, `"food": "$1", "retention": "${code}"`),
+      );
+    const before = await lastChange();
+    await expect(seedReference(database.ownerUrl, cooked("9999"))).rejects.toThrow(
+      "names the retention code 9999, which is not there",
+    );
+    expect(await lastChange()).toBe(before);
+    await seedReference(database.ownerUrl, cooked("3775"));
+    const { catalogue } = await readReference(database.owner);
+    const kept = catalogue.dishes.flatMap(({ ingredients }) => ingredients).filter(({ retention }) => retention);
+    expect(kept.some(({ retention }) => retention === "3775")).toBe(true);
+    await seedReference(database.ownerUrl);
   });
 
   test("a figure outside its range is refused with the file and the field", async () => {

@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import type { Retention } from "../../shared/catalogue.js";
 import type { Rule } from "../../shared/rule-set.js";
 import type { WeekBrief } from "../../src/domain/brief.js";
 import { checkWeek } from "../../src/domain/checker/check-week.js";
@@ -121,6 +122,18 @@ describe("what a rule matches", () => {
   });
 });
 
+describe("how processed a dish is", () => {
+  const none = { kind: "EXCLUDE", matches: any({ processing: ["CONFECTIONERY", "SAVOURY_SNACK"] }) } as const;
+  it("follows from its foods, whatever stands with the dish", () => {
+    expect(judge(none)).toEqual([]);
+    for (const group of ["CONFECTIONERY", "SAVOURY_SNACK"] as const) {
+      expect(
+        judge(none, (brief) => brief.catalogue.foods.forEach((food) => food.key === "grape" && (food.group = group))),
+      ).toEqual([`mira ${tuesday} grapes`, `tove ${monday} grapes`]);
+    }
+  });
+});
+
 describe("how often", () => {
   const often = { kind: "FREQUENCY", counts: "ITEMS", per: "WEEK", weeks: 1 } as const;
   const fruit = any({ slots: ["FRUIT"] });
@@ -240,6 +253,50 @@ describe("nutrients", () => {
       judge({ ...salt, atMost: 300 }, forget),
       judge({ ...salt, atMost: 179, weekdays: ["MONDAY"] }, forget),
     ]).toEqual([`tove ${monday} 180/181`, [`tove NOT_KNOWN ${monday}`], [`tove ${monday} 180/179`]]);
+  });
+  it("counts for a minimum what cooking surely leaves and for a maximum what it may leave", () => {
+    // 100 mg in 100 g of raw carrot, in nothing else. In the stew it is boiled; the sticks are raw.
+    const boil =
+      (percent: Retention["percent"]) =>
+      (brief: Mutable<WeekBrief>): void => {
+        for (const food of brief.catalogue.foods) food.nutrients["VITC"] = food.key === "carrot" ? 100 : 0;
+        const stew = brief.catalogue.dishes.find((dish) => dish.key === "chickpea-stew");
+        for (const ingredient of stew?.ingredients ?? []) ingredient.retention = "3775";
+        brief.catalogue.retention.push({ code: "3775", cooked: "Vegetables, boiled", percent, source: "invented" });
+        brief.catalogue.retention.push({
+          code: "0001",
+          cooked: "Something else",
+          percent: { VITB12: 60 },
+          source: "invented",
+        });
+      };
+    const vitamin = { kind: "NUTRIENT", nutrient: "VITC", as: "AMOUNT", per: "WEEK_MEAN" } as const;
+    const week = (change?: (brief: Mutable<WeekBrief>) => void): string[][] => [
+      judge({ ...vitamin, atLeast: 1000 }, change),
+      judge({ ...vitamin, atMost: 1 }, change),
+    ];
+    const mg = (rows: string[]): number[] => rows.map((row) => Number(/ ([\d.]+)\//.exec(row)?.[1]));
+    const [least, most] = week(boil({ VITC: 75 })).map(mg);
+    expect(least).toEqual(most);
+    const [floorLeast, floorMost] = week(boil({})).map(mg);
+    const [rawLeast] = week((brief) => {
+      boil({})(brief);
+      for (const dish of brief.catalogue.dishes) for (const ingredient of dish.ingredients) delete ingredient.retention;
+    }).map(mg);
+    // No factor for it: the worst of its kind on record (vitamin B12, 60 %) for a minimum, all of it for a maximum.
+    expect(floorMost).toEqual(rawLeast);
+    const stewMg = rawLeast!.map((all, child) => (all - least![child]!) / 0.25);
+    expect(stewMg.some((amount) => amount > 0)).toBe(true);
+    floorLeast!.forEach((found, child) => expect(found).toBeCloseTo(rawLeast![child]! - 0.4 * stewMg[child]!, 2));
+  });
+  it("never takes anything off sodium, cooked or not", () => {
+    const salt = { kind: "NUTRIENT", nutrient: "NA", per: "WEEK_MEAN", as: "AMOUNT", atMost: 1 } as const;
+    const boiled = (brief: Mutable<WeekBrief>): void => {
+      brief.catalogue.retention.push({ code: "3775", cooked: "Vegetables, boiled", percent: {}, source: "invented" });
+      for (const dish of brief.catalogue.dishes)
+        for (const ingredient of dish.ingredients) ingredient.retention = "3775";
+    };
+    expect(judge(salt, boiled)).toEqual(judge(salt));
   });
   it("cannot take a vitamin in percent of energy", () => {
     expect(judge({ kind: "NUTRIENT", nutrient: "VITC", as: "PERCENT_OF_ENERGY", per: "BOX", atMost: 10 })).toEqual([

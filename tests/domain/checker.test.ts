@@ -124,6 +124,7 @@ const plants: readonly Plant[] = [
         food(brief, "rice-raw").allergens.push("SULPHITES")
       ),
     expect: "ALLERGEN",
+    along: ["ALLERGEN_NOT_LISTED"],
   },
   {
     name: "a member of an avoided family",
@@ -137,18 +138,21 @@ const plants: readonly Plant[] = [
     plant: ({ brief }) =>
       void child(brief, "mira").allergies.push({ allergen: null, foodKind: "grape", avoid: "INGREDIENTS" }),
     expect: "ALLERGEN",
+    along: ["ALLERGEN_NOT_LISTED"],
   },
   {
     name: "an allergen only the label declares",
     plant: ({ brief }) =>
       void brief.labels.push({ food: "flatbread", contains: ["MILK"], mayContain: [], readOn: "2026-09-02" }),
     expect: "ALLERGEN",
+    along: ["ALLERGEN_NOT_LISTED"],
   },
   {
     name: "a may-contain for a child who avoids traces",
     plant: ({ brief }) =>
       void brief.labels.push({ food: "flatbread", contains: [], mayContain: ["MILK"], readOn: "2026-09-02" }),
     expect: "MAY_CONTAIN",
+    along: ["ALLERGEN_NOT_LISTED"],
   },
   {
     name: "an unread label that is not listed",
@@ -753,6 +757,19 @@ const plants: readonly Plant[] = [
   {
     name: "a task that hides the allergen it handles",
     plant: ({ draft }) => void (task(draft, "yogurt").handles = []),
+    expect: "ALLERGEN_NOT_LISTED",
+  },
+
+  {
+    name: "a task that hides what the label of its egg may contain",
+    plant: ({ brief }) =>
+      void brief.labels.push({ food: "egg", contains: [], mayContain: ["MILK"], readOn: "2026-09-01" }),
+    expect: "ALLERGEN_NOT_LISTED",
+  },
+  {
+    name: "a task that hides the one food a sibling may not touch",
+    plant: ({ brief }) =>
+      void child(brief, "mira").allergies.push({ allergen: null, foodKind: "pear", avoid: "TRACES" }),
     expect: "ALLERGEN_NOT_LISTED",
   },
 

@@ -124,6 +124,7 @@ describe("cold food", () => {
           minutes: 240,
           limitMinutes: 120,
           mend: ["COLD_SOURCES", "OTHER_DISH", "LESS_TIME"],
+          coldSourcesNeeded: 2,
         },
       });
     }
@@ -195,6 +196,7 @@ describe("warm food", () => {
         minutes: 240,
         limitMinutes: 0,
         mend: ["COLD_SOURCES", "FLASK", "OTHER_DISH"],
+        coldSourcesNeeded: 2,
       },
     });
     expect(judge({ ...way, box: bare, breakStartsAt: "09:00", breakMinutes: 10 }).ok).toBe(false);

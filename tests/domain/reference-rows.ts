@@ -1,7 +1,11 @@
 /** The shipped reference rows, read and parsed once per test file. */
 import { readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
+import { z } from "zod";
 import { catalogueSchema, type Catalogue } from "../../shared/catalogue.js";
+import { labelLawSchema, type LabelLaw } from "../../shared/label-law.js";
+import { mealSharesSchema, type MealShares } from "../../shared/meal-shares.js";
+import { holdingModelFile, type HoldingModel } from "../../shared/holding-model.js";
 import type { ChokingRule, HoldingLimits } from "../../src/domain/brief.js";
 
 const folder = join(process.cwd(), "seeds", "reference");
@@ -23,13 +27,27 @@ export function readCatalogue(): Catalogue {
     foods: readRows("foods", "foods"),
     bases: readJson("bases.json").bases,
     dishes: readRows("dishes", "dishes"),
+    retention: readJson("retention.json").factors,
   });
+}
+
+export function readMealShares(): MealShares {
+  return mealSharesSchema.parse(readJson("meal-shares.json").shares);
+}
+
+export function readLabelLaws(): LabelLaw[] {
+  return z.array(labelLawSchema).parse(readJson("label-laws.json").laws);
 }
 
 export function readChokingRules(): ChokingRule[] {
   return readJson("choking.json").rules as ChokingRule[];
 }
 
+export function readHoldingModel(): HoldingModel {
+  return holdingModelFile.parse(readJson("holding-model.json"));
+}
+
+/** The time rules alone, without the model. */
 export function readHoldingLimits(): HoldingLimits {
   return readJson("holding-limits.json").limits as HoldingLimits;
 }

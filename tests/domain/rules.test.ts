@@ -77,6 +77,15 @@ describe("a matcher", () => {
     expect(matches(fruitOnly, item(dishOf([apple, cheddar])))).toBe(false);
     expect(matches(any({ groups: ["FRUIT", "JUICE"], wholly: true }), item(dishOf([apple, lemon])))).toBe(true);
   });
+  it("that excludes sweets or bagged snacks finds them by their foods, too", () => {
+    const sweets = any({ processing: ["CONFECTIONERY"] });
+    const snacks = any({ processing: ["SAVOURY_SNACK"] });
+    const chocolate = item(dishOf([apple, sampleFood("chocolate", { group: "CONFECTIONERY" })]));
+    const crackers = item(dishOf([sampleFood("crackers", { group: "SAVOURY_SNACK" })], "MIXED_IN", { processing: [] }));
+    expect([matches(sweets, chocolate), matches(snacks, chocolate)]).toEqual([true, false]);
+    expect([matches(sweets, crackers), matches(snacks, crackers)]).toEqual([false, true]);
+    expect(matches(sweets, item(dishOf([apple])))).toBe(false);
+  });
   it("wants what it says about the dish from the dish", () => {
     const coated = item(
       dishOf([apple], "MIXED_IN", {

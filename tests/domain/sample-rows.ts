@@ -1,7 +1,9 @@
 /** Small invented rows for tests of the domain; figures in them stand for nothing unless a test says so. */
-import type { Base, Dish, Food } from "../../shared/catalogue.js";
+import type { Base, Dish, Food, Retention } from "../../shared/catalogue.js";
 import type { ChildBrief, ChildDayBrief, WeekBrief } from "../../src/domain/brief.js";
+import { readMealShares } from "./reference-rows.js";
 import { deriveDish, type DerivedDish } from "../../src/domain/catalogue/derive.js";
+import { indexRetention } from "../../src/domain/catalogue/retention.js";
 
 export function sampleFood(key: string, over: Partial<Food> = {}): Food {
   return {
@@ -14,7 +16,9 @@ export function sampleFood(key: string, over: Partial<Food> = {}): Food {
     allergens: [],
     packaged: false,
     nutrients: { ENERC_KCAL: 100, PROCNT: 5 },
+    sugarRule: "INTACT",
     freeSugarGrams: 0,
+    addedSugarGrams: 0,
     refusePercent: 0,
     densityGramsPerMl: null,
     measures: [],
@@ -22,6 +26,8 @@ export function sampleFood(key: string, over: Partial<Food> = {}): Food {
     ph: null,
     chokingClasses: [],
     keepsChilledDays: 5,
+    keepsFrozenDays: null,
+    seasons: [],
     boughtAs: null,
     pack: { grams: 500, priceMinor: 100 },
     shopSection: "PRODUCE",
@@ -92,10 +98,16 @@ export function sampleDish(key: string, over: Partial<Dish> = {}): Dish {
 }
 
 /** A dish with its foods and bases, derived; the test fails when a row is unknown. */
-export function deriveSample(dish: Dish, foods: readonly Food[], bases: readonly Base[] = []): DerivedDish {
+export function deriveSample(
+  dish: Dish,
+  foods: readonly Food[],
+  bases: readonly Base[] = [],
+  retention: readonly Retention[] = [],
+): DerivedDish {
   const derived = deriveDish(dish, {
     food: (key) => foods.find((food) => food.key === key),
     base: (key) => bases.find((base) => base.key === key),
+    cooking: indexRetention(retention),
   });
   if (!derived.ok) throw new Error(JSON.stringify(derived.error));
   return derived.value;
@@ -144,9 +156,10 @@ export function sampleBrief(over: Partial<WeekBrief> = {}): WeekBrief {
     household: { id: "home", name: "Home", currency: "EUR", keepsOut: [], equipment: [], refrigeratorMl: 20_000 },
     sessions: [],
     children: [],
-    catalogue: { version: "sample", foods: [], bases: [], dishes: [] },
+    catalogue: { version: "sample", foods: [], bases: [], dishes: [], retention: [] },
     ruleSets: [],
     choking: [],
+    slotShares: readMealShares().slots,
     holding: {
       chilledMinutes: 240,
       coldSources: 2,

@@ -15,7 +15,9 @@ function food(key: string, more: Record<string, unknown> = {}): Food {
     allergens: [],
     packaged: false,
     nutrients: {},
+    sugarRule: "INTACT",
     freeSugarGrams: 0,
+    addedSugarGrams: 0,
     refusePercent: 0,
     densityGramsPerMl: null,
     keepsChilledDays: null,
@@ -54,6 +56,7 @@ const dish = (key: string, grams: number, bases: unknown[], ingredients: unknown
 
 const index: CatalogueIndex = indexCatalogue({
   version: "test",
+  retention: [],
   foods,
   bases: [
     baseSchema.parse({

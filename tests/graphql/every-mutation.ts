@@ -1,6 +1,7 @@
 /** Every mutation of a household with an input that succeeds, so that one test can ask the same of all of them. */
 import type { RoleCode } from "../../src/database/household.js";
-import { classId, type Household, type WeekSeen } from "../support/served-app.js";
+import { ownKey } from "../../src/app/own-catalogue.js";
+import { classId, localOf, type Household, type WeekSeen } from "../support/served-app.js";
 import { DAY } from "./documents.js";
 
 export interface Mutation {
@@ -11,7 +12,8 @@ export interface Mutation {
   readonly missing: string;
   /** The inputs that name that thing. */
   readonly names: readonly string[];
-  input(home: Household, week: WeekSeen): Record<string, unknown>;
+  /** May arrange what it needs the first time it is asked about a home; later it changes nothing. */
+  input(home: Household, week: WeekSeen): Record<string, unknown> | Promise<Record<string, unknown>>;
   /** Makes another request of it. */
   readonly other: Record<string, unknown>;
 }
@@ -81,6 +83,13 @@ export const weekMutations: readonly Mutation[] = [
     other: { seenRevision: 0 },
   },
   {
+    field: "mendWeek",
+    needs: "COOK",
+    ...nothingThere("weekId"),
+    input: (_, week) => ({ weekId: week.id, ...ofWeek(week) }),
+    other: { seenRevision: 999 },
+  },
+  {
     field: "agreeWeek",
     needs: "COORDINATOR",
     ...nothingThere("weekId"),
@@ -100,6 +109,60 @@ export const weekMutations: readonly Mutation[] = [
     other: { reason: "a day out" },
   },
 ];
+
+const ownFood = {
+  name: "Teff flour",
+  kind: "teff",
+  group: "WHOLE_GRAIN",
+  origins: ["PLANT"],
+  nutrients: { energyKcal: 366, fatGrams: 2.4, totalCarbohydrateGrams: 73, fibreGrams: 8, proteinGrams: 13 },
+  label: { contains: [], mayContain: ["WHEAT"], readOn: "2026-11-20" },
+  chokingClasses: [],
+  pack: { grams: 500, priceMinor: 320 },
+  shopSection: "DRY_GOODS",
+};
+const ownDish = {
+  name: "Apple slices with a pinch of nothing",
+  slots: ["FRUIT"],
+  ingredients: [{ food: "apple-raw", grams: 90, form: "SLICED_THIN" }],
+  portion: { grams: 90, stepGrams: 10 },
+  steps: [{ text: "Slice the apple.", handsOnFixedMinutes: 1, handsOnPerPortionMinutes: 2 }],
+  served: "COLD",
+  goodForHours: 6,
+  spill: "DRY",
+  volumeMl: 150,
+  starch: "NONE",
+  protein: "NONE",
+  processing: [],
+  cookedInFat: false,
+};
+/** Saved first, then taken off again: each needs the one before. */
+const ownMutations: readonly Mutation[] = [
+  kitchen("saveOwnFood", "COOK", { food: ownFood }, { food: { ...ownFood, wholeGrain: true } }),
+  kitchen("saveOwnDish", "COOK", { dish: ownDish }, { dish: { ...ownDish, treat: true } }),
+  {
+    ...kitchen("removeOwnDish", "COOK", {}, { key: "own-another" }),
+    input: (home) => ({ key: ownKey(ownDish.name, localOf(home.id)) }),
+  },
+  {
+    ...kitchen("removeOwnFood", "COOK", {}, { key: "own-another" }),
+    input: (home) => ({ key: ownKey(ownFood.name, localOf(home.id)) }),
+  },
+];
+/** The first of the two steps that taking an allergy back needs, once for each home. */
+const firstSteps = new Map<string, string>();
+async function removal(home: Household): Promise<Record<string, unknown>> {
+  const about = { childId: home.children[0], foodKind: "kiwi" };
+  if (!firstSteps.has(home.id)) {
+    expect((await home.change(documentOf("recordAllergy"), about)).__typename).toBe("AllergyPayload");
+    const asked = (await home.change(
+      "mutation Ask($input: RemoveAllergyInput!) { removeAllergy(input: $input) { ... on ConfirmationNeeded { token } } }",
+      about,
+    )) as unknown as { token: string };
+    firstSteps.set(home.id, asked.token);
+  }
+  return { ...about, token: firstSteps.get(home.id), seenRevision: await home.revision() };
+}
 
 export const kitchenMutations: readonly Mutation[] = [
   kitchen("setStock", "COOK", { entries: [{ food: "apple-raw", grams: 700 }] }, { entries: [] }),
@@ -132,6 +195,21 @@ export const kitchenMutations: readonly Mutation[] = [
     { food: "raisins", contains: [], mayContain: ["SESAME"], readOn: "2026-11-20" },
     { mayContain: [] },
   ),
+  {
+    field: "removeAllergy",
+    needs: "COORDINATOR",
+    ...householdGone,
+    input: removal,
+    other: { loosenTo: "INGREDIENTS" },
+  },
+  {
+    field: "recordAllergy",
+    needs: "COOK",
+    ...householdGone,
+    input: (home) => ({ childId: home.children[0], allergen: "LUPIN" }),
+    other: { allergen: "CELERY" },
+  },
+  kitchen("setKeepsOut", "COORDINATOR", { allergens: ["LUPIN"] }, { allergens: [] }),
   kitchen("relaxHouseRule", "COORDINATOR", { rule: "STARCH_CHANGES", date: "2027-01-13" }, { rule: "DISH_REPEATS" }),
   kitchen(
     "createChild",
@@ -152,6 +230,15 @@ export const kitchenMutations: readonly Mutation[] = [
     input: (home) => ({ childId: home.children[0], schoolClassId: classId("class-4"), fromDate: "2027-04-12" }),
     other: { fromDate: "2027-04-13" },
   },
+  kitchen("setEnergyMethod", "COORDINATOR", { method: "IOM_2005" }, { method: "NASEM_2023" }),
+  {
+    field: "setSchoolProvision",
+    needs: "COORDINATOR",
+    ...householdGone,
+    input: (home) => ({ childId: home.children[0], entries: [{ food: "milk-whole", grams: 206 }] }),
+    other: { entries: [] },
+  },
+  ...ownMutations,
 ];
 
 export const everyMutation: readonly Mutation[] = [...kitchenMutations, ...weekMutations];
@@ -170,5 +257,5 @@ export async function inputNow(mutation: Mutation, home: Household): Promise<Rec
   const about = kitchenMutations.includes(mutation)
     ? { householdId: home.id, seenRevision: await home.revision() }
     : {};
-  return { ...about, ...mutation.input(home, week!) };
+  return { ...about, ...(await mutation.input(home, week!)) };
 }

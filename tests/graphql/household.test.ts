@@ -52,7 +52,7 @@ describe("a new household", () => {
       name: "Oda",
       ageYears: 7,
       allergies: [{ allergen: "EGG", avoid: "TRACES" }],
-      dailyNeeds: { energyMethod: "DGA_TABLE" },
+      dailyNeeds: { energyMethod: "NASEM_2023" },
     });
     const unschooled = await send(person, PLAN, { householdId, date: DAY, seenRevision: 0 });
     expect(unschooled).toMatchObject({ __typename: "NoSchool", children: [{ name: "Oda" }] });
@@ -236,6 +236,116 @@ describe("the kitchen", () => {
         .issues[0].field,
     ).toBe("contains.0");
     expect((await homeOf(ana)).revision).toBe(revision);
+  });
+});
+
+describe("a child's needs", () => {
+  const NEEDS = `query Needs($id: ID!) { household(id: $id) { energyMethod children { name provisions { food { key } grams weekday breakKey }
+    dailyNeeds(on: "${DAY}") { energyKcal energyMethod folateDfeUg addedSugarMealMaxGrams inputs { sex weightKg heightCm assumed }
+      sources { figure source } upperLevels { nutrient amount unit } breaks { breakKey share source energyKcal givenKcal } } } } }`;
+  const METHOD = `mutation Method($input: SetEnergyMethodInput!) { setEnergyMethod(input: $input) { __typename } }`;
+  const GIVE = `mutation Give($input: SetSchoolProvisionInput!) { setSchoolProvision(input: $input) { __typename ... on InvalidInput { issues { field problem } }
+    ... on SetSchoolProvisionPayload { child { provisions { food { key } grams } } } } }`;
+  const person = "test:needs-parent";
+  let householdId: string;
+  let childId: string;
+  const revision = async () => (await homeOf(person)).revision as number;
+  const childNow = async () => (await run(person, NEEDS, { id: householdId })).data.household.children[0];
+
+  beforeAll(async () => {
+    householdId = (await send(person, FOUND, { name: "Mill lane", timeZone: "Europe/London", currency: "GBP" }))
+      .household.id;
+    const made = await send(person, CHILD, {
+      householdId,
+      seenRevision: 1,
+      ...child,
+      sex: "FEMALE",
+      weightKg: 24,
+      allergies: [{ allergen: "EGG" }],
+    });
+    childId = made.child.id;
+    const { data } = await run(person, "{ schools(first: 10) { nodes { name classes { id name } } } }");
+    const schoolClassId = data.schools.nodes
+      .flatMap(({ classes }: any) => classes)
+      .find(({ name }: any) => name === "Class 4").id;
+    await send(person, ENROL, { householdId, seenRevision: 2, childId, schoolClassId, fromDate: "2026-11-01" });
+  });
+
+  it("say what they were worked out from, what was assumed, where each figure stands, and what each break is for", async () => {
+    const { dailyNeeds } = await childNow();
+    expect(dailyNeeds).toMatchObject({
+      energyMethod: "NASEM_2023",
+      folateDfeUg: 200,
+      addedSugarMealMaxGrams: 10,
+      inputs: { sex: "FEMALE", weightKg: 24, assumed: ["heightCm"] },
+    });
+    expect(dailyNeeds.sources.map(({ figure }: any) => figure)).toEqual(
+      expect.arrayContaining(["energy", "intakes", "sodium", "saturatedFat", "freeSugars", "addedSugars", "bodySize"]),
+    );
+    expect(dailyNeeds.upperLevels).toContainEqual({ nutrient: "CA", amount: 2500, unit: "mg" });
+    expect(dailyNeeds.breaks).toEqual([
+      expect.objectContaining({
+        breakKey: "morning-break",
+        share: 0.08,
+        source: expect.stringMatching(/our estimate/),
+      }),
+      expect.objectContaining({ breakKey: "lunch", share: 0.3, energyKcal: Math.round(dailyNeeds.energyKcal * 0.3) }),
+    ]);
+  });
+
+  it("change with the equation the household chooses", async () => {
+    const before = (await childNow()).dailyNeeds;
+    const chosen = await send(person, METHOD, { householdId, seenRevision: await revision(), method: "IOM_2005" });
+    expect(chosen.__typename).toBe("KitchenPayload");
+    const after = (await childNow()).dailyNeeds;
+    expect(after.energyMethod).toBe("IOM_2005");
+    expect(after.energyKcal).not.toBe(before.energyKcal);
+  });
+
+  it("count what the school gives, once it is said", async () => {
+    const give = async (entries: object[]) =>
+      send(person, GIVE, { householdId, seenRevision: await revision(), childId, entries });
+    const given = await give([{ food: "milk-whole", grams: 206, breakKey: "morning-break" }]);
+    expect(given.child.provisions).toEqual([{ food: { key: "milk-whole" }, grams: 206 }]);
+    const { breaks } = (await childNow()).dailyNeeds;
+    expect(breaks.map(({ givenKcal }: any) => givenKcal)).toEqual([126, 0]);
+    // The list is replaced.
+    expect((await give([{ food: "milk-whole", grams: 100, weekday: "TUESDAY" }])).child.provisions).toHaveLength(1);
+    expect((await childNow()).dailyNeeds.breaks.map(({ givenKcal }: any) => givenKcal)).toEqual([0, 0]);
+  });
+
+  it("never count on a food the child avoids: the school is to be told", async () => {
+    const input = { householdId, seenRevision: await revision(), childId };
+    const refused = await send(person, GIVE, { ...input, entries: [{ food: "egg-boiled", grams: 50 }] });
+    expect(refused).toMatchObject({ __typename: "InvalidInput", issues: [{ field: "entries.0.food" }] });
+    expect((await childNow()).provisions).toHaveLength(1);
+    const unknown = await send(person, GIVE, { ...input, entries: [{ food: "milk-hole", grams: 50 }] });
+    expect(unknown.issues[0].problem).toMatch(/no food of the catalogue/);
+    const twice = [1, 2].map(() => ({ food: "milk-whole", grams: 100 }));
+    expect((await send(person, GIVE, { ...input, entries: twice })).issues[0].field).toBe("entries.1");
+    const other = await send(person, GIVE, {
+      ...input,
+      childId: globalId("Child", "00000000-0000-4000-8000-000000000000"),
+      entries: [],
+    });
+    expect(other.__typename).toBe("ChildNotFound");
+  });
+
+  it("and label laws are there to read, with the caution that they are about labels", async () => {
+    const { data } = await run(
+      null,
+      `{ labelLaws(on: "2026-11-25") { key incomplete caution allergens { code since members { name allergen } } }
+        dish(key: "carrot-sticks") { ingredients { food { labelDeclarations(law: "eu", on: "2026-11-25") { status } } } } }`,
+    );
+    expect(data.labelLaws.map(({ key, incomplete }: any) => [key, incomplete])).toEqual([
+      ["eu", false],
+      ["us", false],
+      ["ca", false],
+      ["in", true],
+    ]);
+    expect(data.labelLaws[0].allergens).toHaveLength(14);
+    for (const { caution } of data.labelLaws) expect(caution).toMatch(/not what a child may eat/);
+    expect(data.dish.ingredients[0].food.labelDeclarations).toEqual([]);
   });
 });
 

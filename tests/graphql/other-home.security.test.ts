@@ -24,7 +24,10 @@ beforeAll(async () => {
     .planned(DAY)
     .found();
   there = await served.household().found();
-  await served.inProcess.database.addHome(localOf(here.children[0]!), localOf(there.id));
+  const { addHome, owner } = served.inProcess.database;
+  await addHome(localOf(here.children[0]!), localOf(there.id));
+  // A child wakes in the home of longest standing where no day says otherwise: boxes of the other one would not be due.
+  await owner`update residence set since = '2027-06-01' where household_id = ${localOf(there.id)}`;
   week = (await here.week(DAY))!;
 });
 
@@ -35,13 +38,17 @@ const seenBy = async (home: Household) =>
         children: {
           name: string;
           allergies: unknown[];
-          dailyNeeds: { energyMethod: string };
+          dailyNeeds: {
+            energyKcal: number;
+            inputs: { sex: string | null; weightKg: number; heightCm: number; assumed: string[] };
+          };
+          provisions: unknown[];
           boxes: { id: string; date: string; state: string; packing: unknown; items: Record<string, unknown>[] }[];
         }[];
       };
     }>(
       home.coordinator,
-      `query Seen($id: ID!) { household(id: $id) { children { name allergies { allergen avoid } dailyNeeds(on: "${monday}") { energyMethod }
+      `query Seen($id: ID!) { household(id: $id) { children { name allergies { allergen avoid } provisions { food { key } grams } dailyNeeds(on: "${monday}") { energyKcal inputs { sex weightKg heightCm assumed } }
         boxes(from: "${monday}", to: "${friday}") { id date state packing { leaveAt packedBy { displayName } }
           items { id breakKey slot dish { key } grams pieces cuts { cut } allergens pinned labelsToRead { key } note { why } } } } } }`,
       { id: home.id },
@@ -80,8 +87,20 @@ describe("the other home of a shared child", () => {
 
   it("does not learn the child's body size: it stays with the home that entered it", async () => {
     const own = (await seenBy(here)).find(({ name }) => name === "Ari")!;
-    expect(own.dailyNeeds.energyMethod).toBe("NASEM_2023");
-    expect((await seenBy(there))[0]!.dailyNeeds.energyMethod).toBe("DGA_TABLE");
+    expect(own.dailyNeeds.inputs).toEqual({ sex: "FEMALE", weightKg: 47, heightCm: 158, assumed: [] });
+    const seen = (await seenBy(there))[0]!.dailyNeeds;
+    // Nothing but the date of birth and the activity that both homes see: a median child of either sex.
+    expect(seen.inputs).toMatchObject({ sex: null, assumed: ["sex", "weightKg", "heightCm"] });
+    expect([seen.inputs.weightKg, seen.inputs.heightCm]).not.toEqual([47, 158]);
+    expect(seen.energyKcal).not.toBe(own.dailyNeeds.energyKcal);
+  });
+
+  it("sees what the school gives the child, which is the child's and no kitchen's", async () => {
+    const entries = [{ food: "milk-whole", grams: 206 }];
+    const said = await here.change(documentOf("setSchoolProvision"), { childId: here.children[0], entries });
+    expect(said.__typename).toBe("SetSchoolProvisionPayload");
+    expect((await seenBy(there))[0]!.provisions).toEqual([{ food: { key: "milk-whole" }, grams: 206 }]);
+    await here.change(documentOf("setSchoolProvision"), { childId: here.children[0], entries: [] });
   });
 
   it("cannot ask for the packing home's things by their IDs", async () => {

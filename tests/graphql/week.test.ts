@@ -242,7 +242,11 @@ describe("a household's week", () => {
       mayContain: ["HAZELNUT"],
       readOn: "2026-11-25",
     });
-    const refused = await send(PACK, { boxId: box.id, packedAt: `${box.date}T07:10:00Z`, seenRevision: week.revision });
+    // The boxes were looked at again at once: the week has moved, and the box is blocked in it.
+    const { week: now } = await home();
+    expect(now.revision).toBe(week.revision + 1);
+    expect(now.plan.boxes.find(({ id: boxId }: any) => boxId === box.id).state).toBe("BLOCKED");
+    const refused = await send(PACK, { boxId: box.id, packedAt: `${box.date}T07:10:00Z`, seenRevision: now.revision });
     expect(refused).toMatchObject({ __typename: "BoxBlocked" });
   });
 

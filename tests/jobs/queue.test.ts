@@ -173,6 +173,7 @@ it("a key that could not be kept leaves no job behind", async () => {
   const broken: App = {
     ...app,
     queue: {
+      ...queue,
       async send(job, tx) {
         await queue.send(job, tx);
         throw new Error("the connection is lost");

@@ -4,8 +4,10 @@
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { z } from "zod";
-import { baseSchema, dishSchema, foodSchema } from "../../shared/catalogue.js";
+import { baseSchema, dishSchema, foodSchema, retentionSchema } from "../../shared/catalogue.js";
 import type { EquipmentKind, WeekdayCode } from "../../shared/codes.js";
+import { mealSharesSchema } from "../../shared/meal-shares.js";
+import { holdingModelFile } from "../../shared/holding-model.js";
 import { ruleSetDocument, type RuleSetDocument } from "../../shared/rule-set.js";
 import type {
   BreakBrief,
@@ -35,12 +37,17 @@ function seedCatalogue(): CatalogueBrief {
     foods: filesIn("foods/").flatMap((file) => z.object({ foods: z.array(foodSchema) }).parse(read(file)).foods),
     bases: z.object({ bases: z.array(baseSchema) }).parse(read("bases.json")).bases,
     dishes: filesIn("dishes/").flatMap((file) => z.object({ dishes: z.array(dishSchema) }).parse(read(file)).dishes),
+    retention: z.object({ factors: z.array(retentionSchema) }).parse(read("retention.json")).factors,
   };
   return catalogue;
 }
 
 const seedChoking = (): ChokingRule[] => (read("choking.json") as { rules: ChokingRule[] }).rules;
-const seedHolding = (): HoldingLimits => (read("holding-limits.json") as { limits: HoldingLimits }).limits;
+const seedSlotShares = () => z.object({ shares: mealSharesSchema }).parse(read("meal-shares.json")).shares.slots;
+const seedHolding = (): HoldingLimits => ({
+  ...(read("holding-limits.json") as { limits: HoldingLimits }).limits,
+  model: holdingModelFile.parse(read("holding-model.json")),
+});
 
 export const monday = "2027-01-11";
 const weekdays: readonly WeekdayCode[] = ["MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY"];
@@ -300,6 +307,7 @@ function demoBrief(change: Partial<WeekBrief> = {}): WeekBrief {
     catalogue: seedCatalogue(),
     ruleSets,
     choking: seedChoking(),
+    slotShares: seedSlotShares(),
     holding: seedHolding(),
     stock: [
       { food: "carrot-raw", grams: 500 },

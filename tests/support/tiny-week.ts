@@ -5,6 +5,7 @@
 import type { Base, Dish, DishStep, Food } from "../../shared/catalogue.js";
 import type { WeekBrief } from "../../src/domain/brief.js";
 import type { BatchPlan, BoxPlan, ItemPlan, ShoppingLinePlan, TaskPlan, WeekDraft } from "../../src/domain/week.js";
+import { readMealShares } from "../domain/reference-rows.js";
 
 export type Mutable<T> = T extends readonly (infer U)[]
   ? Mutable<U>[]
@@ -24,7 +25,9 @@ const food = (key: string, rest: Partial<Food> & Pick<Food, "group">): Food => (
   allergens: [],
   packaged: false,
   nutrients: { ENERC_KCAL: 100, PROCNT: 5, CHOCDF: 10, NA: 50 },
+  sugarRule: "INTACT",
   freeSugarGrams: 0,
+  addedSugarGrams: 0,
   refusePercent: 0,
   densityGramsPerMl: null,
   measures: [],
@@ -32,6 +35,8 @@ const food = (key: string, rest: Partial<Food> & Pick<Food, "group">): Food => (
   ph: null,
   chokingClasses: [],
   keepsChilledDays: 5,
+  keepsFrozenDays: null,
+  seasons: [],
   boughtAs: null,
   pack: { grams: 500, priceMinor: 200 },
   shopSection: "PRODUCE",
@@ -429,7 +434,7 @@ export const tinyBrief: WeekBrief = {
       ],
     },
   ],
-  catalogue: { version: "tiny", foods, bases, dishes },
+  catalogue: { version: "tiny", foods, bases, dishes, retention: [] },
   ruleSets: [
     {
       format: "noonpail-rule-set/1",
@@ -490,6 +495,7 @@ export const tinyBrief: WeekBrief = {
       ],
     },
   ],
+  slotShares: readMealShares().slots,
   choking: [
     {
       class: "GRAPE_LIKE",

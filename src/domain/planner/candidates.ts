@@ -27,6 +27,7 @@ import { judgeChoking } from "../food-safety/choking.js";
 import { judgeHolding, type HoldingFault } from "../food-safety/holding.js";
 import { comesHotOutOf } from "../kitchen/heat.js";
 import { baseMinutes, finishSteps, packMinutesPerBox, type FinishPart } from "../kitchen/work.js";
+import { nutrientsGiven, type GivenNutrients } from "../nutrition/given-food.js";
 import { dailyNeeds, type DailyNeeds } from "../nutrition/needs.js";
 import { portionFor, type Portion } from "../nutrition/portion.js";
 import { appliesAtBreak, rulesInForce, servingLimits, type RuleInForce } from "../rules/in-force.js";
@@ -55,6 +56,8 @@ export interface PlaceCandidates {
   readonly day: ChildDayBrief;
   readonly break: BreakBrief;
   readonly needs: DailyNeeds;
+  /** What the school gives the child that day. */
+  readonly given: GivenNutrients;
   readonly dishes: readonly CandidateDish[];
   readonly pin: PinBrief | null;
 }
@@ -138,16 +141,20 @@ export function findCandidates(brief: WeekBrief, index: CatalogueIndex): Candida
     const [firstDay] = child.days;
     if (firstDay === undefined) continue;
     // One day's needs for the whole week: a child does not grow out of a portion from Monday to Friday.
-    const needs = dailyNeeds(child, firstDay.date);
+    const needs = dailyNeeds(child, firstDay.date, brief.household.energyMethod);
     /** What a dish comes to at a place, for days that are alike. */
     const fittedAlike = new Map<string, Map<string, CandidateDish | ExclusionCause>>();
     for (const day of child.days) {
       const rules = rulesInForce(brief, child, day);
       const age = ageOn(child.dateOfBirth, day.date);
+      const given = nutrientsGiven(day, child.allergies, (key) => index.food(key));
       const alike = JSON.stringify([
         day.breaks,
+        day.given ?? [],
         day.leaveAt,
         day.facility,
+        day.hotDay ?? false,
+        minutesSinceMorning(brief.sessions, day),
         age,
         rules.map(({ ruleSet, rule }) => [ruleSet, rule.id]),
         brief.sessions
@@ -158,6 +165,7 @@ export function findCandidates(brief: WeekBrief, index: CatalogueIndex): Candida
       fittedAlike.set(alike, fitted);
       const items = day.breaks.reduce((sum, pause) => sum + pause.slots.length, 0);
       for (const pause of day.breaks) {
+        const givenKcal = nutrientsGiven(day, child.allergies, (key) => index.food(key), pause.key).of("ENERC_KCAL");
         pause.slots.forEach((slot, position) => {
           const place: PlaceBrief = { childId: child.id, date: day.date, breakKey: pause.key, slot, position };
           const pin = brief.pins.find((candidate) => isAt(candidate, place)) ?? null;
@@ -173,7 +181,19 @@ export function findCandidates(brief: WeekBrief, index: CatalogueIndex): Candida
             const found =
               cause ??
               fitted.get(key) ??
-              fitToPlace({ brief, labels, child, day, age, pause, slot, derived, rules, energyKcal: needs.energyKcal });
+              fitToPlace({
+                brief,
+                labels,
+                child,
+                day,
+                age,
+                pause,
+                slot,
+                derived,
+                rules,
+                energyKcal: needs.energyKcal,
+                givenKcal,
+              });
             if (cause === null) fitted.set(key, found);
             if ("kind" in found) {
               exclusions.push({
@@ -188,7 +208,7 @@ export function findCandidates(brief: WeekBrief, index: CatalogueIndex): Candida
               dishes.push(found);
             }
           }
-          places.push({ place, child, day, break: pause, needs, dishes, pin });
+          places.push({ place, child, day, break: pause, needs, given, dishes, pin });
         });
       }
     }
@@ -237,6 +257,12 @@ export function morningMinutes(sessions: readonly SessionBrief[], day: ChildDayB
   const session = sessions.find((candidate) => candidate.kind === "MORNING" && candidate.date === day.date);
   if (session === undefined) return null;
   return Math.min(session.elapsedMinutes, minutesOf(day.leaveAt) - minutesOf(session.startsAt));
+}
+
+/** Minutes from the start of the morning session, when the first pan may come off the heat, to leaving; 0 without a session. */
+function minutesSinceMorning(sessions: readonly SessionBrief[], day: ChildDayBrief): number {
+  const session = sessions.find((candidate) => candidate.kind === "MORNING" && candidate.date === day.date);
+  return session === undefined ? 0 : Math.max(0, minutesOf(day.leaveAt) - minutesOf(session.startsAt));
 }
 
 /** The evening before a date, if the household cooks then and the session can hold the dish's evening steps. */
@@ -401,6 +427,8 @@ interface PlaceInput {
   readonly derived: DerivedDish;
   readonly rules: readonly RuleInForce[];
   readonly energyKcal: number;
+  /** Energy the school gives at the break. */
+  readonly givenKcal: number;
 }
 
 /** Rules, holding and space at one place. */
@@ -413,6 +441,8 @@ function fitToPlace(input: PlaceInput): CandidateDish | ExclusionCause {
     breakEnergyShare: pause.energyShare,
     slot,
     slots: pause.slots,
+    slotShares: brief.slotShares,
+    givenKcal: input.givenKcal,
     derived,
   });
   const judged = judgeItem(rules, { derived, slot, labels }, pause.key, portion.grams);
@@ -426,6 +456,7 @@ function fitToPlace(input: PlaceInput): CandidateDish | ExclusionCause {
   const holding = judgeHolding({
     dish,
     derived,
+    grams: portion.grams,
     leaveAt: day.leaveAt,
     breakStartsAt: pause.startsAt,
     breakMinutes: pause.minutes,
@@ -434,6 +465,8 @@ function fitToPlace(input: PlaceInput): CandidateDish | ExclusionCause {
     box: child.box,
     limits: brief.holding,
     coldByMorning: isColdByMorning(brief.sessions, dish, day.date),
+    cookedMinutesBefore: minutesSinceMorning(brief.sessions, day),
+    hotDay: day.hotDay ?? false,
   });
   if (!holding.ok) {
     const { kind: fault, minutes, limitMinutes, mend } = holding.error;

@@ -103,7 +103,7 @@ const NEVER = 1_000_000;
 const NO_LIMIT = 1_000 * NEVER;
 
 interface Figure {
-  readonly nutrient: string;
+  readonly nutrient: NutrientTag | "FREE_SUGAR";
   /** Units per the nutrient's own unit. */
   readonly scale: number;
   readonly read: (dish: CandidateDish) => number;
@@ -699,10 +699,13 @@ function boundBoxes(
     if (place === undefined) continue;
     const at = { childId: child.id, date };
     const wished = place.needs.energyKcal * child.appetite * share;
+    // What the school gives is inside the band. A break for a fruit keeps room for the fruit beside the milk.
+    const given = hasMain ? place.given.of("ENERC_KCAL") : 0;
     // Half a unit of rounding per item stays outside the band.
     const rounding = positions.length / 2;
-    const least = hasMain ? Math.ceil(energyBand.least * wished + rounding) : null;
-    addBand({ kind: "ENERGY", ...at }, kcal, positions, least, Math.floor(energyBand.most * wished - rounding));
+    const least = hasMain ? Math.max(0, Math.ceil(energyBand.least * wished - given + rounding)) : null;
+    const most = Math.max(0, Math.floor(energyBand.most * wished - given - rounding));
+    addBand({ kind: "ENERGY", ...at }, kcal, positions, least, most);
     addBand({ kind: "BOX_SPACE", ...at }, flask, positions, null, 1);
     const space: RowMeaning = { kind: "BOX_SPACE", ...at };
     for (const wet of [false, true]) {
@@ -727,7 +730,14 @@ const needMeasures = new Map<string, Measure>(
 );
 const measureOf = (name: string): Measure => needMeasures.get(name) ?? (() => 0);
 
-/** Each day's protein, saturated fat and sodium, wide of the daily figure's share by the hard factor. */
+/** What the school gives that day of what a figure counts, in the nutrient's own unit. */
+const givenOf = ({ nutrient }: Figure, { given }: PlaceCandidates): number =>
+  nutrient === "FREE_SUGAR" ? given.freeSugarGrams : given.of(nutrient);
+
+/**
+ * Each day's protein, saturated fat and sodium, wide of the daily figure's share by the hard factor; what the school gives
+ * counts like what is packed.
+ */
 function boundNeeds(boxes: readonly BoxPlaces[], places: readonly PlaceCandidates[], addBand: AddBand): void {
   for (const { child, date, positions, hasMain, share } of boxes) {
     const [first] = positions;
@@ -736,14 +746,17 @@ function boundNeeds(boxes: readonly BoxPlaces[], places: readonly PlaceCandidate
     for (const { name, figure, direction, hard, daily } of needFigures) {
       if (!hard) continue;
       const wished = daily(place) * share * figure.scale;
+      const given = givenOf(figure, place) * figure.scale;
       const meaning: RowMeaning = { kind: "NUTRIENT", nutrient: figure.nutrient, childId: child.id, date };
-      if (direction === 1) addBand(meaning, measureOf(name), positions, Math.floor(wished / hardFactor), null);
-      else addBand(meaning, measureOf(name), positions, null, Math.ceil(wished * hardFactor));
+      const least = Math.max(0, Math.floor(wished / hardFactor - given));
+      const most = Math.max(0, Math.ceil(wished * hardFactor - given));
+      if (direction === 1) addBand(meaning, measureOf(name), positions, least, null);
+      else addBand(meaning, measureOf(name), positions, null, most);
     }
   }
 }
 
-/** A child's week against the boxes' share of its daily needs. */
+/** A child's week against the boxes' share of its daily needs, less what the school gives. */
 function aimForNeeds(
   brief: WeekBrief,
   places: readonly PlaceCandidates[],
@@ -756,9 +769,11 @@ function aimForNeeds(
     return needFigures.flatMap(({ name, figure, direction, daily }) => {
       const total = own.reduce((sum, { positions: [first], share }) => {
         const place = first === undefined ? undefined : places[first];
-        return place === undefined ? sum : sum + daily(place) * share;
+        return place === undefined ? sum : sum + daily(place) * share - givenOf(figure, place);
       }, 0);
-      const target = Math.round(total * figure.scale);
+      const rest = Math.round(total * figure.scale);
+      // A minimum that is met already asks for nothing; a maximum that is used up still holds against every item.
+      const target = direction === -1 && own.length > 0 ? Math.max(1, rest) : rest;
       if (target <= 0) return [];
       const measure = measures.number(measureOf(name), positions);
       return [{ nutrient: figure.nutrient, direction, measure, positions, target, weight: wishes.nutrients[name] }];

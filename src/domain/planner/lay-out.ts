@@ -1,5 +1,4 @@
 /** A solved problem back in the household's words: boxes, batches, tasks on the clock, shopping, cautions, and why. */
-import type { AllergenCode } from "../../../shared/codes.js";
 import type { ChildBrief, ChildDayBrief, CompartmentBrief, WeekBrief } from "../brief.js";
 import { expandAllergen } from "../catalogue/allergens.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
@@ -194,7 +193,11 @@ function layOutBox(
     childId: child.id,
     date: day.date,
     leaveAt: day.leaveAt,
-    coldSources: chilled ? Math.min(child.box.coldSources, brief.holding.coldSources) : 0,
+    // As many as the item that asks for most was judged with.
+    coldSources: inBox.reduce(
+      (most, { dish }) => Math.max(most, dish.holding.forecast?.coldSources ?? 0),
+      chilled ? Math.min(child.box.coldSources, brief.holding.coldSources) : 0,
+    ),
     flask: inBox.some(({ dish }) => dish.inFlask),
     cutlery: (["SPOON", "FORK", "CHOPSTICKS"] as const).filter((tool) => cutlery.has(tool)),
     items,
@@ -386,7 +389,7 @@ function listCautions(
   }
   for (const { key: session } of brief.sessions) {
     const inSession = tasks.filter((task) => task.session === session);
-    const handled = new Set<AllergenCode>(inSession.flatMap((task) => task.handles));
+    const handled = new Set(inSession.flatMap((task) => task.handles));
     if (handled.size > 0) cautions.push({ kind: "CLEAN_BETWEEN", session, allergens: [...handled].sort() });
   }
   for (const { base, session, made } of batches) {

@@ -360,10 +360,13 @@ interface Span {
   readonly positions: readonly number[];
 }
 
-/** A minimum is summed in figures rounded down, a maximum in figures rounded up: what the row says holds for the true sum. */
-function sumRows(item: Case, spans: readonly Span[], amount: Measure): RuleRow[] {
+/**
+ * A minimum is summed in figures rounded down, a maximum in figures rounded up: what the row says holds for the true sum.
+ * `most` is what a maximum counts, where that is more than a minimum may.
+ */
+function sumRows(item: Case, spans: readonly Span[], amount: Measure, most: Measure = amount): RuleRow[] {
   const down: Measure = (dish, place) => Math.floor(amount(dish, place) * HUNDREDTHS + 1e-6);
-  const up: Measure = (dish, place) => Math.ceil(amount(dish, place) * HUNDREDTHS - 1e-6);
+  const up: Measure = (dish, place) => Math.ceil(most(dish, place) * HUNDREDTHS - 1e-6);
   return spans.flatMap(({ bounds: { atLeast, atMost }, date, positions }): RuleRow[] => {
     const common = {
       ruleSet: item.ruleSet,
@@ -426,8 +429,13 @@ function shareRows(context: Context, item: Case<RuleOf<"SHARE">>): RuleRow[] {
 function nutrientRows(context: Context, item: Case<RuleOf<"NUTRIENT">>): RuleRow[] | null {
   const { rule, dates } = item;
   if (rule.per === "WEEK_MEAN" && isShort(item) && rule.shortWeek === "SKIP") return [];
-  const known: Measure = ({ derived, portion }) =>
-    (rule.nutrient === "FREE_SUGAR" ? derived.freeSugarGrams : (derived.nutrients[rule.nutrient] ?? 0)) * portion.scale;
+  const counted =
+    (figures: "nutrients" | "nutrientsAtMost"): Measure =>
+    ({ derived, portion }) =>
+      (rule.nutrient === "FREE_SUGAR" ? derived.freeSugarGrams : (derived[figures][rule.nutrient] ?? 0)) *
+      portion.scale;
+  const known = counted("nutrients");
+  const most = counted("nutrientsAtMost");
   const spans: Span[] =
     rule.per === "BOX" ? eachDay(context, item, rule) : [{ date: null, bounds: rule, positions: item.positions }];
   if (rule.as === "AMOUNT") {
@@ -435,18 +443,18 @@ function nutrientRows(context: Context, item: Case<RuleOf<"NUTRIENT">>): RuleRow
       ...span,
       bounds: shareOf(span.bounds, span.date === null ? dates.length : 1, false),
     }));
-    return sumRows(item, totals, known);
+    return sumRows(item, totals, known, most);
   }
   const factor = kcalPerGram[rule.nutrient];
   if (factor === undefined) return null;
   const over =
-    (percent: number): Measure =>
+    (amount: Measure, percent: number): Measure =>
     (dish, place) =>
-      factor * known(dish, place) - (percent / 100) * (dish.derived.nutrients.ENERC_KCAL ?? 0) * dish.portion.scale;
+      factor * amount(dish, place) - (percent / 100) * (dish.derived.nutrients.ENERC_KCAL ?? 0) * dish.portion.scale;
   const held = (bounds: Bounds): Span[] => spans.map((span) => ({ ...span, bounds }));
   return [
-    ...(rule.atLeast === undefined ? [] : sumRows(item, held({ atLeast: 0 }), over(rule.atLeast))),
-    ...(rule.atMost === undefined ? [] : sumRows(item, held({ atMost: 0 }), over(rule.atMost))),
+    ...(rule.atLeast === undefined ? [] : sumRows(item, held({ atLeast: 0 }), over(known, rule.atLeast))),
+    ...(rule.atMost === undefined ? [] : sumRows(item, held({ atMost: 0 }), over(most, rule.atMost))),
   ];
 }
 

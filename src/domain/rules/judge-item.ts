@@ -13,34 +13,38 @@ type NutrientRule = Extract<Rule, { kind: "NUTRIENT" }>;
 /** Only what carries energy can be a share of it. */
 const energyFactor: Partial<Record<NutrientTag | "FREE_SUGAR", number>> = kcalPerGram;
 
-/** Known amount in a portion and whether every ingredient's figure was there. */
+/** Amount in a portion for a minimum and for a maximum, and whether every ingredient's figure was there. */
 function amountIn(
   derived: DerivedDish,
   nutrient: NutrientTag | "FREE_SUGAR",
   scale: number,
-): { known: number; complete: boolean } {
-  if (nutrient === "FREE_SUGAR") return { known: derived.freeSugarGrams * scale, complete: true };
+): { known: number; most: number; complete: boolean } {
+  if (nutrient === "FREE_SUGAR") {
+    const grams = derived.freeSugarGrams * scale;
+    return { known: grams, most: grams, complete: true };
+  }
   return {
     known: (derived.nutrients[nutrient] ?? 0) * scale,
+    most: (derived.nutrientsAtMost[nutrient] ?? 0) * scale,
     complete: !derived.missing.some((gap) => gap.nutrient === nutrient),
   };
 }
 
-/** A minimum counts what is known; a maximum cannot be met by a figure that is missing. */
+/** A minimum counts what is known to be left; a maximum counts all there may be and cannot be met by a missing figure. */
 function breaksNutrientRule(rule: NutrientRule, derived: DerivedDish, portionGrams: number): boolean {
   const scale = portionGrams / derived.grams;
-  const { known, complete } = amountIn(derived, rule.nutrient, scale);
-  let value = known;
+  const { known, most, complete } = amountIn(derived, rule.nutrient, scale);
+  let [least, highest] = [known, most];
   let certain = complete;
   if (rule.as === "PERCENT_OF_ENERGY") {
     const factor = energyFactor[rule.nutrient];
     const energy = amountIn(derived, "ENERC_KCAL", scale);
     if (factor === undefined || energy.known === 0) return true;
-    value = (100 * factor * known) / energy.known;
+    [least, highest] = [(100 * factor * known) / energy.known, (100 * factor * most) / energy.known];
     certain = complete && energy.complete;
   }
-  if (rule.atLeast !== undefined && value < rule.atLeast) return true;
-  return rule.atMost !== undefined && (value > rule.atMost || !certain);
+  if (rule.atLeast !== undefined && least < rule.atLeast) return true;
+  return rule.atMost !== undefined && (highest > rule.atMost || !certain);
 }
 
 function breaksRule(rule: Rule, item: MatchItem, portionGrams: number): boolean {

@@ -51,11 +51,11 @@ export function matchesIngredient(
   );
 }
 
-function matchesDish(clause: MatcherClause, { derived: { dish }, slot }: MatchItem): boolean {
+function matchesDish(clause: MatcherClause, { derived: { dish, processing }, slot }: MatchItem): boolean {
   return (
     isStatedIn(clause.dishes, dish.key) &&
     isStatedIn(clause.slots, slot) &&
-    sharesOne(clause.processing, dish.processing) &&
+    sharesOne(clause.processing, processing) &&
     isStatedIn(clause.starch, dish.starch) &&
     isStatedIn(clause.protein, dish.protein) &&
     isStatedIn(clause.cutlery, dish.cutlery) &&
