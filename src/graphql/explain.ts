@@ -148,7 +148,12 @@ export function explainPlanJob(failure: PlanJobFailure): string {
       return `No week passes every rule; planWeek names ${count(failure.conflicts.length)} and how to mend each.`;
     case "GaveUp":
       return "The plan could not be made, though it was tried several times. Ask for it again.";
-    default:
+    case "InvalidInput":
+    case "KeyReused":
+    case "NoSchool":
+    case "OutsideTerm":
+    case "RevisionPassed":
+    case "WeekAgreed":
       return explain(failure).message;
   }
 }

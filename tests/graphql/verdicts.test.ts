@@ -8,8 +8,6 @@ const VERDICTS = `query Verdicts($date: LocalDate!, $dish: String, $food: String
     ... on DishUnknown { nearest } ... on InvalidInput { issues { field fix } }
     ... on Verdicts { places { breakKey slot place allowed cuts { food cut } labelsToRead { key } exclusion { kind text source } } } } } } } }`;
 
-// What a query answers is as many shapes as there are queries.
-// eslint-disable-next-line @typescript-eslint/no-explicit-any
 async function ask(person: string, child: string, about: Record<string, string>, date = MONDAY): Promise<any> {
   const { data, errors } = await run(person, VERDICTS, { date, ...about });
   expect(errors).toEqual([]);

@@ -41,8 +41,6 @@ afterAll(async () => {
   await queue.stop();
 });
 
-// What a query answers is as many shapes as there are queries.
-// eslint-disable-next-line @typescript-eslint/no-explicit-any
 async function ask(person: string, source: string, variableValues: Record<string, unknown>): Promise<any> {
   const { context, close } = await createContextOpener(app, parts.notices)({ subject: person, requestId: "test" });
   const answer = await graphql({ schema: parts.schema, source, variableValues, contextValue: context });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import { raiseBound, type BoundTree } from "../../src/domain/planner/bound/branch-tree.js";
+import type { BoundTree } from "../../src/domain/planner/bound/bound-tree.js";
+import { raiseBound } from "../../src/domain/planner/bound/branch-tree.js";
 import { boundOf, roundDuals, checkTree } from "../../src/domain/planner/bound/certify.js";
 import { buildLinearModel } from "../../src/domain/planner/bound/linear-model.js";
 import { findBestExhaustively } from "../support/exhaustive-week.js";

@@ -2,6 +2,7 @@
  * A tree over the coarse decisions of the week (which bases, how often, how many mains of them) that raises the bound of the
  * linear program. Best bound first, strong branching; every leaf keeps the duals, or the infeasibility ray, that prove it.
  */
+import type { BoundTree, LeafProof } from "./bound-tree.js";
 import { boundOf, provesEmpty, roundDuals } from "./certify.js";
 import { COST_UNITS, type LinearModel } from "./linear-model.js";
 
@@ -26,18 +27,6 @@ export interface LinearAnswer {
   readonly duals: Float64Array;
   readonly basis: unknown;
 }
-
-/** What proves a leaf: duals in whole millionths by row number, rows with a zero left out. */
-export interface LeafProof {
-  readonly kind: "BOUND" | "EMPTY";
-  readonly rows: Int32Array;
-  readonly duals: Float64Array;
-}
-/** A part of the weeks: proved, split in two, or (a leaf without proof) only believed by the solver to be empty. */
-export type BoundTree =
-  | { readonly kind: "LEAF"; readonly proof: LeafProof }
-  | { readonly kind: "BELIEVED_EMPTY" }
-  | { readonly kind: "SPLIT"; readonly column: number; readonly at: number; low: BoundTree; high: BoundTree };
 
 export interface TreeResult {
   /** Thousandths of a point: the least that any leaf proves. A leaf only believed to be empty is passed over here. */

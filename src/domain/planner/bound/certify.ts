@@ -1,9 +1,9 @@
 /** A lower bound that needs no trust in the solver: any duals give one, worked out in exact integers. */
-import type { BoundTree } from "./branch-tree.js";
+import type { BoundTree } from "./bound-tree.js";
 import { COST_UNITS, type LinearModel } from "./linear-model.js";
 
 /** Duals are rounded to millionths. */
-export const DUAL_UNITS = 1_000_000;
+const DUAL_UNITS = 1_000_000;
 
 /** Duals as whole millionths; those of the wrong sign for an open side, and those that are no number, count as 0. */
 export function roundDuals(model: LinearModel, duals: ArrayLike<number>): Float64Array {
