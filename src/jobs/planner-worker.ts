@@ -2,7 +2,8 @@
 import { createHash } from "node:crypto";
 import type { MessagePort } from "node:worker_threads";
 import type { CatalogueBrief, PlaceBrief, WeekBrief } from "../domain/brief.js";
-import { withOwnRows, type OwnRows } from "../domain/catalogue/own-rows.js";
+import { indexCatalogue, type CatalogueIndex } from "../domain/catalogue/derive.js";
+import { indexWithOwn, withOwnRows, type OwnRows } from "../domain/catalogue/own-rows.js";
 import { alternativesFor } from "../domain/planner/alternatives.js";
 import { planWeek } from "../domain/planner/plan-week.js";
 import type { WeekDraft } from "../domain/week.js";
@@ -30,14 +31,22 @@ const hash = (text: string) => createHash("sha256").update(text).digest("hex");
 const PER_POINT = 1000;
 
 /** @param catalogue the reference rows that every brief of this thread is planned with */
-export const createRun = (catalogue: CatalogueBrief) => (task: PlannerTask) => {
+export const createRun = (catalogue: CatalogueBrief) => {
+  // Kept between plans: its dishes are derived once for all of them.
+  const reference = indexCatalogue(catalogue);
+  return (task: PlannerTask) => run(catalogue, reference, task);
+};
+
+function run(catalogue: CatalogueBrief, reference: CatalogueIndex, task: PlannerTask) {
   const { own, ...light } = task.brief;
+  const index = own === null ? reference : indexWithOwn(catalogue, reference, own);
   const brief: WeekBrief = { ...light, catalogue: own === null ? catalogue : withOwnRows(catalogue, own) };
-  if (task.kind === "ALTERNATIVES") return alternativesFor(brief, task.draft, task.place);
+  if (task.kind === "ALTERNATIVES") return alternativesFor(brief, task.draft, task.place, index);
   const { seed, steps, progress } = task;
   return planWeek(brief, {
     seed,
     steps,
+    index,
     hash,
     onBetter: (objective, done) =>
       progress?.postMessage({
@@ -45,4 +54,4 @@ export const createRun = (catalogue: CatalogueBrief) => (task: PlannerTask) => {
         bestPoints: Math.round(objective / PER_POINT),
       }),
   });
-};
+}

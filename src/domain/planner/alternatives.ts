@@ -1,6 +1,6 @@
 /** What else could stand at one place, with the whole week still passing. Each answer was replanned, none is estimated. */
 import type { PlaceBrief, WeekBrief } from "../brief.js";
-import { indexCatalogue } from "../catalogue/derive.js";
+import { indexCatalogue, type CatalogueIndex } from "../catalogue/derive.js";
 import type { WeekDraft } from "../week.js";
 import { solve } from "./anneal.js";
 import { findCandidates, isAt, type PlaceCandidates } from "./candidates.js";
@@ -20,17 +20,22 @@ export interface Alternative {
 
 /** Only evenings and base windows are left to choose, so few moves suffice. */
 const STEPS = 400;
+const MOST = 5;
 const SEED = 1;
 const PER_POINT = 1000;
 
 /**
- * The best dishes (at most `most`) that may replace the item at `place` while every other item of the draft stays, cheapest
+ * The best dishes (at most five) that may replace the item at `place` while every other item of the draft stays, cheapest
  * first; bases and evenings may be arranged anew. A dish is listed only when a week with it was found feasible and its
  * sessions and boxes hold. Empty when the place is packed, or when it or another of the draft's dishes is no longer allowed.
  */
-export function alternativesFor(brief: WeekBrief, draft: WeekDraft, place: PlaceBrief, most = 5): Alternative[] {
+export function alternativesFor(
+  brief: WeekBrief,
+  draft: WeekDraft,
+  place: PlaceBrief,
+  index: CatalogueIndex = indexCatalogue(brief.catalogue),
+): Alternative[] {
   if (brief.pins.some((pin) => pin.because === "PACKED" && isAt(pin, place))) return [];
-  const index = indexCatalogue(brief.catalogue);
   const candidates = findCandidates(brief, index);
   // Every other place keeps one dish, which makes the problem small.
   const places = candidates.places.map((row): PlaceCandidates => {
@@ -58,7 +63,7 @@ export function alternativesFor(brief: WeekBrief, draft: WeekDraft, place: Place
 
   const found: Alternative[] = [];
   for (const { option, fixed, solution } of ranked) {
-    if (found.length === most) break;
+    if (found.length === MOST) break;
     if (!layOut({ brief: around, index, problem: fixed, layout, solution }).ok) continue;
     found.push({
       dish: option.derived.dish.key,

@@ -1,6 +1,6 @@
 /** One week from brief to plan: candidates, problem, search, clock. Pure: the same brief, seed and steps give the same week. */
 import type { WeekBrief } from "../brief.js";
-import { indexCatalogue } from "../catalogue/derive.js";
+import { indexCatalogue, type CatalogueIndex } from "../catalogue/derive.js";
 import type { WeekDraft } from "../week.js";
 import { solve } from "./anneal.js";
 import { findCandidates } from "./candidates.js";
@@ -16,6 +16,8 @@ export interface PlanOptions {
   readonly steps: number;
   readonly onBetter?: SearchOptions["onBetter"];
   readonly shouldStop?: SearchOptions["shouldStop"];
+  /** An index of the brief's catalogue that is there already; without it one is made, and every dish derived anew. */
+  readonly index?: CatalogueIndex;
   /** A stable digest of a text, such as SHA-256 in hexadecimal; names the problem in the week's certificate. */
   readonly hash: (text: string) => string;
 }
@@ -48,7 +50,7 @@ const PER_POINT = 1000;
  * contradicts itself (unknown rule set index, a break that ends before the child leaves).
  */
 export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
-  const index = indexCatalogue(brief.catalogue);
+  const index = options.index ?? indexCatalogue(brief.catalogue);
   const candidates = findCandidates(brief, index);
   const early = findPlaceConflicts(brief, index, candidates);
   if (early.length > 0) return { kind: "INFEASIBLE", conflicts: early };
