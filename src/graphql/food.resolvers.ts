@@ -1,5 +1,6 @@
 import { nutrientUnits, type NutrientTag } from "../../shared/codes.js";
 import { explainAllergens, explainCost, explainNutrient, type DerivedDish } from "../domain/catalogue/derive.js";
+import { priceBandOf } from "../domain/catalogue/price-band.js";
 import { classifyProcessing, readyMadeShare } from "../domain/catalogue/processing.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import type { Food } from "../../shared/catalogue.js";
@@ -68,9 +69,12 @@ export const foodResolvers: Pick<
   | "NutrientPart"
   | "ProcessingClass"
 > & {
-  Query: Pick<NonNullable<Resolvers["Query"]>, "dish" | "dishes">;
+  Query: Pick<NonNullable<Resolvers["Query"]>, "dish" | "dishes" | "food">;
 } = {
   Query: {
+    async food(_, { key, householdId }, context) {
+      return (await indexOf(context, householdId)).food(key) ?? null;
+    },
     async dish(_, { key, householdId }, context) {
       const index = await indexOf(context, householdId);
       return index.dish(key) ? index.derived(key) : null;
@@ -90,7 +94,11 @@ export const foodResolvers: Pick<
       );
     },
   },
-  Food: { own: ({ key }) => isOwnKey(key), nutrients: (food) => amounts(food.nutrients) },
+  Food: {
+    own: ({ key }) => isOwnKey(key),
+    nutrients: (food) => amounts(food.nutrients),
+    priceBand: (food) => (Number.isFinite(food.pack.priceMinor) ? priceBandOf(food) : null),
+  },
   Dish: {
     id: ({ dish: { key } }, _, { app, reads }) =>
       isOwnKey(key)

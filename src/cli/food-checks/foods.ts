@@ -53,7 +53,7 @@ const salted = "salt and other ash, which the rows leave out";
 const acid = "acetic acid, which is neither of the four";
 
 /** Foods whose water, protein, fat and carbohydrate do not make 95 to 105 g in 100 g, and what the rest is. */
-export const massExceptions: Readonly<Record<string, string>> = {
+const massExceptions: Readonly<Record<string, string>> = {
   ...Object.fromEntries(
     [
       "basil-dried",
@@ -143,6 +143,8 @@ const notListed: readonly string[] = [
   "potato-starch",
   "peas-carrots-boiled",
   "broad-beans-young-boiled",
+  "pumpkin-seeds",
+  "pumpkin-seeds-roasted",
 ];
 
 function findOffGroup(foods: readonly Food[]): string[] {

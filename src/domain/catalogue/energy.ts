@@ -7,7 +7,7 @@ import { kcalPerGram } from "../nutrition/reference-values.js";
  * as in the USDA table; what is missing counts as none. Alcohol, acids and minerals are not seen, and USDA itself uses factors
  * of each food, so a table's figure may differ with reason.
  */
-export function explainedKcal({ PROCNT = 0, FAT = 0, CHOCDF = 0, FIBTG = 0 }: Food["nutrients"]): number {
+function explainedKcal({ PROCNT = 0, FAT = 0, CHOCDF = 0, FIBTG = 0 }: Food["nutrients"]): number {
   return (
     PROCNT * kcalPerGram.PROCNT +
     FAT * kcalPerGram.FAT +

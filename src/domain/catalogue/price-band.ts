@@ -3,7 +3,7 @@ import type { Food } from "../../../shared/catalogue.js";
 import type { PriceBand } from "../../../shared/codes.js";
 
 /** Minor units per kg as sold: below the first LOW, below the second MIDDLE, else HIGH. Invented with the prices. */
-export const priceBandLimits = { middleFrom: 400, highFrom: 1200 } as const;
+const priceBandLimits = { middleFrom: 400, highFrom: 1200 } as const;
 
 /** The band of a food's pack price per kg; water, which costs nothing, is LOW. */
 export function priceBandOf({ pack }: Pick<Food, "pack">): PriceBand {
