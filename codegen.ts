@@ -35,6 +35,7 @@ const mappers: Record<string, string> = {
   Box: "./rows.js#BoxNode as BoxRow",
   BoxItem: "./rows.js#BoxItemNode as BoxItemRow",
   BoxItemNote: "./rows.js#BoxItemNode as BoxItemNoteRow",
+  ItemHolding: "./rows.js#BoxItemNode as ItemHoldingRow",
   Batch: "./rows.js#BatchNode as BatchRow",
   BatchFeed: "./rows.js#BatchFeedNode as BatchFeedRow",
   Task: "./rows.js#TaskNode as TaskRow",

@@ -101,6 +101,9 @@ export const provisionEntries = z
 
 export const energyMethod = z.enum(["NASEM_2023", "IOM_2005"], "Send NASEM_2023 or IOM_2005.");
 
+/** Days a household expects to be hot. */
+export const hotDayEntries = z.array(localDate).max(60, "Send at most 60 days.");
+
 export const stockEntries = z
   .array(z.object({ food: slug, grams: wholeNumber(0, 100_000) }))
   .max(300, "Send at most 300 entries.")

@@ -216,6 +216,7 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
             ...documentsFor(ruleSets, child, school, schoolClass.id, date),
             ...(otherHome ? [otherHome] : []),
           ].map(indexOf),
+          ...(household.hotDays.includes(date) ? { hotDay: true as const } : {}),
           ...(given.length > 0 ? { given: given.map(({ food, grams, breakKey }) => ({ food, grams, breakKey })) } : {}),
         },
       ];

@@ -1,8 +1,9 @@
-/** The kitchen's own facts: stock, leftovers, prep times, equipment, the energy equation, labels, what it keeps out, a house rule at rest. */
+/** The kitchen's own facts: stock, leftovers, prep times, equipment, the energy equation, hot days, labels, what it keeps out, a house rule at rest. */
 import type { z } from "zod";
 import {
   energyMethod,
   equipmentEntries,
+  hotDayEntries,
   keepsOutInput,
   labelInput,
   leftoverEntries,
@@ -361,6 +362,35 @@ export async function setKeepsOut(
         where: { id: householdId },
         data: { keepsOut: [...checked.value].sort() },
         select: { id: true },
+      });
+      await queueRecheck(app, tx, touching({ householdIds: [householdId] }));
+      return ok({});
+    },
+  );
+  if (set.ok) await recheckNow(app, touching({ householdIds: [set.value.householdId] }));
+  return set;
+}
+
+/** On which days the household expects more than the limits' hot-day temperature; replaces the list. */
+export async function setHotDays(
+  app: App,
+  personId: string,
+  input: KitchenChange & { readonly dates: readonly string[] },
+): Changed {
+  const checked = checkInput(hotDayEntries, input.dates, "dates");
+  if (!checked.ok) return checked;
+  const bad = checked.value.findIndex((date) => !isCalendarDate(date));
+  if (bad >= 0)
+    return fail(
+      invalid(`dates.${bad}`, `${checked.value[bad]} is no day of the calendar`, "Send a real date as YYYY-MM-DD."),
+    );
+  const set = await changeHousehold<object, never>(
+    app,
+    { ...attempt(personId, "setHotDays", input), verb: "changeKitchen" },
+    async (tx, householdId) => {
+      await tx.hotDay.deleteMany({ where: { householdId } });
+      await tx.hotDay.createMany({
+        data: [...new Set(checked.value)].map((date) => ({ householdId, date: toDate(date) })),
       });
       await queueRecheck(app, tx, touching({ householdIds: [householdId] }));
       return ok({});

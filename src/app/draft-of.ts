@@ -26,6 +26,7 @@ export const draftOf = (plan: PlanRow): WeekDraft => ({
         case: item.holdingCase,
         minutes: item.note?.holdingMinutes ?? 0,
         limitMinutes: item.note?.holdingLimitMinutes ?? 0,
+        ...(item.note?.holdingForecast ? { forecast: item.note.holdingForecast } : {}),
       },
       labelsToRead: item.note?.labelsToRead ?? [],
       pinned: item.pinned,

@@ -2,7 +2,8 @@
 import { allergenGroups } from "../../shared/codes.js";
 import type { CrossContactOrder } from "../domain/kitchen/cross-contact.js";
 import type { BlockRow } from "../database/week.js";
-import type { Caution, Reason } from "../domain/week.js";
+import type { HoldingModel } from "../../shared/holding-model.js";
+import type { Caution, HoldingForecast, HoldingMend, Reason } from "../domain/week.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import type { MissingFact } from "../domain/catalogue/what-is-missing.js";
 import type { ExclusionCause } from "../domain/planner/candidates.js";
@@ -92,7 +93,7 @@ export function sayCaution(caution: Caution, names: Names): string {
         "T",
       );
     case "COOL_QUICKLY":
-      return `${baseName(names, caution.base)}: spread it out, cool it below 21 °C within two hours, then into the refrigerator.`;
+      return `${baseName(names, caution.base)}: cool it below 21 °C within two hours and to 5 °C within six in all. In a refrigerator alone a layer of 1 cm does that (model); stand deeper food in cold water and stir, then into the refrigerator.`;
     case "ADVICE_NOT_MET":
       return `The school advises otherwise (${caution.ruleSet}, ${caution.rule}).`;
     case "FIGURE_MISSING":
@@ -323,4 +324,89 @@ export function sayMissing(fact: MissingFact, names: Pick<Names, "index">): stri
     case "DENSITY":
       return `No density for ${of}: recipes take it in grams only.`;
   }
+}
+
+const organismNames: Readonly<Record<NonNullable<HoldingForecast["organism"]>, string>> = {
+  BACILLUS_CEREUS: "Bacillus cereus",
+  STAPHYLOCOCCUS_AUREUS: "Staphylococcus aureus",
+  SALMONELLA: "Salmonella",
+  LISTERIA_MONOCYTOGENES: "Listeria monocytogenes",
+  ESCHERICHIA_COLI: "Escherichia coli",
+};
+export const sayOrganism = (code: HoldingForecast["organism"]): string | null =>
+  code === null ? null : organismNames[code];
+
+/** What has to be true for a forecast's figures, with the model's own numbers; empty without one. */
+export function sayHoldingAssumptions(forecast: HoldingForecast | null, model: HoldingModel): string[] {
+  if (forecast === null) return [];
+  const p = model.parameters;
+  const room = forecast.hotDay ? p.hotDayCelsius : p.ambientCelsius;
+  const inTheRoom = `The bag stands in ${room} °C all the time.`;
+  const alone = "The item is reckoned as if alone in the bag: nothing beside it keeps it cold.";
+  const always = "Nothing else grows faster than the organisms looked for, and the food was clean and cooked through.";
+  switch (forecast.start) {
+    case "CHILLED":
+      return [
+        `It is at ${p.chilledStartCelsius} °C or colder when it leaves the refrigerator and the bag is closed.`,
+        `The bag is insulated and holds ${forecast.coldSources} cold sources of at least ${p.coldSourceGrams} g, frozen hard.`,
+        inTheRoom,
+        `${alone} ${p.neighbourGrams} g of other food come in at ${p.kitchenCelsius} °C and melt ice.`,
+        always,
+      ];
+    case "COLD":
+      return [
+        `It is at ${p.chilledStartCelsius} °C or colder when it leaves the refrigerator; no cold source goes with it.`,
+        inTheRoom,
+        alone,
+        always,
+      ];
+    case "WARM":
+      return [
+        `It was cooked that morning, up to ${forecast.minutesBefore} min before leaving, and has been below ${p.warmStartCelsius} °C since.`,
+        `A whole box of warm food cools in ${p.ambientCelsius} °C.`,
+        always,
+      ];
+    case "FLASK":
+      return [
+        `The flask was heated with boiling water, and the food goes in at ${p.flaskStartCelsius} °C or more with a clean spoon.`,
+        `The flask loses ${p.flaskWattsPerKelvin} W per degree and stands in ${p.coolRoomCelsius} °C; it holds this portion only.`,
+        `From the moment it is below ${p.exposureBelowCelsius} °C it has ${p.exposureMinutes} min.`,
+        always,
+      ];
+  }
+}
+
+export function sayHoldingMend(mend: HoldingMend): string {
+  return {
+    COLD_SOURCES: "Put in more cold sources, in an insulated bag.",
+    FLASK: "Carry it in a preheated flask.",
+    OTHER_DISH: "Choose another dish.",
+    LESS_TIME: "Leave later or eat it at an earlier break.",
+  }[mend];
+}
+
+/** One line about the item of a box that comes nearest to its limit; null when nothing in the box needs control. */
+export function sayBoxHolding(
+  items: readonly {
+    readonly minutes: number;
+    readonly limitMinutes: number;
+    readonly case: string;
+    readonly forecast: HoldingForecast | null;
+  }[],
+): string | null {
+  const controlled = items.filter((item) => item.case !== "NOT_CONTROLLED");
+  const [nearest] = [...controlled].sort(
+    (a, b) =>
+      a.limitMinutes - a.minutes - (b.limitMinutes - b.minutes) ||
+      (b.forecast?.growthLog10 ?? 0) - (a.forecast?.growthLog10 ?? 0),
+  );
+  if (nearest === undefined) return null;
+  const { forecast } = nearest;
+  const time = `${nearest.minutes} of ${nearest.limitMinutes} min`;
+  if (forecast === null) return `${plain(nearest.case)}: ${time}`;
+  const organism = sayOrganism(forecast.organism);
+  const heat =
+    forecast.start === "FLASK" ? `${forecast.endCelsius} °C at the end` : `at most ${forecast.mostCelsius} °C`;
+  const growth = organism === null ? "" : `, ${organism} up to ${forecast.growthLog10} log10`;
+  return `${plain(nearest.case)}: ${time}, ${heat}${growth} (model)`;
 }

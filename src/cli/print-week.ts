@@ -1,5 +1,5 @@
 /** A household's week as lines of at most 100 columns, readable without colour, for somebody at 6:50 in the morning. */
-import { sayAllergens, sayCaution, sayCrossContact, type Names } from "../app/say.js";
+import { sayAllergens, sayBoxHolding, sayCaution, sayCrossContact, type Names } from "../app/say.js";
 import type { HouseholdRow } from "../database/household.js";
 import type { BoxItemRow, BoxRow, PlanRow, TaskRow, WeekRow } from "../database/week.js";
 import { avoidedInSession, orderForCrossContact } from "../domain/kitchen/cross-contact.js";
@@ -101,6 +101,21 @@ function printBox(box: BoxRow, household: HouseholdRow, names: Names): string[] 
     ? ` | leaves ${packing.leaveAt}, ${packing.flask ? "flask, " : ""}${packing.coldSources} cold sources${packing.cutlery.length > 0 ? `, ${list(packing.cutlery.map((tool) => tool.toLowerCase()))}` : ""}`
     : "";
   lines.push(...wrap(under, `${whole(energy)} kcal, ${carbohydrate}${way}`));
+  const holding = sayBoxHolding(
+    box.items.flatMap(({ holdingCase, note }) =>
+      note === null
+        ? []
+        : [
+            {
+              case: holdingCase,
+              minutes: note.holdingMinutes,
+              limitMinutes: note.holdingLimitMinutes,
+              forecast: note.holdingForecast,
+            },
+          ],
+    ),
+  );
+  if (holding !== null) lines.push(...wrap(`${under}HOLD `, holding));
   return lines;
 }
 

@@ -173,6 +173,8 @@ export interface HouseholdRow {
   readonly equipment: readonly { readonly kind: EquipmentKind; readonly units: number }[];
   readonly prepTimes: readonly PrepTimeRow[];
   readonly prepTimeExceptions: readonly PrepTimeExceptionRow[];
+  /** In date order. */
+  readonly hotDays: readonly string[];
   readonly stock: readonly StockRow[];
   readonly leftovers: readonly LeftoverRow[];
   readonly freezerStock: readonly FreezerStockRow[];
@@ -209,6 +211,7 @@ export async function readHousehold(tx: ReadTx, id: string): Promise<HouseholdRo
       'equipment', (select coalesce(json_agg(json_build_object('kind', e.kind, 'units', e.units) order by e.kind), '[]') from equipment e where e.household_id = h.id),
       'prepTimes', (select coalesce(json_agg(json_build_object('kind', t.kind, 'weekday', t.weekday, 'startsAt', t.starts_at, 'handsOnMinutes', t.hands_on_minutes, 'elapsedMinutes', t.elapsed_minutes, 'carers', t.carers, 'effort', t.effort) order by t.kind, t.weekday), '[]') from prep_time t where t.household_id = h.id),
       'prepTimeExceptions', (select coalesce(json_agg(json_build_object('kind', t.kind, 'date', t.date, 'startsAt', t.starts_at, 'handsOnMinutes', t.hands_on_minutes, 'elapsedMinutes', t.elapsed_minutes, 'carers', t.carers) order by t.date), '[]') from prep_time_exception t where t.household_id = h.id),
+      'hotDays', (select coalesce(json_agg(d.date order by d.date), '[]') from hot_day d where d.household_id = h.id),
       'stock', (select coalesce(json_agg(json_build_object('food', e.key, 'grams', e.grams) order by e.key), '[]') from (
           select f.key, s.grams from stock s join food f on f.id = s.food_id where s.household_id = h.id
           union all select f.key, s.stock_grams from own_food_shelf s join own_food f on f.id = s.own_food_id

@@ -1,5 +1,6 @@
 /** Foods, bases, dishes and the small tables: the same for everybody, read once per process by one statement. */
 import type postgres from "postgres";
+import type { HoldingModel } from "../../shared/holding-model.js";
 import type { LabelLaw } from "../../shared/label-law.js";
 import type { MealShares } from "../../shared/meal-shares.js";
 import type { CatalogueBrief, ChokingRule, HoldingLimits } from "../domain/brief.js";
@@ -9,7 +10,8 @@ export interface Reference {
   readonly choking: readonly ChokingRule[];
   readonly mealShares: MealShares;
   readonly labelLaws: readonly LabelLaw[];
-  readonly holding: HoldingLimits;
+  /** With the model of heat and growth. */
+  readonly holding: HoldingLimits & { readonly model: HoldingModel };
   /** Row ID of each dish by key. */
   readonly dishIds: ReadonlyMap<string, string>;
 }
@@ -24,6 +26,7 @@ export async function readReference(sql: postgres.Sql): Promise<Reference> {
       mealShares: MealShares | null;
       labelLaws: readonly LabelLaw[] | null;
       holding: HoldingLimits | null;
+      holdingModel: HoldingModel | null;
       foods: CatalogueBrief["foods"];
       bases: CatalogueBrief["bases"];
       dishes: CatalogueBrief["dishes"];
@@ -37,6 +40,7 @@ export async function readReference(sql: postgres.Sql): Promise<Reference> {
       (select body from reference_table where key = 'mealShares') as "mealShares",
       (select body from reference_table where key = 'labelLaws') as "labelLaws",
       (select body from reference_table where key = 'holding') as holding,
+      (select body from reference_table where key = 'holdingModel') as "holdingModel",
       (select coalesce(json_agg(json_build_object(
           'key', f.key, 'name', f.name, 'ndb', f.ndb, 'kind', f.kind, 'group', f.food_group, 'origins', f.origins, 'allergens', f.allergens,
           'packaged', f.packaged, 'nutrients', f.nutrients, 'sugarRule', f.sugar_rule, 'freeSugarGrams', f.free_sugar_grams,
@@ -70,7 +74,15 @@ export async function readReference(sql: postgres.Sql): Promise<Reference> {
               'batchPortions', s.batch_portions, 'eveningBefore', s.evening_before, 'coolMinutes', s.cool_minutes, 'heldWhileCooling', s.held_while_cooling)
               order by s.place), '[]') from dish_step s where s.dish_id = d.id)
         ) order by d.key), '[]') from dish d) as dishes`;
-  if (!row?.version || !row.retention || !row.choking || !row.mealShares || !row.labelLaws || !row.holding) {
+  if (
+    !row?.version ||
+    !row.retention ||
+    !row.choking ||
+    !row.mealShares ||
+    !row.labelLaws ||
+    !row.holding ||
+    !row.holdingModel
+  ) {
     throw new Error("The reference tables are empty: run npm run db:migrate, which loads seeds/reference.");
   }
   return {
@@ -84,7 +96,7 @@ export async function readReference(sql: postgres.Sql): Promise<Reference> {
     choking: row.choking,
     mealShares: row.mealShares,
     labelLaws: row.labelLaws,
-    holding: row.holding,
+    holding: { ...row.holding, model: row.holdingModel },
     dishIds: new Map(Object.entries(row.dishIds)),
   };
 }

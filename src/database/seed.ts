@@ -24,6 +24,7 @@ import {
   windowKind,
   type WeekdayCode,
 } from "../../shared/codes.js";
+import { holdingModelFile, type HoldingModel } from "../../shared/holding-model.js";
 import { labelLawSchema, type LabelLaw } from "../../shared/label-law.js";
 import { mealSharesSchema, type MealShares } from "../../shared/meal-shares.js";
 import { ruleSetDocument } from "../../shared/rule-set.js";
@@ -213,6 +214,7 @@ export function readSmallFiles(directory = "seeds/reference") {
     mealShares: read("meal-shares.json", (path): MealShares => parseFile(mealSharesFile, path).shares),
     labelLaws: read("label-laws.json", (path): readonly LabelLaw[] => parseFile(labelLawsFile, path).laws),
     holding: read("holding-limits.json", (path): HoldingLimits => parseFile(holdingFile, path).limits),
+    holdingModel: read("holding-model.json", (path): HoldingModel => parseFile(holdingModelFile, path)),
   };
 }
 
@@ -240,10 +242,11 @@ export async function seedReference(ownerUrl: string, directory = "seeds/referen
     mealShares: join(directory, "meal-shares.json"),
     labelLaws: join(directory, "label-laws.json"),
     holding: join(directory, "holding-limits.json"),
+    holdingModel: join(directory, "holding-model.json"),
   };
   const texts = {
     catalogue: paths.catalogue.map((path) => readFileSync(path, "utf8")).join("\n"),
-    small: [paths.choking, paths.mealShares, paths.labelLaws, paths.holding]
+    small: [paths.choking, paths.mealShares, paths.labelLaws, paths.holding, paths.holdingModel]
       .filter(existsSync)
       .map((path) => readFileSync(path, "utf8"))
       .join("\n"),
@@ -254,12 +257,12 @@ export async function seedReference(ownerUrl: string, directory = "seeds/referen
     const there = await sql`select 1 from reference_table where key = 'catalogue' and version = ${version}`;
     if (there.length > 0) return { changed: false, version };
     const catalogue = readCatalogueFiles(directory);
-    const { choking, mealShares, labelLaws, holding } = readSmallFiles(directory);
+    const small = readSmallFiles(directory);
     await sql.begin(async (tx) => {
       await tx`select pg_advisory_xact_lock(${LOCK})`;
       await writeCatalogue(tx, catalogue);
       const counts = { foods: catalogue.foods.length, bases: catalogue.bases.length, dishes: catalogue.dishes.length };
-      const tables = { catalogue: counts, retention: catalogue.retention, choking, mealShares, labelLaws, holding };
+      const tables = { catalogue: counts, retention: catalogue.retention, ...small };
       const rows = Object.entries(tables)
         .filter(([, body]) => body !== null)
         .map(([key, body]) => ({

@@ -1,7 +1,16 @@
 /** A household's week: read as one tree by one statement, written as an immutable revision. */
 import { randomUUID } from "node:crypto";
 import type { AllergenCode, EquipmentKind, SlotCode } from "../../shared/codes.js";
-import type { Caution, CutPlan, HoldingCase, ReadyUse, Reason, WeekDraft, WishTotals } from "../domain/week.js";
+import type {
+  Caution,
+  CutPlan,
+  HoldingCase,
+  HoldingForecast,
+  ReadyUse,
+  Reason,
+  WeekDraft,
+  WishTotals,
+} from "../domain/week.js";
 import type { ReadTx, Tx } from "./database.js";
 import type { PersonRow } from "./household.js";
 
@@ -32,6 +41,8 @@ export interface BoxItemRow {
     readonly reasons: readonly Reason[];
     readonly holdingMinutes: number;
     readonly holdingLimitMinutes: number;
+    /** Null where nothing needs control, and in plans made before there was a model. */
+    readonly holdingForecast: HoldingForecast | null;
     readonly compartment: number;
     readonly labelsToRead: readonly string[];
   } | null;
@@ -180,7 +191,7 @@ const boxColumns = (tx: ReadTx) => tx`
       i.grams, i.pieces, i.served, i.energy_kcal as "energyKcal", i.carbohydrate_grams as "carbohydrateGrams", i.allergens,
       i.cuts, i.holding_case as "holdingCase",
       (n.box_item_id is not null and exists (select from pin x where x.child_id = i.child_id and x.date = l.date and x.break_key = i.break_key and x.slot = i.slot and x.place = i.place)) as pinned,
-      case when n.box_item_id is not null then (select y from (select n.reasons, n.holding_minutes as "holdingMinutes", n.holding_limit_minutes as "holdingLimitMinutes", n.compartment, n.labels_to_read as "labelsToRead") y) end as note
+      case when n.box_item_id is not null then (select y from (select n.reasons, n.holding_minutes as "holdingMinutes", n.holding_limit_minutes as "holdingLimitMinutes", n.holding_forecast as "holdingForecast", n.compartment, n.labels_to_read as "labelsToRead") y) end as note
     from box_item i left join box_item_note n on n.box_item_id = i.id where i.lunch_box_id = l.id
     order by i.break_key, array_position(array['MAIN', 'VEGETABLE', 'FRUIT', 'EXTRA'], i.slot), i.place) x), '[]') as items,
   case when l.state = 'BLOCKED' then coalesce((select json_agg(x) from (select
@@ -431,6 +442,7 @@ export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
       reasons: json(item.why),
       holdingMinutes: item.holding.minutes,
       holdingLimitMinutes: item.holding.limitMinutes,
+      ...(item.holding.forecast ? { holdingForecast: json(item.holding.forecast) } : {}),
       compartment: item.compartment,
       labelsToRead: [...item.labelsToRead],
     })),

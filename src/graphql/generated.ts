@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, CautionNode as CautionRow, ConflictNode as ConflictRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow } from './rows.js';
+import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, CautionNode as CautionRow, ConflictNode as ConflictRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { RuleSetRow as RuleSetRow } from '../database/school.js';
 import type { Rule as RuleRow } from '../../shared/rule-set.js';
@@ -202,6 +202,8 @@ export type BoxItem = Node & {
   readonly grams: Scalars['Float']['output'];
   /** CHILLED, FLASK, AMBIENT, NOT_CONTROLLED or REHEATED_AT_SCHOOL. */
   readonly holdingCase: Scalars['String']['output'];
+  /** What the holding model expects from home to the end of the break, a point every quarter of an hour, worked out when asked. Empty where the food needs no control; null for the child's other home. */
+  readonly holdingCurve?: Maybe<ReadonlyArray<HoldingPoint>>;
   readonly id: Scalars['ID']['output'];
   /** Foods whose label must be read and clear before the box is packed; null for the child's other home. */
   readonly labelsToRead?: Maybe<ReadonlyArray<Food>>;
@@ -219,6 +221,7 @@ export type BoxItemNote = {
   readonly __typename?: 'BoxItemNote';
   /** Which compartment of the box, from 0; -1 is the flask. */
   readonly compartment: Scalars['Int']['output'];
+  readonly holding: ItemHolding;
   readonly holdingLimitMinutes: Scalars['Int']['output'];
   /** Minutes from leaving home to the end of the break. */
   readonly holdingMinutes: Scalars['Int']['output'];
@@ -368,6 +371,11 @@ export type ClassBreak = {
   readonly slots: ReadonlyArray<Slot>;
   readonly startsAt: Scalars['LocalTime']['output'];
 };
+
+export type ClimateRegion =
+  | 'NORTH_TEMPERATE'
+  | 'SOUTH_TEMPERATE'
+  | 'TROPICAL';
 
 export type CompartmentInput = {
   readonly leakProof: Scalars['Boolean']['input'];
@@ -685,12 +693,20 @@ export type FinishTaskResult = InvalidInput | KeyReused | NotPermitted | Nothing
 /** One row of a composition table, per 100 g edible. */
 export type Food = {
   readonly __typename?: 'Food';
+  readonly addedSugarGrams: Scalars['Float']['output'];
   readonly allergens: ReadonlyArray<Scalars['String']['output']>;
+  readonly chokingClasses: ReadonlyArray<Scalars['String']['output']>;
+  readonly densityGramsPerMl?: Maybe<Scalars['Float']['output']>;
+  readonly freeSugarGrams: Scalars['Float']['output'];
   readonly group: Scalars['String']['output'];
+  readonly keepsChilledDays?: Maybe<Scalars['Int']['output']>;
+  /** At -18 °C, for quality. */
+  readonly keepsFrozenDays?: Maybe<SourcedFigure>;
   readonly key: Scalars['String']['output'];
   readonly kind: Scalars['String']['output'];
   /** Which of its allergens a label must name under a law; empty for a law that is not known. Says nothing about who may eat it. */
   readonly labelDeclarations: ReadonlyArray<LabelDeclaration>;
+  readonly measures: ReadonlyArray<FoodMeasure>;
   readonly name: Scalars['String']['output'];
   /** USDA Standard Reference number; null for water. */
   readonly ndb?: Maybe<Scalars['String']['output']>;
@@ -700,7 +716,17 @@ export type Food = {
   readonly own: Scalars['Boolean']['output'];
   /** Has a label that a carer of a child who avoids traces has to read. */
   readonly packaged: Scalars['Boolean']['output'];
+  /** Null: not known, so it counts as needing time or temperature control. */
+  readonly ph?: Maybe<SourcedFigure>;
+  /** From the price of its pack, which is invented; null for another home's own food. */
+  readonly priceBand?: Maybe<PriceBand>;
   readonly refusePercent: Scalars['Float']['output'];
+  /** Fresh produce only; a region that is not listed is not known. */
+  readonly seasons: ReadonlyArray<Season>;
+  /** How free and added sugars follow from the table's sugars. */
+  readonly sugarRule: SugarRule;
+  /** Null: not known, so it counts as needing time or temperature control. */
+  readonly waterActivity?: Maybe<SourcedFigure>;
 };
 
 
@@ -710,6 +736,13 @@ export type FoodLabelDeclarationsArgs = {
   on: Scalars['LocalDate']['input'];
 };
 
+/** A household measure and what it weighs. */
+export type FoodMeasure = {
+  readonly __typename?: 'FoodMeasure';
+  readonly grams: Scalars['Float']['output'];
+  readonly measure: Scalars['String']['output'];
+};
+
 export type FreezerStock = Node & {
   readonly __typename?: 'FreezerStock';
   readonly base: Base;
@@ -717,6 +750,16 @@ export type FreezerStock = Node & {
   readonly grams: Scalars['Int']['output'];
   readonly id: Scalars['ID']['output'];
   readonly useBy: Scalars['LocalDate']['output'];
+};
+
+export type HoldingPoint = {
+  readonly __typename?: 'HoldingPoint';
+  /** Of the food, °C. */
+  readonly celsius: Scalars['Float']['output'];
+  /** Growth of the organism that grows most, log10 CFU/g since it left the cold or the heat. */
+  readonly log10: Scalars['Float']['output'];
+  /** From leaving home. */
+  readonly minute: Scalars['Int']['output'];
 };
 
 export type HouseRule =
@@ -784,6 +827,30 @@ export type InvalidInput = UserError & {
   readonly message: Scalars['String']['output'];
 };
 
+/** How an item is kept safe on its way. The limit is the time rule's, or less where the model of heat and growth says so. */
+export type ItemHolding = {
+  readonly __typename?: 'ItemHolding';
+  /** What has to be true for these figures. */
+  readonly assumptions: ReadonlyArray<Scalars['String']['output']>;
+  /** CHILLED, FLASK, AMBIENT, NOT_CONTROLLED or REHEATED_AT_SCHOOL. */
+  readonly case: Scalars['String']['output'];
+  /** At the end of the break, °C. */
+  readonly endCelsius?: Maybe<Scalars['Float']['output']>;
+  /** Growth by the end of the break, log10 CFU/g. */
+  readonly growthLog10?: Maybe<Scalars['Float']['output']>;
+  readonly limitMinutes: Scalars['Int']['output'];
+  /** RULE: a published time limit. GROWTH or EXPOSURE: the model reaches its limit sooner. Null where there is no model. */
+  readonly limitedBy?: Maybe<Scalars['String']['output']>;
+  /** What would give back the time that the model took away; empty when it took none. */
+  readonly mend: ReadonlyArray<Scalars['String']['output']>;
+  /** From leaving home to the end of the break. */
+  readonly minutes: Scalars['Int']['output'];
+  /** Warmest on the way, °C; a flask begins with its hottest. */
+  readonly mostCelsius?: Maybe<Scalars['Float']['output']>;
+  /** The organism that grows most; null when none of those looked for does. */
+  readonly organism?: Maybe<Scalars['String']['output']>;
+};
+
 /** The same idempotency key came before with another input. Nothing was changed. */
 export type KeyReused = UserError & {
   readonly __typename?: 'KeyReused';
@@ -797,6 +864,8 @@ export type Kitchen = {
   readonly equipment: ReadonlyArray<Equipment>;
   readonly freezerMl: Scalars['Int']['output'];
   readonly freezerStock: ReadonlyArray<FreezerStock>;
+  /** Days on which the household expects more than 32 °C, in date order. */
+  readonly hotDays: ReadonlyArray<Scalars['LocalDate']['output']>;
   readonly labelChecks: ReadonlyArray<LabelCheck>;
   readonly leftovers: ReadonlyArray<Leftover>;
   readonly prepTimes: ReadonlyArray<PrepTime>;
@@ -1101,6 +1170,8 @@ export type Mutation = {
   readonly setEquipment: SetEquipmentResult;
   /** Say how a class keeps or heats food. Only for the school's or jurisdiction's administrator. */
   readonly setFacility: SetFacilityResult;
+  /** Say on which days it will be hotter than 32 °C; replaces the list. Boxes of those days are held to an hour without cold, and planned cold ones to a warmer room. */
+  readonly setHotDays: SetHotDaysResult;
   /** Say which allergens never enter this kitchen; replaces the list. */
   readonly setKeepsOut: SetKeepsOutResult;
   /** Say what the family meals leave; replaces the list. */
@@ -1238,6 +1309,11 @@ export type MutationSetEquipmentArgs = {
 
 export type MutationSetFacilityArgs = {
   input: SetFacilityInput;
+};
+
+
+export type MutationSetHotDaysArgs = {
+  input: SetHotDaysInput;
 };
 
 
@@ -1655,6 +1731,11 @@ export type PrepTimeInput = {
   readonly weekday?: InputMaybe<Weekday>;
 };
 
+export type PriceBand =
+  | 'HIGH'
+  | 'LOW'
+  | 'MIDDLE';
+
 export type ProcessingClass = {
   readonly __typename?: 'ProcessingClass';
   /** The foods that bring it; empty when it is how the dish is made. */
@@ -1670,6 +1751,8 @@ export type Query = {
   readonly dish?: Maybe<Dish>;
   /** All dishes by key, those for one slot when given; with householdId its own ones among them. */
   readonly dishes: DishConnection;
+  /** A food by its key; a household's own when householdId is given. */
+  readonly food?: Maybe<Food>;
   /** Null when there is none or it is not yours. */
   readonly household?: Maybe<Household>;
   /** Label laws as they stand on a day. */
@@ -1704,6 +1787,12 @@ export type QueryDishesArgs = {
   first: Scalars['Int']['input'];
   householdId?: InputMaybe<Scalars['ID']['input']>;
   slot?: InputMaybe<Slot>;
+};
+
+
+export type QueryFoodArgs = {
+  householdId?: InputMaybe<Scalars['ID']['input']>;
+  key: Scalars['String']['input'];
 };
 
 
@@ -2028,6 +2117,14 @@ export type SchoolTerm = {
   readonly name: Scalars['String']['output'];
 };
 
+export type Season = {
+  readonly __typename?: 'Season';
+  /** 1 to 12. */
+  readonly months: ReadonlyArray<Scalars['Int']['output']>;
+  readonly region: ClimateRegion;
+  readonly source: Scalars['String']['output'];
+};
+
 export type ServedWarmth =
   | 'COLD'
   | 'EITHER'
@@ -2060,6 +2157,15 @@ export type SetFacilityInput = {
 };
 
 export type SetFacilityResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
+
+export type SetHotDaysInput = {
+  readonly dates: ReadonlyArray<Scalars['LocalDate']['input']>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type SetHotDaysResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
 
 export type SetKeepsOutInput = {
   /** Allergens or families of them. */
@@ -2159,6 +2265,13 @@ export type Slot =
   | 'MAIN'
   | 'VEGETABLE';
 
+/** A figure and where it was published. */
+export type SourcedFigure = {
+  readonly __typename?: 'SourcedFigure';
+  readonly source: Scalars['String']['output'];
+  readonly value: Scalars['Float']['output'];
+};
+
 export type SpillClass =
   | 'DRY'
   | 'MOIST'
@@ -2210,6 +2323,18 @@ export type SubscriptionPlanProgressArgs = {
 export type SubscriptionWeekChangedArgs = {
   householdId: Scalars['ID']['input'];
 };
+
+export type SugarRule =
+  /** A stated part was added. */
+  | 'ADDED_PART'
+  /** All sugars free and added; for made foods an upper bound. */
+  | 'ALL_FREE'
+  /** Its own sugars, in its cells or from its flour: none free, none added. */
+  | 'INTACT'
+  /** All sugars free, none added. */
+  | 'JUICE'
+  /** Lactose: none free, none added. */
+  | 'MILK_SUGAR';
 
 export type SwapItemInput = {
   /** Key of the dish to put there. */
@@ -2692,6 +2817,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
     | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
   ;
+  SetHotDaysResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
   SetKeepsOutResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -2854,6 +2987,7 @@ export type ResolversTypes = {
   ChildNotFound: ResolverTypeWrapper<ChildNotFound>;
   ChokingHazard: ResolverTypeWrapper<ChokingHazard>;
   ClassBreak: ResolverTypeWrapper<BreakRow>;
+  ClimateRegion: ClimateRegion;
   CompartmentInput: CompartmentInput;
   ConfirmationNeeded: ResolverTypeWrapper<ConfirmationNeeded>;
   Conflict: ResolverTypeWrapper<ConflictRow>;
@@ -2889,7 +3023,9 @@ export type ResolversTypes = {
   FinishTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['FinishTaskResult']>;
   Float: ResolverTypeWrapper<Scalars['Float']['output']>;
   Food: ResolverTypeWrapper<FoodRow>;
+  FoodMeasure: ResolverTypeWrapper<FoodMeasure>;
   FreezerStock: ResolverTypeWrapper<FreezerStockRow>;
+  HoldingPoint: ResolverTypeWrapper<HoldingPoint>;
   HouseRule: HouseRule;
   Household: ResolverTypeWrapper<HouseholdRow>;
   HouseholdNotFound: ResolverTypeWrapper<HouseholdNotFound>;
@@ -2897,6 +3033,7 @@ export type ResolversTypes = {
   InputIssue: ResolverTypeWrapper<InputIssue>;
   Int: ResolverTypeWrapper<Scalars['Int']['output']>;
   InvalidInput: ResolverTypeWrapper<InvalidInput>;
+  ItemHolding: ResolverTypeWrapper<ItemHoldingRow>;
   KeyReused: ResolverTypeWrapper<KeyReused>;
   Kitchen: ResolverTypeWrapper<KitchenRow>;
   KitchenPayload: ResolverTypeWrapper<Omit<KitchenPayload, 'household'> & { household: ResolversTypes['Household'] }>;
@@ -2967,6 +3104,7 @@ export type ResolversTypes = {
   PlanWeekResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PlanWeekResult']>;
   PrepTime: ResolverTypeWrapper<PrepTime>;
   PrepTimeInput: PrepTimeInput;
+  PriceBand: PriceBand;
   ProcessingClass: ResolverTypeWrapper<ProcessingClassRow>;
   Query: ResolverTypeWrapper<Record<PropertyKey, never>>;
   RecordAllergyInput: RecordAllergyInput;
@@ -3009,6 +3147,7 @@ export type ResolversTypes = {
   SchoolProvision: ResolverTypeWrapper<ProvisionRow>;
   SchoolProvisionInput: SchoolProvisionInput;
   SchoolTerm: ResolverTypeWrapper<SchoolTerm>;
+  Season: ResolverTypeWrapper<Season>;
   ServedWarmth: ServedWarmth;
   SetEnergyMethodInput: SetEnergyMethodInput;
   SetEnergyMethodResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetEnergyMethodResult']>;
@@ -3016,6 +3155,8 @@ export type ResolversTypes = {
   SetEquipmentResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetEquipmentResult']>;
   SetFacilityInput: SetFacilityInput;
   SetFacilityResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetFacilityResult']>;
+  SetHotDaysInput: SetHotDaysInput;
+  SetHotDaysResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetHotDaysResult']>;
   SetKeepsOutInput: SetKeepsOutInput;
   SetKeepsOutResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetKeepsOutResult']>;
   SetLeftoversInput: SetLeftoversInput;
@@ -3032,12 +3173,14 @@ export type ResolversTypes = {
   SharingGain: ResolverTypeWrapper<SharingGain>;
   ShoppingLine: ResolverTypeWrapper<ShoppingLineRow>;
   Slot: Slot;
+  SourcedFigure: ResolverTypeWrapper<SourcedFigure>;
   SpillClass: SpillClass;
   StillInUse: ResolverTypeWrapper<StillInUseRow>;
   Stock: ResolverTypeWrapper<StockRow>;
   StockEntryInput: StockEntryInput;
   String: ResolverTypeWrapper<Scalars['String']['output']>;
   Subscription: ResolverTypeWrapper<Record<PropertyKey, never>>;
+  SugarRule: SugarRule;
   SwapItemInput: SwapItemInput;
   SwapItemResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SwapItemResult']>;
   SwapRefused: ResolverTypeWrapper<Omit<SwapRefused, 'conflicts'> & { conflicts: ReadonlyArray<ResolversTypes['Conflict']> }>;
@@ -3124,13 +3267,16 @@ export type ResolversParentTypes = {
   FinishTaskResult: ResolversUnionTypes<ResolversParentTypes>['FinishTaskResult'];
   Float: Scalars['Float']['output'];
   Food: FoodRow;
+  FoodMeasure: FoodMeasure;
   FreezerStock: FreezerStockRow;
+  HoldingPoint: HoldingPoint;
   Household: HouseholdRow;
   HouseholdNotFound: HouseholdNotFound;
   ID: Scalars['ID']['output'];
   InputIssue: InputIssue;
   Int: Scalars['Int']['output'];
   InvalidInput: InvalidInput;
+  ItemHolding: ItemHoldingRow;
   KeyReused: KeyReused;
   Kitchen: KitchenRow;
   KitchenPayload: Omit<KitchenPayload, 'household'> & { household: ResolversParentTypes['Household'] };
@@ -3233,12 +3379,15 @@ export type ResolversParentTypes = {
   SchoolProvision: ProvisionRow;
   SchoolProvisionInput: SchoolProvisionInput;
   SchoolTerm: SchoolTerm;
+  Season: Season;
   SetEnergyMethodInput: SetEnergyMethodInput;
   SetEnergyMethodResult: ResolversUnionTypes<ResolversParentTypes>['SetEnergyMethodResult'];
   SetEquipmentInput: SetEquipmentInput;
   SetEquipmentResult: ResolversUnionTypes<ResolversParentTypes>['SetEquipmentResult'];
   SetFacilityInput: SetFacilityInput;
   SetFacilityResult: ResolversUnionTypes<ResolversParentTypes>['SetFacilityResult'];
+  SetHotDaysInput: SetHotDaysInput;
+  SetHotDaysResult: ResolversUnionTypes<ResolversParentTypes>['SetHotDaysResult'];
   SetKeepsOutInput: SetKeepsOutInput;
   SetKeepsOutResult: ResolversUnionTypes<ResolversParentTypes>['SetKeepsOutResult'];
   SetLeftoversInput: SetLeftoversInput;
@@ -3254,6 +3403,7 @@ export type ResolversParentTypes = {
   SetStockResult: ResolversUnionTypes<ResolversParentTypes>['SetStockResult'];
   SharingGain: SharingGain;
   ShoppingLine: ShoppingLineRow;
+  SourcedFigure: SourcedFigure;
   StillInUse: StillInUseRow;
   Stock: StockRow;
   StockEntryInput: StockEntryInput;
@@ -3382,6 +3532,7 @@ export type BoxItemResolvers<ContextType = GraphqlContext, ParentType extends Re
   energyKcal?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   holdingCase?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  holdingCurve?: Resolver<Maybe<ReadonlyArray<ResolversTypes['HoldingPoint']>>, ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   labelsToRead?: Resolver<Maybe<ReadonlyArray<ResolversTypes['Food']>>, ParentType, ContextType>;
   note?: Resolver<Maybe<ResolversTypes['BoxItemNote']>, ParentType, ContextType>;
@@ -3395,6 +3546,7 @@ export type BoxItemResolvers<ContextType = GraphqlContext, ParentType extends Re
 
 export type BoxItemNoteResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxItemNote'] = ResolversParentTypes['BoxItemNote']> = {
   compartment?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  holding?: Resolver<ResolversTypes['ItemHolding'], ParentType, ContextType>;
   holdingLimitMinutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   holdingMinutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   why?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
@@ -3665,17 +3817,34 @@ export type FinishTaskResultResolvers<ContextType = GraphqlContext, ParentType e
 };
 
 export type FoodResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Food'] = ResolversParentTypes['Food']> = {
+  addedSugarGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   allergens?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  chokingClasses?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  densityGramsPerMl?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  freeSugarGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   group?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  keepsChilledDays?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  keepsFrozenDays?: Resolver<Maybe<ResolversTypes['SourcedFigure']>, ParentType, ContextType>;
   key?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   labelDeclarations?: Resolver<ReadonlyArray<ResolversTypes['LabelDeclaration']>, ParentType, ContextType, RequireFields<FoodLabelDeclarationsArgs, 'law' | 'on'>>;
+  measures?: Resolver<ReadonlyArray<ResolversTypes['FoodMeasure']>, ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   ndb?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   nutrients?: Resolver<ReadonlyArray<ResolversTypes['NutrientAmount']>, ParentType, ContextType>;
   own?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   packaged?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  ph?: Resolver<Maybe<ResolversTypes['SourcedFigure']>, ParentType, ContextType>;
+  priceBand?: Resolver<Maybe<ResolversTypes['PriceBand']>, ParentType, ContextType>;
   refusePercent?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  seasons?: Resolver<ReadonlyArray<ResolversTypes['Season']>, ParentType, ContextType>;
+  sugarRule?: Resolver<ResolversTypes['SugarRule'], ParentType, ContextType>;
+  waterActivity?: Resolver<Maybe<ResolversTypes['SourcedFigure']>, ParentType, ContextType>;
+};
+
+export type FoodMeasureResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['FoodMeasure'] = ResolversParentTypes['FoodMeasure']> = {
+  grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  measure?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type FreezerStockResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['FreezerStock'] = ResolversParentTypes['FreezerStock']> = {
@@ -3685,6 +3854,12 @@ export type FreezerStockResolvers<ContextType = GraphqlContext, ParentType exten
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   useBy?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type HoldingPointResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HoldingPoint'] = ResolversParentTypes['HoldingPoint']> = {
+  celsius?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  log10?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  minute?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
 export type HouseholdResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Household'] = ResolversParentTypes['Household']> = {
@@ -3724,6 +3899,19 @@ export type InvalidInputResolvers<ContextType = GraphqlContext, ParentType exten
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type ItemHoldingResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ItemHolding'] = ResolversParentTypes['ItemHolding']> = {
+  assumptions?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  case?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  endCelsius?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  growthLog10?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  limitMinutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  limitedBy?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  mend?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  minutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  mostCelsius?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  organism?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
 export type KeyReusedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['KeyReused'] = ResolversParentTypes['KeyReused']> = {
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   usedFor?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -3734,6 +3922,7 @@ export type KitchenResolvers<ContextType = GraphqlContext, ParentType extends Re
   equipment?: Resolver<ReadonlyArray<ResolversTypes['Equipment']>, ParentType, ContextType>;
   freezerMl?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   freezerStock?: Resolver<ReadonlyArray<ResolversTypes['FreezerStock']>, ParentType, ContextType>;
+  hotDays?: Resolver<ReadonlyArray<ResolversTypes['LocalDate']>, ParentType, ContextType>;
   labelChecks?: Resolver<ReadonlyArray<ResolversTypes['LabelCheck']>, ParentType, ContextType>;
   leftovers?: Resolver<ReadonlyArray<ResolversTypes['Leftover']>, ParentType, ContextType>;
   prepTimes?: Resolver<ReadonlyArray<ResolversTypes['PrepTime']>, ParentType, ContextType>;
@@ -3899,6 +4088,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   setEnergyMethod?: Resolver<ResolversTypes['SetEnergyMethodResult'], ParentType, ContextType, RequireFields<MutationSetEnergyMethodArgs, 'input'>>;
   setEquipment?: Resolver<ResolversTypes['SetEquipmentResult'], ParentType, ContextType, RequireFields<MutationSetEquipmentArgs, 'input'>>;
   setFacility?: Resolver<ResolversTypes['SetFacilityResult'], ParentType, ContextType, RequireFields<MutationSetFacilityArgs, 'input'>>;
+  setHotDays?: Resolver<ResolversTypes['SetHotDaysResult'], ParentType, ContextType, RequireFields<MutationSetHotDaysArgs, 'input'>>;
   setKeepsOut?: Resolver<ResolversTypes['SetKeepsOutResult'], ParentType, ContextType, RequireFields<MutationSetKeepsOutArgs, 'input'>>;
   setLeftovers?: Resolver<ResolversTypes['SetLeftoversResult'], ParentType, ContextType, RequireFields<MutationSetLeftoversArgs, 'input'>>;
   setPrepTimes?: Resolver<ResolversTypes['SetPrepTimesResult'], ParentType, ContextType, RequireFields<MutationSetPrepTimesArgs, 'input'>>;
@@ -4057,6 +4247,7 @@ export type QueryResolvers<ContextType = GraphqlContext, ParentType extends Reso
   alternatives?: Resolver<ReadonlyArray<ResolversTypes['Alternative']>, ParentType, ContextType, RequireFields<QueryAlternativesArgs, 'itemId'>>;
   dish?: Resolver<Maybe<ResolversTypes['Dish']>, ParentType, ContextType, RequireFields<QueryDishArgs, 'key'>>;
   dishes?: Resolver<ResolversTypes['DishConnection'], ParentType, ContextType, RequireFields<QueryDishesArgs, 'first'>>;
+  food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'key'>>;
   household?: Resolver<Maybe<ResolversTypes['Household']>, ParentType, ContextType, RequireFields<QueryHouseholdArgs, 'id'>>;
   labelLaws?: Resolver<ReadonlyArray<ResolversTypes['LabelLaw']>, ParentType, ContextType, RequireFields<QueryLabelLawsArgs, 'on'>>;
   me?: Resolver<ResolversTypes['Me'], ParentType, ContextType>;
@@ -4211,6 +4402,12 @@ export type SchoolTermResolvers<ContextType = GraphqlContext, ParentType extends
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type SeasonResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Season'] = ResolversParentTypes['Season']> = {
+  months?: Resolver<ReadonlyArray<ResolversTypes['Int']>, ParentType, ContextType>;
+  region?: Resolver<ResolversTypes['ClimateRegion'], ParentType, ContextType>;
+  source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type SetEnergyMethodResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetEnergyMethodResult'] = ResolversParentTypes['SetEnergyMethodResult']> = {
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
@@ -4221,6 +4418,10 @@ export type SetEquipmentResultResolvers<ContextType = GraphqlContext, ParentType
 
 export type SetFacilityResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetFacilityResult'] = ResolversParentTypes['SetFacilityResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
+};
+
+export type SetHotDaysResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetHotDaysResult'] = ResolversParentTypes['SetHotDaysResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
 
 export type SetKeepsOutResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetKeepsOutResult'] = ResolversParentTypes['SetKeepsOutResult']> = {
@@ -4271,6 +4472,11 @@ export type ShoppingLineResolvers<ContextType = GraphqlContext, ParentType exten
   section?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   spareGrams?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type SourcedFigureResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SourcedFigure'] = ResolversParentTypes['SourcedFigure']> = {
+  source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  value?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
 export type StillInUseResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['StillInUse'] = ResolversParentTypes['StillInUse']> = {
@@ -4464,11 +4670,14 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Exclusion?: ExclusionResolvers<ContextType>;
   FinishTaskResult?: FinishTaskResultResolvers<ContextType>;
   Food?: FoodResolvers<ContextType>;
+  FoodMeasure?: FoodMeasureResolvers<ContextType>;
   FreezerStock?: FreezerStockResolvers<ContextType>;
+  HoldingPoint?: HoldingPointResolvers<ContextType>;
   Household?: HouseholdResolvers<ContextType>;
   HouseholdNotFound?: HouseholdNotFoundResolvers<ContextType>;
   InputIssue?: InputIssueResolvers<ContextType>;
   InvalidInput?: InvalidInputResolvers<ContextType>;
+  ItemHolding?: ItemHoldingResolvers<ContextType>;
   KeyReused?: KeyReusedResolvers<ContextType>;
   Kitchen?: KitchenResolvers<ContextType>;
   KitchenPayload?: KitchenPayloadResolvers<ContextType>;
@@ -4541,9 +4750,11 @@ export type Resolvers<ContextType = GraphqlContext> = {
   SchoolPayload?: SchoolPayloadResolvers<ContextType>;
   SchoolProvision?: SchoolProvisionResolvers<ContextType>;
   SchoolTerm?: SchoolTermResolvers<ContextType>;
+  Season?: SeasonResolvers<ContextType>;
   SetEnergyMethodResult?: SetEnergyMethodResultResolvers<ContextType>;
   SetEquipmentResult?: SetEquipmentResultResolvers<ContextType>;
   SetFacilityResult?: SetFacilityResultResolvers<ContextType>;
+  SetHotDaysResult?: SetHotDaysResultResolvers<ContextType>;
   SetKeepsOutResult?: SetKeepsOutResultResolvers<ContextType>;
   SetLeftoversResult?: SetLeftoversResultResolvers<ContextType>;
   SetPrepTimesResult?: SetPrepTimesResultResolvers<ContextType>;
@@ -4553,6 +4764,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   SetStockResult?: SetStockResultResolvers<ContextType>;
   SharingGain?: SharingGainResolvers<ContextType>;
   ShoppingLine?: ShoppingLineResolvers<ContextType>;
+  SourcedFigure?: SourcedFigureResolvers<ContextType>;
   StillInUse?: StillInUseResolvers<ContextType>;
   Stock?: StockResolvers<ContextType>;
   Subscription?: SubscriptionResolvers<ContextType>;

@@ -114,6 +114,7 @@ type Mutations =
   | "setStock"
   | "setLeftovers"
   | "setPrepTimes"
+  | "setHotDays"
   | "setEquipment"
   | "setEnergyMethod"
   | "setSchoolProvision"

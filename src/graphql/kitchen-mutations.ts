@@ -4,6 +4,7 @@ import {
   relaxHouseRule,
   setEnergyMethod,
   setEquipment,
+  setHotDays,
   setKeepsOut,
   setLeftovers,
   setPrepTimes,
@@ -48,6 +49,7 @@ export const changeKitchen: Pick<
   | "setLeftovers"
   | "setPrepTimes"
   | "setEquipment"
+  | "setHotDays"
   | "setEnergyMethod"
   | "recordLabel"
   | "setKeepsOut"
@@ -57,6 +59,7 @@ export const changeKitchen: Pick<
   setLeftovers: kitchenMutation(setLeftovers),
   setPrepTimes: kitchenMutation(setPrepTimes),
   setEquipment: kitchenMutation(setEquipment),
+  setHotDays: kitchenMutation(setHotDays),
   setEnergyMethod: kitchenMutation(setEnergyMethod),
   recordLabel: kitchenMutation(recordLabel),
   setKeepsOut: kitchenMutation(setKeepsOut),

@@ -1,3 +1,4 @@
+import type { App } from "../app/app.js";
 import { agreeWeek } from "../app/agree-week.js";
 import type { WeekRef } from "../app/change-week.js";
 import { alternativesOf, pinItem, swapItem, unpinItem } from "../app/items.js";
@@ -5,7 +6,18 @@ import { markPacked } from "../app/mark-packed.js";
 import { planWeekInBackground } from "../app/plan-in-background.js";
 import { planWeek } from "../app/plan-week.js";
 import { reportAbsence } from "../app/report-absence.js";
-import { sayCaution, sayConflict, sayCrossContact, sayReason, sayWayOut, type Names } from "../app/say.js";
+import {
+  type Names,
+  sayCaution,
+  sayConflict,
+  sayCrossContact,
+  sayHoldingAssumptions,
+  sayHoldingMend,
+  sayOrganism,
+  sayReason,
+  sayWayOut,
+} from "../app/say.js";
+import { holdingCurve } from "../domain/food-safety/forecast.js";
 import { finishTask, takeTask, type TaskRef } from "../app/tasks.js";
 import { avoidedInSession, orderForCrossContact } from "../domain/kitchen/cross-contact.js";
 import { isOwnKey } from "../../shared/own-catalogue.js";
@@ -16,6 +28,8 @@ import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
 import { childOf, childrenOf } from "./household.resolvers.js";
 import { mapped, type NoticeOn, type Topic } from "./notices.js";
+
+const holdingModelOf = (app: App) => app.reference.holding.model;
 
 /** Minutes to a tenth: differences of binary fractions would show their tails. */
 const tenths = (minutes: number) => Math.round(minutes * 10) / 10;
@@ -59,6 +73,7 @@ type Types =
   | "Box"
   | "BoxItem"
   | "BoxItemNote"
+  | "ItemHolding"
   | "Batch"
   | "BatchFeed"
   | "Task"
@@ -237,15 +252,33 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     labelsToRead: ({ row }, _, context) => row.note?.labelsToRead.map((key) => foodOf(context, key)) ?? null,
     pinned: ({ row }) => row.pinned,
     note: (node) => (node.row.note === null ? null : node),
+    holdingCurve({ row: { note } }, _, { app }) {
+      if (note === null) return null;
+      if (note.holdingForecast === null) return [];
+      return holdingCurve(holdingModelOf(app), note.holdingForecast, note.holdingMinutes);
+    },
   },
   BoxItemNote: {
     compartment: ({ row }) => row.note!.compartment,
     holdingMinutes: ({ row }) => row.note!.holdingMinutes,
     holdingLimitMinutes: ({ row }) => row.note!.holdingLimitMinutes,
+    holding: (node) => node,
     why: async ({ row, householdId }, _, context) => {
       const names = await namesFor(context, householdId, row.note!.reasons);
       return row.note!.reasons.map((reason) => sayReason(reason, names));
     },
+  },
+  ItemHolding: {
+    case: ({ row }) => row.holdingCase,
+    minutes: ({ row }) => row.note!.holdingMinutes,
+    limitMinutes: ({ row }) => row.note!.holdingLimitMinutes,
+    limitedBy: ({ row }) => row.note!.holdingForecast?.limitedBy ?? null,
+    mostCelsius: ({ row }) => row.note!.holdingForecast?.mostCelsius ?? null,
+    endCelsius: ({ row }) => row.note!.holdingForecast?.endCelsius ?? null,
+    growthLog10: ({ row }) => row.note!.holdingForecast?.growthLog10 ?? null,
+    organism: ({ row }) => sayOrganism(row.note!.holdingForecast?.organism ?? null),
+    assumptions: ({ row }, _, { app }) => sayHoldingAssumptions(row.note!.holdingForecast, holdingModelOf(app)),
+    mend: ({ row }) => row.note!.holdingForecast?.mend.map(sayHoldingMend) ?? [],
   },
   Batch: {
     id: ({ row }) => globalId("Batch", row.id),

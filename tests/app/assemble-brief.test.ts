@@ -6,7 +6,7 @@ import type { Reference } from "../../src/database/reference.js";
 import type { RuleSetRow } from "../../src/database/school.js";
 import type { BatchRow, BoxRow, WeekRow } from "../../src/database/week.js";
 import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
-import { readMealShares } from "../domain/reference-rows.js";
+import { readHoldingModel, readMealShares } from "../domain/reference-rows.js";
 
 /** A week of an invented household, Monday 11 to Sunday 17 January 2027; the planner's rows themselves play no part here. */
 const monday = "2027-01-11";
@@ -27,6 +27,7 @@ const reference: Reference = {
     hotDayAmbientMinutes: 60,
     hotDayAboveC: 32,
     source: "own figures of this test",
+    model: readHoldingModel(),
   },
   dishIds: new Map(),
 };
@@ -97,6 +98,7 @@ const household = (change: Partial<HouseholdRow> = {}): HouseholdRow => ({
     { kind: "OVEN", units: 1 },
     { kind: "STEAMER", units: 0 },
   ],
+  hotDays: [],
   prepTimes: [
     {
       kind: "WEEKEND",
@@ -341,6 +343,11 @@ describe("which boxes a household packs", () => {
 
 describe("what a day at school asks for", () => {
   const breaksOf = (change: Partial<BriefParts>) => dayOf(wednesday, change)?.breaks.map(({ key }) => key);
+
+  it("is hot on the days the household expects to be hot, and on no other", () => {
+    const hot = brief({ household: household({ hotDays: [tuesday, "2027-06-28"] }) }).children[0]?.days;
+    expect(hot?.filter((day) => day.hotDay).map(({ date }) => date)).toEqual([tuesday]);
+  });
 
   it("has the breaks after the child has left home", () => {
     expect(breaksOf({})).toEqual(["morning", "lunch"]);

@@ -1,6 +1,7 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { holdingModelFile } from "../../shared/holding-model.js";
 import { readReference } from "../../src/database/reference.js";
 import { readCatalogueFiles, seedDemo, seedReference } from "../../src/database/seed.js";
 import { useDatabase } from "../support/database.js";
@@ -41,9 +42,9 @@ describe("reference data", () => {
     expect(choking).toEqual(
       (JSON.parse(readFileSync("seeds/reference/choking.json", "utf8")) as { rules: unknown }).rules,
     );
-    expect(holding).toEqual(
-      (JSON.parse(readFileSync("seeds/reference/holding-limits.json", "utf8")) as { limits: unknown }).limits,
-    );
+    const { limits } = JSON.parse(readFileSync("seeds/reference/holding-limits.json", "utf8")) as { limits: object };
+    const model = holdingModelFile.parse(JSON.parse(readFileSync("seeds/reference/holding-model.json", "utf8")));
+    expect(holding).toEqual({ ...limits, model });
   });
 
   test("loading the same files again writes nothing", async () => {

@@ -7,6 +7,7 @@ import type { Fault, FaultKind } from "../../src/domain/checker/fault.js";
 import type { BatchPlan, BoxPlan, ItemPlan, ShoppingLinePlan, TaskPlan, WeekDraft } from "../../src/domain/week.js";
 import { monday, tinyBrief, tinyDraft, tinyWeek, tuesday } from "../support/tiny-week.js";
 import type { Mutable } from "../support/tiny-week.js";
+import { readHoldingModel } from "./reference-rows.js";
 
 type Brief = Mutable<WeekBrief>;
 type Draft = Mutable<WeekDraft>;
@@ -39,6 +40,11 @@ const common = {
   source: "invented for this test",
   shortWeek: "PRORATE",
 } as const;
+/** The tiny week under the shipped model, with a flask that holds as long as its lunch is away unless `flask` says otherwise. */
+const underModel = (brief: Brief, flaskWattsPerKelvin = 0.005): void => {
+  const model = structuredClone(readHoldingModel());
+  brief.holding.model = { ...model, parameters: { ...model.parameters, flaskWattsPerKelvin } };
+};
 const addRule = (brief: Brief, rule: Rule): void => {
   brief.ruleSets[0]?.rules.push(rule);
 };
@@ -212,6 +218,80 @@ const plants: readonly Plant[] = [
     name: "a limit looser than the table",
     plant: ({ draft }) => void (item(draft, "tove", tuesday, "MAIN").holding.limitMinutes = 480),
     expect: "HOLDING_TOO_LONG",
+  },
+  {
+    name: "an hour without cold stretched to two on a hot day",
+    plant: ({ brief, draft }) =>
+      void (
+        (day(brief, "tove", monday).hotDay = true),
+        (item(draft, "tove", monday, "FRUIT", "snack").holding = { case: "AMBIENT", minutes: 135, limitMinutes: 135 }),
+        (brief.holding.ambientMinutes = 135)
+      ),
+    expect: "HOLDING_TOO_LONG",
+  },
+  {
+    name: "a hot day that the cold sources do not last",
+    plant: ({ brief }) => void (underModel(brief), (day(brief, "mira", monday).hotDay = true)),
+    expect: "HOLDING_MODEL_EXCEEDED",
+    along: ["HOLDING_LIMIT_LOOSE"],
+  },
+  {
+    name: "a flask that lets its food cool for hours before lunch",
+    plant: ({ brief }) => void underModel(brief, readHoldingModel().parameters.flaskWattsPerKelvin),
+    expect: "HOLDING_MODEL_EXCEEDED",
+    along: ["HOLDING_LIMIT_LOOSE"],
+  },
+  {
+    name: "a limit later than the model's",
+    plant: ({ brief, draft }) =>
+      void (
+        underModel(brief),
+        (brief.holding.chilledMinutes = 420),
+        (item(draft, "mira", monday, "FRUIT").holding.limitMinutes = 420)
+      ),
+    expect: "HOLDING_LIMIT_LOOSE",
+  },
+  {
+    name: "growth printed as none",
+    plant: ({ brief, draft }) =>
+      void (
+        underModel(brief),
+        (item(draft, "mira", monday, "FRUIT").holding.forecast = {
+          start: "CHILLED",
+          coldSources: 2,
+          hotDay: false,
+          joulesPerKelvin: 200,
+          minutesBefore: 0,
+          mostCelsius: 30,
+          endCelsius: 25,
+          growthLog10: 0,
+          organism: null,
+          limitedBy: "RULE",
+          mend: [],
+        })
+      ),
+    expect: "HOLDING_FORECAST_MILD",
+  },
+  {
+    name: "a warm box printed as a cold one",
+    plant: ({ brief, draft }) =>
+      void (
+        underModel(brief),
+        (item(draft, "mira", monday, "FRUIT").holding.forecast = {
+          start: "CHILLED",
+          coldSources: 2,
+          hotDay: false,
+          joulesPerKelvin: 200,
+          minutesBefore: 0,
+          mostCelsius: 6,
+          endCelsius: 6,
+          growthLog10: 1,
+          organism: "SALMONELLA",
+          limitedBy: "RULE",
+          mend: [],
+        })
+      ),
+    expect: "HOLDING_FORECAST_MILD",
   },
   {
     name: "yogurt carried without cold",

@@ -210,6 +210,7 @@ export const kitchenMutations: readonly Mutation[] = [
     other: { allergen: "CELERY" },
   },
   kitchen("setKeepsOut", "COORDINATOR", { allergens: ["LUPIN"] }, { allergens: [] }),
+  kitchen("setHotDays", "COOK", { dates: ["2027-06-28"] }, { dates: ["2027-06-29"] }),
   kitchen("relaxHouseRule", "COORDINATOR", { rule: "STARCH_CHANGES", date: "2027-01-13" }, { rule: "DISH_REPEATS" }),
   kitchen(
     "createChild",

@@ -50,7 +50,7 @@ const seenBy = async (home: Household) =>
       home.coordinator,
       `query Seen($id: ID!) { household(id: $id) { children { name allergies { allergen avoid } provisions { food { key } grams } dailyNeeds(on: "${monday}") { energyKcal inputs { sex weightKg heightCm assumed } }
         boxes(from: "${monday}", to: "${friday}") { id date state packing { leaveAt packedBy { displayName } }
-          items { id breakKey slot dish { key } grams pieces cuts { cut } allergens pinned labelsToRead { key } note { why } } } } } }`,
+          items { id breakKey slot dish { key } grams pieces cuts { cut } allergens pinned labelsToRead { key } note { why } holdingCurve { minute } } } } } }`,
       { id: home.id },
     )
   ).household.children;
@@ -63,11 +63,13 @@ describe("the other home of a shared child", () => {
     expect(ari!.allergies).toEqual([{ allergen: "SESAME", avoid: "TRACES" }]);
     expect(ari!.boxes.map(({ date }) => date)).toEqual(own.boxes.map(({ date }) => date));
     const plainItems = (boxes: typeof own.boxes) =>
-      boxes.map(({ items }) => items.map(({ note: _note, labelsToRead: _labels, pinned: _pinned, ...rest }) => rest));
+      boxes.map(({ items }) =>
+        items.map(({ note: _note, labelsToRead: _labels, pinned: _pinned, holdingCurve: _curve, ...rest }) => rest),
+      );
     expect(plainItems(ari!.boxes)).toEqual(plainItems(own.boxes));
   });
 
-  it("sees nothing of the kitchen that packs: no packing, no notes, no labels, no pins", async () => {
+  it("sees nothing of the kitchen that packs: no packing, no notes, no holding curve, no labels, no pins", async () => {
     const pinned = week.plan.boxes.find(({ child }) => child.name === "Ari")!.items[0]!;
     const pin = await served.send(here.coordinator, documentOf("pinItem"), {
       itemId: pinned.id,
@@ -81,7 +83,8 @@ describe("the other home of a shared child", () => {
     const [ari] = await seenBy(there);
     for (const box of ari!.boxes) {
       expect(box.packing).toBeNull();
-      for (const item of box.items) expect(item).toMatchObject({ note: null, labelsToRead: null, pinned: false });
+      for (const item of box.items)
+        expect(item).toMatchObject({ note: null, holdingCurve: null, labelsToRead: null, pinned: false });
     }
   });
 

@@ -3,7 +3,16 @@ import type { WeekBrief } from "../../src/domain/brief.js";
 import { addDays } from "../../src/domain/calendar/dates.js";
 import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { findCandidates, type Candidates, type ExclusionCause } from "../../src/domain/planner/candidates.js";
-import { eldest, middle, monday, schoolDates, sessions, threeChildren, youngest } from "../support/demo-brief.js";
+import {
+  eldest,
+  eldestLeavingAtNine,
+  middle,
+  monday,
+  schoolDates,
+  sessions,
+  threeChildren,
+  youngest,
+} from "../support/demo-brief.js";
 
 const find = (brief: WeekBrief): Candidates => findCandidates(brief, indexCatalogue(brief.catalogue));
 const brief = threeChildren();
@@ -135,7 +144,15 @@ describe("candidates", () => {
       kind: "FACILITY",
       facility: "NEITHER",
     });
-    expect(dishesOf(found, eldest.id).some(({ served }) => served === "WARM")).toBe(true);
+    const near = find(threeChildren({ children: [eldestLeavingAtNine] }));
+    expect(dishesOf(near, eldest.id).some(({ served }) => served === "WARM")).toBe(true);
+  });
+
+  test("a flask that has cooled by lunch offers nothing warm, and says when its time is up", () => {
+    expect(dishesOf(found, eldest.id).every(({ holding }) => holding.case !== "FLASK")).toBe(true);
+    const [why] = causesOf(found, eldest.id, "dal-and-rice");
+    expect(why).toMatchObject({ kind: "HOLDING", minutes: 235, mend: ["OTHER_DISH", "LESS_TIME"] });
+    expect(why?.kind === "HOLDING" && why.limitMinutes).toBeLessThan(235);
   });
 
   test("with one cold source too few, chilled food is not carried for hours", () => {
@@ -221,6 +238,7 @@ describe("candidates", () => {
     const hurried = find(
       threeChildren({
         sessions: sessions.map((row) => (row.key === `morning-${first}` ? { ...row, elapsedMinutes: 12 } : row)),
+        children: [eldestLeavingAtNine],
       }),
     );
     const offered = (date: string | undefined) =>

@@ -10,6 +10,7 @@ import { planWeek, type WeekOutcome } from "../../src/domain/planner/plan-week.j
 import type { WeekDraft } from "../../src/domain/week.js";
 import {
   eldest,
+  eldestLeavingAtNine,
   middle,
   monday,
   ruleSets,
@@ -356,7 +357,7 @@ describe("a week planned again", () => {
       dish: "dal-and-rice",
       because: "PINNED",
     } as const;
-    const pinned = threeChildren({ pins: [pin] });
+    const pinned = threeChildren({ pins: [pin], children: [youngest, middle, eldestLeavingAtNine] });
     const { draft } = planned(pinned);
     expect(checkWeek(pinned, draft)).toEqual([]);
     expect(draft.boxes.flatMap((box) => box.items).filter((item) => item.pinned)).toMatchObject([

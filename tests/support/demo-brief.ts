@@ -254,6 +254,12 @@ export const eldest: ChildBrief = {
   days: daysAt("UPPER", [2], "08:15"),
 };
 
+/** Three hours and ten minutes before the end of lunch, which a flask holds; from a quarter past eight it does not. */
+export const eldestLeavingAtNine: ChildBrief = {
+  ...eldest,
+  days: eldest.days.map((day) => ({ ...day, leaveAt: "09:00" })),
+};
+
 const session = (
   key: SessionBrief["kind"],
   date: string,

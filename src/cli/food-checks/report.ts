@@ -6,6 +6,7 @@ import { allergenChecks } from "./allergens.js";
 import type { OutsideCheck } from "./check.js";
 import { chokingChecks } from "./choking.js";
 import { foodChecks } from "./foods.js";
+import { holdingChecks } from "./holding.js";
 import { needsChecks } from "./needs.js";
 import { yieldChecks } from "./yields.js";
 
@@ -19,14 +20,16 @@ export interface FoodReport {
 export function readFoodReport(): FoodReport {
   const catalogue = readCatalogueFiles();
   const index = indexCatalogue({ version: "seeds", ...catalogue });
-  const { choking, labelLaws } = readSmallFiles();
-  if (choking === null || labelLaws === null) throw new Error("seeds/reference lacks choking.json or label-laws.json.");
+  const { choking, labelLaws, holding, holdingModel } = readSmallFiles();
+  if (choking === null || labelLaws === null || holding === null || holdingModel === null)
+    throw new Error("seeds/reference lacks one of choking, label-laws, holding-limits and holding-model.json.");
   const checks = [
     ...needsChecks(index),
     ...yieldChecks(catalogue),
     ...foodChecks(catalogue),
     ...allergenChecks(labelLaws, index),
     ...chokingChecks(choking),
+    ...holdingChecks(holdingModel, holding, index),
   ];
   return { index, choking, checks };
 }

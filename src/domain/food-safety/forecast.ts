@@ -5,8 +5,8 @@ import type { HoldingForecast } from "../week.js";
 import { growAlong, organismRate } from "./growth.js";
 import { specificHeat, temperatureCurve, type HeatSituation } from "./heat-balance.js";
 
-/** The longest the model looks ahead; no time rule is longer than 4 hours, and a warm start may lie before the door. */
-const HORIZON_MINUTES = 480;
+/** The longest the model looks ahead; no time rule is longer than 4 hours. */
+const HORIZON_MINUTES = 300;
 /** Where growth starts matters only near the maximum; the USDA worked output begins here too, log10 CFU/g. */
 const START_LOG10 = 2;
 
@@ -79,10 +79,12 @@ export function traitsOf(model: HoldingModel, derived: DerivedDish): DishTraits 
 
 interface Course {
   readonly celsius: Float64Array;
-  /** log10 above the start, by organism code. */
-  readonly grown: ReadonlyMap<string, Float64Array>;
-  /** Minutes so far that count towards the exposure limit. */
-  readonly exposed: Float64Array;
+  /** Warmest so far. */
+  readonly warmest: Float64Array;
+  /** By organism code: log10 above the start, and the last point at which that is allowed. */
+  readonly grown: ReadonlyMap<string, { readonly log10: Float64Array; readonly lastGood: number }>;
+  /** The last point at which the exposure is allowed. */
+  readonly lastExposed: number;
 }
 
 const courses = new WeakMap<HoldingModel, Map<string, Course>>();
@@ -102,29 +104,32 @@ function courseOf(model: HoldingModel, situation: HeatSituation): Course {
   const key = [situation.start, situation.coldSources, situation.hotDay, situation.joulesPerKelvin].join("/");
   const known = ofModel.get(key);
   if (known !== undefined) return known;
-  const { stepMinutes, exposureAboveCelsius, exposureBelowCelsius } = model.parameters;
+  const { stepMinutes, exposureAboveCelsius, exposureBelowCelsius, exposureMinutes, allowedGrowthLog10 } =
+    model.parameters;
   const celsius = temperatureCurve(model, situation, HORIZON_MINUTES);
-  const exposed = new Float64Array(celsius.length);
+  const warmest = celsius.slice();
+  let exposed = 0;
+  let lastExposed = celsius.length - 1;
   for (let at = 1; at < celsius.length; at += 1) {
+    warmest[at] = Math.max(warmest[at - 1] ?? 0, celsius[at] ?? 0);
     const mean = ((celsius[at - 1] ?? 0) + (celsius[at] ?? 0)) / 2;
     // Once a flask is no longer hot its time runs, however cold it gets: it must not pass for having cooled fast.
     const counts = mean < exposureBelowCelsius && (situation.start === "FLASK" || mean > exposureAboveCelsius);
-    exposed[at] = (exposed[at - 1] ?? 0) + (counts ? stepMinutes : 0);
+    if (counts) exposed += stepMinutes;
+    if (exposed > exposureMinutes) lastExposed = Math.min(lastExposed, at - 1);
   }
   const grown = new Map(
     model.organisms
       // What was just heated through holds no living cells, only spores.
       .filter(({ sporesSurviveCooking }) => situation.start !== "FLASK" || sporesSurviveCooking)
-      .map((organism) => [
-        organism.code,
-        growAlong(
-          celsius.map((at) => organismRate(organism, at)),
-          stepMinutes / 60,
-          growsFrom(organism, situation),
-        ),
-      ]),
+      .map((organism) => {
+        const rates = celsius.map((at) => organismRate(organism, at));
+        const log10 = growAlong(rates, stepMinutes / 60, growsFrom(organism, situation));
+        const over = log10.findIndex((value) => value > allowedGrowthLog10);
+        return [organism.code, { log10, lastGood: over < 0 ? celsius.length - 1 : over - 1 }];
+      }),
   );
-  const course = { celsius, grown, exposed };
+  const course = { celsius, warmest, grown, lastExposed };
   ofModel.set(key, course);
   return course;
 }
@@ -150,7 +155,8 @@ export interface ModelAnswer {
 }
 
 /** Rounded so that what is printed is never better than what was worked out. */
-const roundUp = (value: number, digits: number): number => Math.ceil(value * 10 ** digits - 1e-6) / 10 ** digits;
+const roundUp = (value: number, digits: number): number =>
+  Math.max(0, Math.ceil(value * 10 ** digits - 1e-6)) / 10 ** digits;
 
 function heatSituation(model: HoldingModel, input: ForecastInput): HeatSituation {
   const steps = model.heatCapacityStepsJoulesPerKelvin;
@@ -167,42 +173,34 @@ function heatSituation(model: HoldingModel, input: ForecastInput): HeatSituation
   };
 }
 
-/** The last point at which everything is still within the limits. */
-function lastGoodPoint(model: HoldingModel, course: Course, organisms: readonly Organism[]): [number, "GROWTH" | "EXPOSURE"] {
-  const { allowedGrowthLog10, exposureMinutes } = model.parameters;
-  const curves = organisms.flatMap(({ code }) => course.grown.get(code) ?? []);
-  for (let at = 0; at < course.celsius.length; at += 1) {
-    if (curves.some((curve) => (curve[at] ?? 0) > allowedGrowthLog10)) return [at - 1, "GROWTH"];
-    if ((course.exposed[at] ?? 0) > exposureMinutes) return [at - 1, "EXPOSURE"];
-  }
-  return [course.celsius.length - 1, "GROWTH"];
-}
-
 /** What the model says of an item carried one way. */
 export function forecastHolding(model: HoldingModel, input: ForecastInput): ModelAnswer {
   const { stepMinutes } = model.parameters;
   const situation = heatSituation(model, input);
   const course = courseOf(model, situation);
-  const [last, limitedBy] = lastGoodPoint(model, course, input.traits.organisms);
   const at = Math.min(course.celsius.length - 1, Math.ceil((input.minutesBefore + input.minutes) / stepMinutes));
-  const carried = course.celsius.subarray(0, at + 1);
+  let lastGrown = course.celsius.length - 1;
   let organism: HoldingForecast["organism"] = null;
   let growth = 0;
   for (const { code } of input.traits.organisms) {
-    const grown = course.grown.get(code)?.[at] ?? 0;
-    if (grown > growth) [organism, growth] = [code, grown];
+    const grown = course.grown.get(code);
+    if (grown === undefined) continue;
+    lastGrown = Math.min(lastGrown, grown.lastGood);
+    const log10 = grown.log10[at] ?? 0;
+    if (log10 > growth) [organism, growth] = [code, log10];
   }
+  const last = Math.min(lastGrown, course.lastExposed);
   return {
     limitMinutes: Math.max(0, Math.floor(last * stepMinutes) - input.minutesBefore),
-    limitedBy,
+    limitedBy: course.lastExposed < lastGrown ? "EXPOSURE" : "GROWTH",
     forecast: {
       start: situation.start,
       coldSources: situation.coldSources,
       hotDay: situation.hotDay,
       joulesPerKelvin: situation.joulesPerKelvin,
       minutesBefore: input.minutesBefore,
-      mostCelsius: roundUp(Math.max(...carried), 1),
-      endCelsius: Math.round((carried[at] ?? 0) * 10) / 10,
+      mostCelsius: roundUp(course.warmest[at] ?? 0, 1),
+      endCelsius: Math.round((course.celsius[at] ?? 0) * 10) / 10,
       growthLog10: roundUp(growth, 3),
       organism,
     },
@@ -240,7 +238,7 @@ export function holdingCurve(
     return {
       minute,
       celsius: Math.round((course.celsius[at] ?? 0) * 10) / 10,
-      log10: roundUp(grown?.[at] ?? 0, 3),
+      log10: roundUp(grown?.log10[at] ?? 0, 3),
     };
   });
 }

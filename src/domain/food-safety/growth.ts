@@ -67,6 +67,13 @@ const AT_ONCE: GrowthStart = { log10: 0, lagWork: null, mostLog10: null };
  */
 export function growAlong(rates: ArrayLike<number>, hoursApart: number, start: GrowthStart = AT_ONCE): Float64Array {
   const grown = new Float64Array(rates.length);
+  if (start.lagWork === null && start.mostLog10 === null) {
+    // Nothing holds it back: growth is the integral of the rate.
+    for (let at = 1; at < rates.length; at += 1)
+      grown[at] =
+        (grown[at - 1] ?? 0) + (((rates[at - 1] ?? 0) + (rates[at] ?? 0)) * hoursApart) / (2 * NEPER_PER_DECADE);
+    return grown;
+  }
   const room = start.mostLog10 === null ? null : (start.mostLog10 - start.log10) * NEPER_PER_DECADE;
   let y = 0;
   // ln q, so that a long growth does not overflow.

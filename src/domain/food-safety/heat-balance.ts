@@ -30,9 +30,6 @@ export function specificHeat(composition: Composition, celsius: number): number 
   );
 }
 
-/** Siebel 1892 for a low-fat food above freezing, kJ/kg K; `water` is its part of the mass. */
-export const siebelSpecificHeat = (water: number): number => 0.837 + 3.349 * water;
-
 /**
  * How the curve begins: chilled beside cold sources; cold without them; warm from that morning's cooking; in the flask.
  */
@@ -56,7 +53,13 @@ function iceAtStart(p: HoldingModel["parameters"], coldSources: number): number 
 }
 
 /** One body that loses or takes up heat through one wall: exact at every point. */
-function relax(from: number, towards: number, minutes: number, joulesPerKelvin: number, wattsPerKelvin: number): number {
+function relax(
+  from: number,
+  towards: number,
+  minutes: number,
+  joulesPerKelvin: number,
+  wattsPerKelvin: number,
+): number {
   return towards + (from - towards) * Math.exp((-minutes * 60 * wattsPerKelvin) / joulesPerKelvin);
 }
 

@@ -198,8 +198,11 @@ function explainRefusal(input: Timed): HoldingFault {
   const reheats = dish.served === "WARM" && canReheat(input);
   if (dish.served === "WARM" && !reheats)
     return refuse(input, input.box.flask ? "NeedsReheating" : "NeedsFlask", flaskWay(input), input.box.flask);
-  // Cooked too late to be cold: only a flask, or another dish, would do.
-  if (!input.coldByMorning) return refuse(input, "HotWhenPacked", ambientWay(input), false);
+  // Cooked too late to be cold: only a flask that holds long enough, or another dish, would do.
+  if (!input.coldByMorning) {
+    const hasFlask = dish.served !== "COLD" && input.box.flask;
+    return refuse(input, "HotWhenPacked", hasFlask ? flaskWay(input) : ambientWay(input), hasFlask);
+  }
   const chilled = chilledWay(input);
   // Food to be reheated has to come chilled, so without cold sources no time is short enough.
   if (reheats) return refuse(input, "TooLongWithoutCold", chilled ?? { limitMinutes: 0 }, chilled !== null);

@@ -556,11 +556,14 @@ function planKitchen(input: KitchenInput): { dishes: ProblemDish[]; bases: Probl
       .filter((dish) => maySplit(dish) && !dish.bases.some((use) => morningOnly.has(use.base)))
       .map((dish) => dish.key),
   );
-  /** Travels chilled somewhere, and something in it is cooked: then it is cooked the evening before. */
+  /** Judged as cold when it leaves, and something in it is cooked: then it is cooked the evening before. */
   const cooksEarly = new Set(
     places.flatMap(({ dishes: here }) =>
       here
-        .filter(({ holding }) => holding.case === "CHILLED" || holding.case === "REHEATED_AT_SCHOOL")
+        .filter(
+          ({ holding }) =>
+            holding.case === "CHILLED" || holding.case === "REHEATED_AT_SCHOOL" || holding.forecast?.start === "COLD",
+        )
         .filter(({ derived }) => comesHotOutOf(derived.dish, "EVENING"))
         .map(({ derived }) => derived.dish.key),
     ),
