@@ -242,6 +242,29 @@ const plants: readonly Plant[] = [
     along: ["HOLDING_LIMIT_LOOSE"],
   },
   {
+    name: "one cold source printed as two, with the limit and the warmth that two would give",
+    plant: ({ brief, draft }) =>
+      void (
+        underModel(brief),
+        (child(brief, "mira").box.coldSources = 1),
+        (item(draft, "mira", monday, "FRUIT").holding.forecast = {
+          start: "CHILLED",
+          coldSources: 2,
+          hotDay: false,
+          joulesPerKelvin: 200,
+          minutesBefore: 0,
+          mostCelsius: 21.5,
+          endCelsius: 21.5,
+          growthLog10: 0.55,
+          organism: "SALMONELLA",
+          limitedBy: "RULE",
+          mend: [],
+        })
+      ),
+    expect: "HOLDING_FORECAST_MILD",
+    along: ["COLD_SOURCES_MISSING", "HOLDING_MODEL_EXCEEDED", "HOLDING_LIMIT_LOOSE"],
+  },
+  {
     name: "a limit later than the model's",
     plant: ({ brief, draft }) =>
       void (
