@@ -140,7 +140,8 @@ const subgroups: Readonly<Partial<Record<FoodGroup, string>>> = {
 const notListed: readonly string[] = [
   "tomato-ketchup",
   "tomato-yellow-raw",
-  "potato-starch",
+  "pumpkin-seeds",
+  "pumpkin-seeds-roasted",
   "peas-carrots-boiled",
   "broad-beans-young-boiled",
   "pumpkin-seeds",
