@@ -140,8 +140,6 @@ const subgroups: Readonly<Partial<Record<FoodGroup, string>>> = {
 const notListed: readonly string[] = [
   "tomato-ketchup",
   "tomato-yellow-raw",
-  "pumpkin-seeds",
-  "pumpkin-seeds-roasted",
   "peas-carrots-boiled",
   "broad-beans-young-boiled",
   "pumpkin-seeds",
