@@ -7,7 +7,7 @@ import { allergyInput } from "../../shared/inputs.js";
 import type { Tx } from "../database/database.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
-import { changeHousehold, roleIn, type HouseholdChangeFailure } from "./change-household.js";
+import { changeHousehold, livesHere, roleIn, type HouseholdChangeFailure } from "./change-household.js";
 import { checkInput, invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
 import { leastRole, may } from "./may.js";
@@ -39,13 +39,6 @@ type Changed = Result<{ childId: string; householdId: string }, AllergyFailure>;
 
 const MINUTES_TO_CONFIRM = 15;
 const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
-
-const livesHere = async (tx: Tx, childId: string | null, householdId: string): Promise<boolean> =>
-  childId !== null &&
-  (await tx.residence.findUnique({
-    where: { childId_householdId: { childId, householdId } },
-    select: { id: true },
-  })) !== null;
 
 /** This home's own record. */
 const ownRecord = (tx: Tx, householdId: string, input: AllergyChange) =>

@@ -40,3 +40,11 @@ export function changeHousehold<T extends object, E>(
     return done.ok ? ok({ ...done.value, householdId }) : done;
   });
 }
+
+/** Whether the household is one of the child's homes; a child that is not there or not the person's lives nowhere. */
+export const livesHere = async (tx: Tx, childId: string | null, householdId: string): Promise<boolean> =>
+  childId !== null &&
+  (await tx.residence.findUnique({
+    where: { childId_householdId: { childId, householdId } },
+    select: { id: true },
+  })) !== null;

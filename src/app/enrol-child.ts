@@ -1,7 +1,7 @@
 import { isCalendarDate } from "../domain/calendar/dates.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
-import { changeHousehold, type HouseholdChangeFailure } from "./change-household.js";
+import { changeHousehold, livesHere, type HouseholdChangeFailure } from "./change-household.js";
 import { invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
 import { toDate } from "./local-day.js";
@@ -56,14 +56,7 @@ export async function enrolChild(
       verb: "changeChildren",
     },
     async (tx, householdId) => {
-      const home =
-        childId === null
-          ? null
-          : await tx.residence.findUnique({
-              where: { childId_householdId: { childId, householdId } },
-              select: { id: true },
-            });
-      if (!home || childId === null) return fail({ kind: "ChildNotFound" });
+      if (childId === null || !(await livesHere(tx, childId, householdId))) return fail({ kind: "ChildNotFound" });
       const schoolClass =
         schoolClassId === null
           ? null

@@ -3,7 +3,7 @@ import type { AllergyBrief } from "../domain/brief.js";
 import { isAvoided, neededOfGivenFood } from "../domain/nutrition/given-food.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
-import { changeHousehold, type HouseholdChangeFailure } from "./change-household.js";
+import { changeHousehold, livesHere, type HouseholdChangeFailure } from "./change-household.js";
 import { checkInput, invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
 import { nearest } from "./nearest.js";
@@ -62,14 +62,7 @@ export async function setSchoolProvision(
       verb: "changeChildren",
     },
     async (tx, householdId) => {
-      const home =
-        childId === null
-          ? null
-          : await tx.residence.findUnique({
-              where: { childId_householdId: { childId, householdId } },
-              select: { id: true },
-            });
-      if (!home || childId === null) return fail({ kind: "ChildNotFound" });
+      if (childId === null || !(await livesHere(tx, childId, householdId))) return fail({ kind: "ChildNotFound" });
       const allergies = await tx.allergy.findMany({ where: { childId }, select: { allergen: true, foodKind: true } });
       const avoided = foods.findIndex((food) => food !== undefined && isAvoided(food, allergies as Avoided[]));
       if (avoided >= 0) {

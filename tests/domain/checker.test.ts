@@ -49,6 +49,17 @@ const addRule = (brief: Brief, rule: Rule): void => {
   brief.ruleSets[0]?.rules.push(rule);
 };
 
+/** What a chilled item's forecast rests on here; a plant prints its own figures beside it. */
+const chilledForecast = {
+  start: "CHILLED",
+  coldSources: 2,
+  hotDay: false,
+  joulesPerKelvin: 200,
+  minutesBefore: 0,
+  limitedBy: "RULE",
+  mend: [],
+} satisfies Partial<NonNullable<Mutable<ItemPlan>["holding"]["forecast"]>>;
+
 interface Plant {
   readonly name: string;
   readonly plant: (week: { brief: Brief; draft: Draft }) => void;
@@ -248,17 +259,11 @@ const plants: readonly Plant[] = [
         underModel(brief),
         (child(brief, "mira").box.coldSources = 1),
         (item(draft, "mira", monday, "FRUIT").holding.forecast = {
-          start: "CHILLED",
-          coldSources: 2,
-          hotDay: false,
-          joulesPerKelvin: 200,
-          minutesBefore: 0,
+          ...chilledForecast,
           mostCelsius: 21.5,
           endCelsius: 21.5,
           growthLog10: 0.55,
           organism: "SALMONELLA",
-          limitedBy: "RULE",
-          mend: [],
         })
       ),
     expect: "HOLDING_FORECAST_MILD",
@@ -280,17 +285,11 @@ const plants: readonly Plant[] = [
       void (
         underModel(brief),
         (item(draft, "mira", monday, "FRUIT").holding.forecast = {
-          start: "CHILLED",
-          coldSources: 2,
-          hotDay: false,
-          joulesPerKelvin: 200,
-          minutesBefore: 0,
+          ...chilledForecast,
           mostCelsius: 30,
           endCelsius: 25,
           growthLog10: 0,
           organism: null,
-          limitedBy: "RULE",
-          mend: [],
         })
       ),
     expect: "HOLDING_FORECAST_MILD",
@@ -301,17 +300,11 @@ const plants: readonly Plant[] = [
       void (
         underModel(brief),
         (item(draft, "mira", monday, "FRUIT").holding.forecast = {
-          start: "CHILLED",
-          coldSources: 2,
-          hotDay: false,
-          joulesPerKelvin: 200,
-          minutesBefore: 0,
+          ...chilledForecast,
           mostCelsius: 6,
           endCelsius: 6,
           growthLog10: 1,
           organism: "SALMONELLA",
-          limitedBy: "RULE",
-          mend: [],
         })
       ),
     expect: "HOLDING_FORECAST_MILD",

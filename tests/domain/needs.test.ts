@@ -8,29 +8,12 @@ import {
   type EnergyInput,
 } from "../../src/domain/nutrition/needs.js";
 import { isMet } from "../../src/cli/food-checks/check.js";
-import { needsChecks } from "../../src/cli/food-checks/needs.js";
+import { boy8, girl10, needsChecks } from "../../src/cli/food-checks/needs.js";
 import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { nutrientsGiven } from "../../src/domain/nutrition/given-food.js";
 import { shareOfBreak } from "../../src/domain/nutrition/meal-share.js";
 import { readMealShares } from "./reference-rows.js";
 import { sampleChild, sampleDay, sampleDish, sampleFood } from "./sample-rows.js";
-
-const boy8: EnergyInput = {
-  sex: "MALE",
-  ageYears: 8,
-  weightKg: 25.6,
-  heightCm: 128,
-  activity: "LOW_ACTIVE",
-  method: "IOM_2005",
-};
-const girl10: EnergyInput = {
-  sex: "FEMALE",
-  ageYears: 10,
-  weightKg: 33,
-  heightCm: 138,
-  activity: "ACTIVE",
-  method: "IOM_2005",
-};
 
 function kcal(input: EnergyInput): number {
   const need = energyNeedKcal(input);

@@ -87,7 +87,8 @@ function misfit(sex: Sex, ageYears: number, row: readonly number[]): number {
   return Math.max(...lines.map(({ perCm, perKg, rest }) => Math.abs(rest - perCm * dh - perKg * dw)));
 }
 
-const boy8: EnergyInput = {
+/** The two children of the worked values EN-1 to EN-5. */
+export const boy8: EnergyInput = {
   sex: "MALE",
   ageYears: 8,
   weightKg: 25.6,
@@ -95,7 +96,7 @@ const boy8: EnergyInput = {
   activity: "LOW_ACTIVE",
   method: "IOM_2005",
 };
-const girl10: EnergyInput = {
+export const girl10: EnergyInput = {
   sex: "FEMALE",
   ageYears: 10,
   weightKg: 33,

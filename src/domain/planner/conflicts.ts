@@ -6,6 +6,7 @@ import type { Candidates, Exclusion, ExclusionCause } from "./candidates.js";
 import type { FormulationKey, RowMeaning } from "./formulate.js";
 import type { LayOutFault } from "./lay-out.js";
 import type { Clash, Problem } from "./problem.js";
+import { reachOf } from "./reach.js";
 
 export type WayOut =
   | "ADD_DISHES"
@@ -158,13 +159,7 @@ export function findReachConflicts(problem: Problem, layout: FormulationKey): Co
   for (const { name, measure, positions, lo, hi } of problem.bands) {
     const meaning = layout.meanings.get(name);
     if (meaning === undefined) continue;
-    const sum = (pick: (...values: number[]) => number): number =>
-      positions.reduce(
-        (total, p) => total + pick(...(problem.positions[p]?.candidates.map((c) => c.q[measure] ?? 0) ?? [0])),
-        0,
-      );
-    const most = sum(Math.max);
-    const least = sum(Math.min);
+    const { least, most } = reachOf(problem, measure, positions);
     if (lo !== null && most < lo) conflicts.push(meaningConflict(meaning, { atLeast: lo, reachable: most }));
     if (hi !== null && least > hi) conflicts.push(meaningConflict(meaning, { atMost: hi, reachable: least }));
   }

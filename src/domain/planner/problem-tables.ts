@@ -1,4 +1,5 @@
 import type { FinishLoad, Problem } from "./problem.js";
+import { reachOf } from "./reach.js";
 
 /** All amounts of the objective are in thousandths of a point: a tenth of a minute or a unit of waste is then a whole number. */
 export const POINT = 1000;
@@ -178,7 +179,7 @@ export function buildTables(problem: Problem): ProblemTables {
     }
   }
 
-  const rows = buildRows(problem, candidateStart, candidateQ);
+  const rows = buildRows(problem);
   const distinct = buildDistinct(problem, all.length);
   const together = buildTogether(problem, boxes);
   const siblings = buildSiblings(problem);
@@ -305,25 +306,12 @@ export function buildTables(problem: Problem): ProblemTables {
 }
 
 /** Whether every choice of candidates keeps the band. */
-function holdsAlways({ positions }: Problem, { measure, positions: over, lo, hi }: Problem["bands"][number]): boolean {
-  let least = 0;
-  let most = 0;
-  for (const p of over) {
-    let low = OPEN_HIGH;
-    let high = OPEN_LOW;
-    for (const { q } of positions[p]!.candidates) {
-      const value = q[measure]!;
-      if (value < low) low = value;
-      if (value > high) high = value;
-    }
-    least += low;
-    most += high;
-  }
+function holdsAlways(problem: Problem, { measure, positions, lo, hi }: Problem["bands"][number]): boolean {
+  const { least, most } = reachOf(problem, measure, positions);
   return (lo === null || least >= lo) && (hi === null || most <= hi);
 }
 
-function buildRows(problem: Problem, candidateStart: Int32Array, candidateQ: Int32Array) {
-  const { measures } = problem;
+function buildRows(problem: Problem) {
   interface Row {
     readonly measure: number;
     readonly positions: readonly number[];
@@ -360,20 +348,10 @@ function buildRows(problem: Problem, candidateStart: Int32Array, candidateQ: Int
   const at: { row: number; measure: number }[][] = problem.positions.map(() => []);
   const price = new Float64Array(rows.length);
   rows.forEach((row, r) => {
-    let spread = 0;
-    for (const p of row.positions) {
-      at[p]!.push({ row: r, measure: row.measure });
-      let least = OPEN_HIGH;
-      let most = OPEN_LOW;
-      for (let k = candidateStart[p]!; k < candidateStart[p + 1]!; k += 1) {
-        const q = candidateQ[k * measures + row.measure]!;
-        least = Math.min(least, q);
-        most = Math.max(most, q);
-      }
-      spread += most - least;
-    }
+    for (const p of row.positions) at[p]!.push({ row: r, measure: row.measure });
+    const { least, most } = reachOf(problem, row.measure, row.positions);
     // A third of the range is about what a change of one pick moves.
-    price[r] = priceOfBreach(Math.floor(spread / (3 * Math.max(1, row.positions.length))));
+    price[r] = priceOfBreach(Math.floor((most - least) / (3 * Math.max(1, row.positions.length))));
   });
   const rowStart = new Int32Array(problem.positions.length + 1);
   at.forEach((entries, p) => {

@@ -5,6 +5,7 @@
  * sizing with set-up rows lifted by what a set-up can supply.
  */
 import type { FinishLoad, Problem } from "../problem.js";
+import { reachOf } from "../reach.js";
 
 /** Cost units in a thousandth of a point: a weekly target's price per unit is rounded down to one of these. */
 export const COST_UNITS = 1000;
@@ -116,7 +117,7 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
   }
   for (const { measure, positions: over, target, direction, weight } of problem.targets) {
     const band = problem.bands.find((row) => row.measure === measure && same(row.positions, over));
-    const reach = over.reduce((sum, p) => sum + Math.max(...positions[p]!.candidates.map(({ q }) => q[measure]!)), 0);
+    const reach = reachOf(problem, measure, over).most;
     const most =
       direction === 1
         ? target - Math.min(target, Math.max(0, band?.lo ?? 0))
