@@ -402,11 +402,9 @@ export function sayBoxHolding(
   );
   if (nearest === undefined) return null;
   const { forecast } = nearest;
-  const time = `${nearest.minutes} of ${nearest.limitMinutes} min`;
-  if (forecast === null) return `${plain(nearest.case)}: ${time}`;
-  const organism = sayOrganism(forecast.organism);
+  const time = `eaten ${nearest.minutes} min after leaving, at most ${nearest.limitMinutes}`;
+  if (forecast === null) return `${time} (${plain(nearest.case)})`;
   const heat =
-    forecast.start === "FLASK" ? `${forecast.endCelsius} °C at the end` : `at most ${forecast.mostCelsius} °C`;
-  const growth = organism === null ? "" : `, ${organism} up to ${forecast.growthLog10} log10`;
-  return `${plain(nearest.case)}: ${time}, ${heat}${growth} (model)`;
+    forecast.start === "FLASK" ? `${forecast.endCelsius} °C when eaten` : `warms to ${forecast.mostCelsius} °C`;
+  return `${time} (${plain(nearest.case)}, ${heat} by our model)`;
 }
