@@ -65,7 +65,10 @@ export const foodSchema = z.strictObject({
     .string()
     .regex(/^\d{5}$/)
     .nullable(),
-  /** The plant or animal it is, for allergies to one food and for "we are out of": "kiwi", "chickpea", "cow-milk". */
+  /**
+   * The plant or animal it is, for allergies to one food, dislikes and "we are out of": "kiwi", "chickpea", "cow-milk". Which
+   * kinds an allergy takes together stands in food-kinds.ts.
+   */
   kind: slug,
   group: foodGroup,
   origins: z.array(originCode).min(1),
@@ -114,8 +117,8 @@ export const ingredientSchema = z.strictObject({
   grams: grams,
   form: servedForm.default("MIXED_IN"),
   /**
-   * How a raw row is cooked here: a code of seeds/reference/retention.json, which says what part of each nutrient stays.
-   * Absent for what is eaten raw and for rows that describe the cooked food.
+   * How a raw row is cooked here: a code of seeds/reference/retention.json, which says what part of each nutrient stays, or
+   * 0000 where no factor was read. Absent for what is eaten raw and for rows that describe the cooked food.
    */
   retention: z
     .string()
@@ -139,6 +142,11 @@ export const baseSchema = z.strictObject({
   perBatchHandsOnMinutes: minutes,
   /** Cooking, resting, fermenting; the carer is free. */
   passiveMinutes: minutes,
+  /**
+   * Minutes it stands unwatched after that before anything can be made of it (fermenting overnight). It holds no appliance, the
+   * session may be over meanwhile. Absent or null: ready at once.
+   */
+  restMinutes: z.number().int().min(1).max(2_880).nullish(),
   equipment: z.array(equipmentUse),
   /** Minutes one batch holds its equipment. */
   equipmentMinutes: minutes,

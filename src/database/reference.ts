@@ -55,6 +55,7 @@ export async function readReference(sql: postgres.Sql): Promise<Reference> {
           'perBatchHandsOnMinutes', b.per_batch_hands_on_minutes, 'passiveMinutes', b.passive_minutes, 'equipment', b.equipment,
           'equipmentMinutes', b.equipment_minutes, 'maxBatches', b.max_batches, 'windows', b.windows, 'keepsChilledDays', b.keeps_chilled_days,
           'keepsFrozenDays', b.keeps_frozen_days, 'storageMl', b.storage_ml, 'steps', b.steps,
+          'restMinutes', b.rest_minutes,
           'ingredients', (select coalesce(json_agg(json_strip_nulls(json_build_object('food', f.key, 'grams', i.grams, 'form', i.form,
               'retention', i.retention)) order by i.place), '[]')
             from base_ingredient i join food f on f.id = i.food_id where i.base_id = b.id)

@@ -327,6 +327,7 @@ async function writeCatalogue(tx: postgres.TransactionSql, { foods, bases, dishe
       fixed_hands_on_minutes: base.fixedHandsOnMinutes,
       per_batch_hands_on_minutes: base.perBatchHandsOnMinutes,
       passive_minutes: base.passiveMinutes,
+      rest_minutes: base.restMinutes ?? null,
       equipment: base.equipment,
       equipment_minutes: base.equipmentMinutes,
       max_batches: base.maxBatches,

@@ -11,8 +11,7 @@ import { boundOf, checkTree, roundDuals } from "../../src/domain/planner/bound/c
 import { buildLinearModel, keepRows } from "../../src/domain/planner/bound/linear-model.js";
 import type { Problem, Solution } from "../../src/domain/planner/problem.js";
 import { openSolver } from "../support/highs-solver.js";
-import { problemFromInstance } from "../support/planner-instance.js";
-import type { PlannerInstance } from "../support/planner-instance.js";
+import { readPlannerInstance } from "../support/read-planner-instance.js";
 
 /** Processor milliseconds of this process: the wall clock would count other work on the machine. */
 const cpuMs = (): number => {
@@ -33,8 +32,9 @@ const seeds = Number(option("--seeds", "5"));
 const asJson = args.includes("--json");
 for (const file of asJson ? files : []) console.log(JSON.stringify(await measure(file)));
 for (const file of asJson ? [] : files) {
-  const source = JSON.parse(readFileSync(file, "utf8")) as PlannerInstance;
-  const problem = problemFromInstance(source);
+  const { source, problem } = readInstance(file);
+  const { reference } = source;
+  if (reference === undefined) throw new RangeError(`${file}: nothing is known to compare with; ask with --json`);
   solve(problem, { seed: 999, steps: 20000 });
   for (const steps of budgets) {
     const gaps: number[] = [];
@@ -53,8 +53,8 @@ for (const file of asJson ? [] : files) {
       times.push(cpuMs() - began);
       firsts.push(first);
       const points = solution.feasible ? solution.objective / 1000 : Infinity;
-      gaps.push((100 * (points - source.reference.bestObjective)) / source.reference.bestObjective);
-      if (points < source.reference.lowerBound - 0.01) throw new Error(`below the proved bound: ${points}`);
+      gaps.push((100 * (points - reference.bestObjective)) / reference.bestObjective);
+      if (points < reference.lowerBound - 0.01) throw new Error(`below the proved bound: ${points}`);
     }
     const middle = (list: number[]): number => [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)]!;
     const show = (value: number, digits: number): string => value.toFixed(digits);
@@ -96,9 +96,15 @@ function searchFor(problem: Problem, seed: number, budgetMs: number) {
   };
 }
 
+/** @throws RangeError naming every place that is wrong */
+function readInstance(file: string) {
+  const read = readPlannerInstance(readFileSync(file, "utf8"));
+  if (read.ok) return read.value;
+  throw new RangeError(`${file}: ${read.error.map(({ kind, place }) => `${kind} at ${place}`).join("; ")}`);
+}
+
 async function measure(file: string) {
-  const source = JSON.parse(readFileSync(file, "utf8")) as PlannerInstance;
-  const problem = problemFromInstance(source);
+  const { source, problem } = readInstance(file);
   const seed = Number(option("--seed", "1"));
   const found = searchFor(problem, seed, problem.children >= 6 ? 15_000 : 5000);
   if (found.best === null) throw new Error(`no feasible week for ${file}`);

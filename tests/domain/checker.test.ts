@@ -158,6 +158,42 @@ const plants: readonly Plant[] = [
     along: ["ALLERGEN_NOT_LISTED"],
   },
   {
+    name: "the single food a child avoids, under another name of the plant",
+    plant: ({ brief }) =>
+      void (
+        child(brief, "mira").allergies.push({ allergen: null, foodKind: "peach", avoid: "INGREDIENTS" }),
+        (food(brief, "apple").kind = "nectarine")
+      ),
+    expect: "ALLERGEN",
+    along: ["ALLERGEN_NOT_LISTED"],
+  },
+  {
+    name: "the single food a child avoids, inside a food of another kind that always has it",
+    plant: ({ brief }) =>
+      void (
+        child(brief, "mira").allergies.push({ allergen: null, foodKind: "soya-bean", avoid: "INGREDIENTS" }),
+        food(brief, "apple").allergens.push("SOYA")
+      ),
+    expect: "ALLERGEN",
+    along: ["ALLERGEN_NOT_LISTED"],
+  },
+  {
+    name: "the single food a child avoids, found on a label that was searched for it",
+    plant: ({ brief }) =>
+      void (
+        child(brief, "mira").allergies.push({ allergen: null, foodKind: "kiwi", avoid: "INGREDIENTS" }),
+        brief.labels.push({
+          food: "flatbread",
+          contains: [],
+          mayContain: [],
+          kinds: [{ kind: "kiwi", says: "CONTAINS" }],
+          readOn: "2026-09-02",
+        })
+      ),
+    expect: "ALLERGEN",
+    along: ["ALLERGEN_NOT_LISTED"],
+  },
+  {
     name: "an allergen only the label declares",
     plant: ({ brief }) =>
       void brief.labels.push({ food: "flatbread", contains: ["MILK"], mayContain: [], readOn: "2026-09-02" }),
@@ -661,6 +697,12 @@ const plants: readonly Plant[] = [
         endsAt: "19:46",
       });
     },
+  },
+  {
+    name: "a base used before it has stood its time",
+    // From Sunday 14:26, when the rice is done, a day is Monday 14:26: after Monday's finishing, before Tuesday's.
+    plant: ({ brief }) => void (base(brief, "cooked-rice").restMinutes = 1_440),
+    expect: "USED_BEFORE_STOOD",
   },
   {
     name: "a base in a window its row does not allow",

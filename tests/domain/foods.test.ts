@@ -1,4 +1,5 @@
 /** The shipped foods one by one: what each row has to hold, and allergens and subgroups that are common knowledge or law. */
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "@jest/globals";
 import type { AllergenCode, FoodGroup } from "../../shared/codes.js";
 import { climateRegion } from "../../shared/codes.js";
@@ -8,6 +9,7 @@ import { readCatalogue } from "./reference-rows.js";
 
 const { foods } = readCatalogue();
 const byKey = new Map(foods.map((food) => [food.key, food]));
+const readme = readFileSync(new URL("../../seeds/README.md", import.meta.url), "utf8");
 const keysOf = (rows: readonly { readonly key: string }[]) => rows.map(({ key }) => key).sort();
 
 /**
@@ -137,6 +139,74 @@ describe("the shipped foods", () => {
       const { waterActivity = null, ph = null } = byKey.get(key)!;
       expect([key, (waterActivity?.value ?? 1) <= 0.92 || (ph?.value ?? 14) <= 4.6]).toEqual([key, false]);
     }
+  });
+
+  // No figure was read for this much water; the group's name says "dried fruits" and means drier ones.
+  it("claim no water activity for moist dried fruit, a quarter water or more, that would free it from cold", () => {
+    const moist = foods.filter(({ group, nutrients }) => group === "DRIED_FRUIT" && (nutrients.WATER ?? 100) >= 25);
+    expect(keysOf(moist)).toEqual([
+      "apple-dried",
+      "apricots-dried",
+      "figs-dried",
+      "peaches-dried",
+      "pears-dried",
+      "prunes",
+    ]);
+    expect(keysOf(moist.filter(({ waterActivity }) => (waterActivity?.value ?? 1) <= 0.92))).toEqual([]);
+  });
+
+  // USDA Standard Reference, Release 26: "enriched" and "with added vitamins" beside rows of the same food without.
+  it("are the rows without added vitamins and iron wherever the table has one", () => {
+    const plain = {
+      "rice-white-raw": "20444",
+      "rice-white-cooked": "20445",
+      "rice-short-raw": "20452",
+      "rice-short-cooked": "20453",
+      "maize-flour-masa": "20019",
+      "tortilla-maize": "18363",
+      "pita-white": "18413",
+      pretzels: "19812",
+      "wheat-flour-white": "20481",
+      "wheat-flour-bread": "20129",
+      semolina: "20466",
+      "pasta-dry": "20499",
+      "pasta-cooked": "20400",
+      "egg-noodles-dry": "20409",
+      "egg-noodles-cooked": "20410",
+      "polenta-dry": "20422",
+      "bagel-plain": "18408",
+      "muffin-english": "18438",
+      "milk-whole": "01211",
+      "milk-reduced-fat": "01174",
+      "milk-skimmed": "01151",
+    };
+    expect(Object.fromEntries(Object.keys(plain).map((key) => [key, byKey.get(key)?.ndb]))).toEqual(plain);
+    expect(byKey.get("rice-white-cooked")?.nutrients).toMatchObject({ FE: 0.2, FOLDFE: 3 });
+    expect(byKey.get("milk-whole")?.nutrients).toMatchObject({ VITD: 0.1, CA: 113 });
+  });
+
+  // Folate over 100 ug per 100 g is added: the table's flours without it have 26 to 83. The README of the seeds names these.
+  it("have the folate of enriched flour or meal only where the table has no other row", () => {
+    const enriched = foods.filter(
+      ({ kind, group, nutrients }) =>
+        ["wheat", "rye", "maize", "rice"].includes(kind) &&
+        ["GRAIN", "WHOLE_GRAIN", "BREAD", "SAVOURY_SNACK", "CONFECTIONERY"].includes(group) &&
+        (nutrients.FOLDFE ?? 0) > 100,
+    );
+    expect(keysOf(enriched)).toEqual([
+      "baguette",
+      "biscuits-shortbread",
+      "bread-rye",
+      "bread-white",
+      "breadcrumbs-dry",
+      "breadsticks",
+      "crackers-plain",
+      "filo-pastry",
+      "taco-shells",
+      "tortilla-wheat",
+      "wonton-wrappers",
+    ]);
+    for (const { key } of enriched) expect([key, readme.includes(`\`${key}\``)]).toEqual([key, true]);
   });
 
   it("name what Annex II of Regulation (EU) No 1169/2011 names in the foods that always have it", () => {

@@ -1,7 +1,7 @@
-/** Every mutation of a household with an input that succeeds, so that one test can ask the same of all of them. */
+/** Every mutation with an input that succeeds, so that one test can ask the same of all of them. */
 import type { RoleCode } from "../../src/database/household.js";
 import { ownKey } from "../../src/app/own-catalogue.js";
-import { classId, localOf, type Household, type WeekSeen } from "../support/served-app.js";
+import { classId, localOf, schoolId, type Household, type ServedApp, type WeekSeen } from "../support/served-app.js";
 import { DAY } from "./documents.js";
 
 export interface Mutation {
@@ -242,15 +242,111 @@ export const kitchenMutations: readonly Mutation[] = [
   ...ownMutations,
 ];
 
-export const everyMutation: readonly Mutation[] = [...kitchenMutations, ...weekMutations];
+/** Needs a queue beside the server to succeed: tests/jobs/queue.test.ts sends it twice, here it is refused. */
+const queuedMutation: Mutation = {
+  field: "planWeekInBackground",
+  needs: "COOK",
+  ...householdGone,
+  input: (home, week) => ({ householdId: home.id, date: DAY, ...ofWeek(week) }),
+  other: { replanAgreed: true },
+};
 
-/** Asks a mutation for its kind and for the facts that every mutation of a household may be refused with. */
-export const documentOf = (field: string): string => {
+/** Every mutation of a household. */
+export const everyMutation: readonly Mutation[] = [...kitchenMutations, ...weekMutations, queuedMutation];
+
+/** Founds what all the others are about; tests/graphql/household.test.ts sends it again and with mistakes. */
+export const foundingMutation = "createHousehold";
+
+interface SchoolSeen {
+  readonly revision: number;
+  readonly ruleSets: readonly { readonly key: string; readonly version: number }[];
+}
+interface SchoolMutation {
+  readonly field: string;
+  /** The input that names the school or the class. */
+  readonly names: "schoolId" | "schoolClassId";
+  input(school: SchoolSeen): Record<string, unknown>;
+  /** Makes another request of it. */
+  readonly other: Record<string, unknown>;
+}
+
+/** Whom the demo's primary school appointed. */
+export const administrator = "demo:ruth";
+const ofSchool = ({ revision }: SchoolSeen) => ({ schoolId: schoolId("primary"), seenRevision: revision });
+const tripDay = { date: "2027-03-02", schoolClassId: classId("class-4") };
+
+/** In this order: a day is set before it is taken back. */
+export const schoolMutations: readonly SchoolMutation[] = [
+  {
+    field: "setFacility",
+    names: "schoolClassId",
+    input: ({ revision }) => ({
+      schoolClassId: classId("class-4"),
+      facility: "REFRIGERATOR",
+      seenRevision: revision,
+    }),
+    other: { facility: "REHEATING" },
+  },
+  {
+    field: "setSchoolDay",
+    names: "schoolId",
+    input: (school) => ({ ...ofSchool(school), ...tripDay, kind: "TRIP", title: "To the woods" }),
+    other: { title: "To the river" },
+  },
+  {
+    field: "removeSchoolDay",
+    names: "schoolId",
+    input: (school) => ({ ...ofSchool(school), ...tripDay }),
+    other: { date: "2027-03-03" },
+  },
+  {
+    field: "loadRuleSet",
+    names: "schoolId",
+    input: ({ ruleSets }) => {
+      const key = "sent-again";
+      const version = ruleSets.find((set) => set.key === key)?.version ?? 0;
+      const rule = {
+        id: "no-kiwi",
+        kind: "EXCLUDE",
+        says: "No kiwi.",
+        level: "FORBID",
+        source: "own rule of an invented school",
+        matches: { anyOf: [{ kinds: ["kiwi"] }] },
+      };
+      const document = {
+        format: "noonpail-rule-set/1",
+        key,
+        title: "Sent again",
+        layer: "SCHOOL",
+        coversFoodFromHome: true,
+        language: "en",
+        version: version + 1,
+        inForceFrom: "2027-06-01",
+        rules: [rule],
+      };
+      return { schoolId: schoolId("primary"), seenRevision: version, document: JSON.stringify(document) };
+    },
+    other: { seenRevision: 999 },
+  },
+];
+
+const asking = (field: string, refusals: string): string => {
   const input = `${field[0]!.toUpperCase()}${field.slice(1)}Input`;
   return `mutation Ask($input: ${input}!) { ${field}(input: $input) { __typename ... on UserError { message }
-    ... on InvalidInput { issues { field problem fix } } ... on NotPermitted { neededRole } ... on KeyReused { usedFor }
-    ... on RevisionPassed { seenRevision currentRevision } } }`;
+    ... on InvalidInput { issues { field problem fix } } ... on KeyReused { usedFor }
+    ... on RevisionPassed { seenRevision currentRevision } ${refusals} } }`;
 };
+/** Asks a mutation for its kind and for the facts that every mutation of a household may be refused with. */
+export const documentOf = (field: string): string => asking(field, "... on NotPermitted { neededRole }");
+/** The same for a mutation of a school, where an appointment takes the place of a role. */
+export const schoolDocumentOf = (field: string): string => asking(field, "");
+
+/** The whole input of a school's mutation as it is now. */
+export async function schoolInputNow(mutation: SchoolMutation, served: ServedApp): Promise<Record<string, unknown>> {
+  const query = "query School($id: ID!) { school(id: $id) { revision ruleSets { key version } } }";
+  const { school } = await served.ask<{ school: SchoolSeen }>(administrator, query, { id: schoolId("primary") });
+  return mutation.input(school);
+}
 
 /** The whole input of a mutation as it is now. */
 export async function inputNow(mutation: Mutation, home: Household): Promise<Record<string, unknown>> {

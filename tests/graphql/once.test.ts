@@ -1,7 +1,16 @@
 import { newKey } from "../support/app.js";
 import { useServedApp, type Household } from "../support/served-app.js";
 import { DAY, FOUND, LOAD, PLAN } from "./documents.js";
-import { documentOf, inputNow, kitchenMutations, weekMutations } from "./every-mutation.js";
+import {
+  administrator,
+  documentOf,
+  inputNow,
+  kitchenMutations,
+  schoolDocumentOf,
+  schoolInputNow,
+  schoolMutations,
+  weekMutations,
+} from "./every-mutation.js";
 
 const served = useServedApp();
 let home: Household;
@@ -134,6 +143,56 @@ describe("a mutation sent again", () => {
       __typename: "RevisionPassed",
       currentRevision: 1,
     });
+    expect(await served.everyRow()).toBe(before);
+  });
+});
+
+describe("a school's mutation sent again", () => {
+  const cases = schoolMutations.map((mutation) => [mutation.field, mutation] as const);
+
+  it.each(cases)("%s with the same key is done once, however many arrive together", async (field, mutation) => {
+    const input = { idempotencyKey: newKey(), ...(await schoolInputNow(mutation, served)) };
+    const send = (change: Record<string, unknown> = {}) =>
+      served.send(administrator, schoolDocumentOf(field), { ...input, ...change });
+    const start = await served.everyRow();
+    const together = await Promise.all([send(), send(), send()]);
+    expect(new Set(together.map(({ __typename }) => __typename)).size).toBe(1);
+    expect(together[0].__typename).toMatch(/Payload$/);
+    const done = await served.everyRow();
+    expect(done).not.toBe(start);
+
+    expect(await send()).toEqual(together[0]);
+    expect(await send(mutation.other)).toMatchObject({ __typename: "KeyReused", usedFor: field });
+    // The key belongs to the action too.
+    const another = schoolMutations.find((other) => other.field !== field && other.field !== "loadRuleSet")!;
+    const reused = await served.send(administrator, schoolDocumentOf(another.field), {
+      ...(await schoolInputNow(another, served)),
+      idempotencyKey: input.idempotencyKey,
+    });
+    expect(reused).toMatchObject({ __typename: "KeyReused", usedFor: field });
+    expect(await served.everyRow()).toBe(done);
+  });
+
+  it.each(cases)(
+    "%s on a reading that is out of date changes nothing and says what is current",
+    async (field, mutation) => {
+      const input = await schoolInputNow(mutation, served);
+      const before = await served.everyRow();
+      for (const seenRevision of [Number(input["seenRevision"]) - 1, Number(input["seenRevision"]) + 1, -1]) {
+        const refused = await served.send(administrator, schoolDocumentOf(field), { ...input, seenRevision });
+        expect(refused).toMatchObject({ __typename: "RevisionPassed", currentRevision: input["seenRevision"] });
+      }
+      expect(await served.everyRow()).toBe(before);
+    },
+  );
+
+  it.each(cases)("%s with a key that is too short or too long is refused", async (field, mutation) => {
+    const input = await schoolInputNow(mutation, served);
+    const before = await served.everyRow();
+    for (const idempotencyKey of ["", "1234567", "x".repeat(101)]) {
+      const refused = await served.send(administrator, schoolDocumentOf(field), { ...input, idempotencyKey });
+      expect(refused.issues.map((issue) => issue.field)).toEqual(["idempotencyKey"]);
+    }
     expect(await served.everyRow()).toBe(before);
   });
 });

@@ -280,7 +280,7 @@ describe("what no label and no recipe can say", () => {
     ["a portion heavier than what goes in", () => ({ portion: { grams: 260, stepGrams: 10 } }), "portion.grams"],
     [
       "an unknown way of cooking",
-      (key: string) => ({ ingredients: [{ food: key, grams: 60 }, egg, { ...milk, retention: "0000" }] }),
+      (key: string) => ({ ingredients: [{ food: key, grams: 60 }, egg, { ...milk, retention: "9999" }] }),
       "ingredients.2.retention",
     ],
     ["no step", () => ({ steps: [] }), "steps"],

@@ -2,7 +2,17 @@ import { globalId } from "../../src/graphql/global-id.js";
 import { newKey } from "../support/app.js";
 import { useServedApp, type Household } from "../support/served-app.js";
 import { DAY } from "./documents.js";
-import { documentOf, everyMutation, inputNow, type Mutation } from "./every-mutation.js";
+import {
+  administrator,
+  documentOf,
+  everyMutation,
+  foundingMutation,
+  inputNow,
+  schoolDocumentOf,
+  schoolInputNow,
+  schoolMutations,
+  type Mutation,
+} from "./every-mutation.js";
 
 const served = useServedApp();
 const roles = ["OBSERVER", "HELPER", "COOK", "COORDINATOR"] as const;
@@ -17,6 +27,7 @@ beforeAll(async () => {
   // People are known from the first request they send.
   for (const person of Object.values(home.carers)) await served.ask(person, "{ me { person { id } } }");
   for (const mutation of everyMutation) inputs.set(mutation.field, await inputNow(mutation, home));
+  for (const mutation of schoolMutations) inputs.set(mutation.field, await schoolInputNow(mutation, served));
   before = await served.everyRow();
 });
 // Nothing that is refused here leaves a trace in any table.
@@ -25,6 +36,12 @@ afterEach(async () => expect(await served.everyRow()).toBe(before));
 const cases = everyMutation.map((mutation) => [mutation.field, mutation] as const);
 const sendAs = async (person: string, mutation: Mutation, change: Record<string, unknown> = {}) =>
   served.send(person, documentOf(mutation.field), { ...inputs.get(mutation.field), ...change });
+
+it("every mutation there is answers for itself here", () => {
+  const asked = [...everyMutation, ...schoolMutations].map(({ field }) => field);
+  const offered = Object.keys(served.inProcess.schema.getMutationType()!.getFields());
+  expect([...asked, foundingMutation].sort()).toEqual(offered.sort());
+});
 
 describe("a carer whose role does not reach", () => {
   it.each(cases)("%s says whom to ask", async (_, mutation) => {
@@ -72,6 +89,38 @@ describe("somebody else's household", () => {
       alternatives: [],
       me: { households: [], administers: [] },
     });
+  });
+});
+
+const schoolCases = schoolMutations.map((mutation) => [mutation.field, mutation] as const);
+
+describe("a school that did not appoint the sender", () => {
+  it.each(schoolCases)("%s is for its administrator only", async (field) => {
+    for (const person of [...Object.values(home.carers), served.newcomer(), "demo:ana"]) {
+      const refused = await served.send(person, schoolDocumentOf(field), inputs.get(field)!);
+      expect(refused.__typename).toBe("NotAppointed");
+      expect(refused.message.length).toBeGreaterThan(10);
+    }
+  });
+
+  it.each(schoolCases)("%s on a school or class that is not there says just that", async (field, { names }) => {
+    const type = { schoolId: "School", schoolClassId: "SchoolClass" }[names];
+    const nobodys = globalId(type, "00000000-0000-4000-8000-000000000000");
+    const said = new Set<string>();
+    for (const id of [nobodys, globalId("Dish", "00000000-0000-4000-8000-000000000000"), "", `${nobodys}=`]) {
+      const refused = await served.send(administrator, schoolDocumentOf(field), { ...inputs.get(field), [names]: id });
+      expect(refused.__typename).toBe("SchoolNotFound");
+      said.add(refused.message);
+    }
+    expect(said.size).toBe(1);
+  });
+
+  it.each(schoolCases)("%s without a token asks to sign in", async (field) => {
+    const { data, errors } = await served.post(null, schoolDocumentOf(field), {
+      input: { idempotencyKey: newKey(), ...inputs.get(field) },
+    });
+    expect(data).toBeNull();
+    expect(errors).toMatchObject([{ extensions: { code: "UNAUTHENTICATED" } }]);
   });
 });
 

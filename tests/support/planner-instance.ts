@@ -51,7 +51,8 @@ export interface PlannerInstance {
     readonly eqBudget: readonly number[];
     readonly effort: readonly number[];
   };
-  readonly reference: { readonly bestObjective: number; readonly lowerBound: number };
+  /** What is known of it; not needed to plan it. */
+  readonly reference?: { readonly bestObjective: number; readonly lowerBound: number };
 }
 
 const CLASSES = ["legume", "fried", "oily", "treat"] as const;
@@ -82,18 +83,20 @@ export function problemFromInstance({ instance }: PlannerInstance): Problem {
     const perSlot = instance.slots.map((_, slot) => candidatesOf(slot));
     const week: number[] = [];
     for (let day = 0; day < days; day += 1) {
-      const lunch: number[] = [];
+      const today: number[] = [];
       for (let slot = 0; slot < slots; slot += 1) {
         week.push(positions.length);
-        if (slot < instance.nLunch) lunch.push(positions.length);
-        positions.push({ child: c, day, box: c * days + day, slot, candidates: perSlot[slot]!, fixed: -1 });
+        today.push(positions.length);
+        // Siblings' lunches are compared slot by slot; snacks are not, so theirs have numbers of their own.
+        const compared = slot < instance.nLunch ? slot : slots * (c + 1) + slot;
+        positions.push({ child: c, day, box: c * days + day, slot: compared, candidates: perSlot[slot]!, fixed: -1 });
       }
       child.dayLo.forEach((lo, n) => {
         const hi = child.dayHi[n]!;
         bands.push({
           name: `day ${n}`,
           measure: n,
-          positions: lunch,
+          positions: today,
           lo: lo > 0 ? lo : null,
           hi: hi < NO_LIMIT ? hi : null,
         });

@@ -315,7 +315,7 @@ export function yieldChecks(catalogue: Catalogue): OutsideCheck[] {
     {
       id: "YP-4 milk",
       about: "grams per millilitre of whole milk",
-      source: `${standardReference}, measures of row 01077: 244 g a cup of 236.588 ml`,
+      source: `${release26}, measures of row 01211: 244 g a cup of 236.588 ml`,
       expected: 1.031,
       tolerance: 0.002,
       found: food("milk-whole").densityGramsPerMl ?? Number.NaN,

@@ -6,6 +6,7 @@ import {
   type DietCode,
   type OriginCode,
 } from "../../../shared/codes.js";
+import { kindFamilies, mixtures } from "../../../shared/food-kinds.js";
 import type { AllergyBrief, LabelBrief } from "../brief.js";
 import { labelledAs, type DerivedDish, type FlatIngredient } from "./derive.js";
 
@@ -22,32 +23,55 @@ export function expandAllergen(allergen: AllergenCode | AllergenGroupCode): read
     : [allergen as AllergenCode];
 }
 
+/** What an allergy is about: allergens by code, and food kinds. */
+interface Avoided {
+  readonly allergens: ReadonlySet<AllergenCode>;
+  readonly kinds: ReadonlySet<string>;
+}
+
+/**
+ * All that an entry of a child's list means: of an allergen its members; of a single food every kind of its family, the
+ * allergen that rows and labels call it by, and the mixtures it is in. An entry that names nothing means nothing.
+ */
+export function widenAllergy({ allergen, foodKind }: Pick<AllergyBrief, "allergen" | "foodKind">): Avoided {
+  if (allergen !== null) return { allergens: new Set(expandAllergen(allergen)), kinds: new Set() };
+  if (foodKind === null) return { allergens: new Set(), kinds: new Set() };
+  const named = [foodKind, ...(mixtures[foodKind]?.of ?? [])];
+  const families = kindFamilies.filter(({ kinds }) => kinds.some((kind) => named.includes(kind)));
+  const kinds = new Set([...named, ...families.flatMap((family) => family.kinds)]);
+  for (const [mixture, { of }] of Object.entries(mixtures)) if (of.some((kind) => kinds.has(kind))) kinds.add(mixture);
+  return { allergens: new Set(families.flatMap((family) => family.allergen ?? [])), kinds };
+}
+
 type LabelFinding = "CONTAINS" | "MAY_CONTAIN" | "UNREAD" | "CLEAR";
 const worstFirst: readonly LabelFinding[] = ["CONTAINS", "MAY_CONTAIN", "UNREAD", "CLEAR"];
 
 /**
- * Labels of the food and of what it is bought as; the worst finding stands. A label that does not speak of a food kind is unread.
+ * Labels of the food and of what it is bought as; the worst finding stands. For a single food a label that was not searched for
+ * that very kind is unread, unless it names the kind's family.
  */
 function readLabels(
   allergy: AllergyBrief,
-  avoided: readonly AllergenCode[],
+  avoided: Avoided,
   { food, bought }: FlatIngredient,
   labels: readonly LabelBrief[],
 ): LabelFinding {
   const findings = labels
     .filter((label) => label.food === food.key || label.food === bought.key)
     .map((label): LabelFinding => {
-      if (allergy.foodKind !== null)
-        return label.kinds?.find((found) => found.kind === allergy.foodKind)?.says ?? "UNREAD";
-      if (label.contains.some((allergen) => avoided.includes(allergen))) return "CONTAINS";
-      return label.mayContain.some((allergen) => avoided.includes(allergen)) ? "MAY_CONTAIN" : "CLEAR";
+      const found = (label.kinds ?? []).filter(({ kind }) => avoided.kinds.has(kind));
+      const says = (what: LabelFinding): boolean => found.some((one) => one.says === what);
+      if (says("CONTAINS") || label.contains.some((allergen) => avoided.allergens.has(allergen))) return "CONTAINS";
+      if (says("MAY_CONTAIN") || label.mayContain.some((allergen) => avoided.allergens.has(allergen)))
+        return "MAY_CONTAIN";
+      return allergy.foodKind === null || found.some(({ kind }) => kind === allergy.foodKind) ? "CLEAR" : "UNREAD";
     });
   return worstFirst.find((finding) => findings.includes(finding)) ?? "UNREAD";
 }
 
 /**
- * Judges one dish for a child's whole list. An allergen is matched by name, a food kind by the kind of each ingredient, both
- * also on the raw row that a cooked one is bought as. A may-contain on a label shuts out only the child who avoids traces.
+ * Judges one dish for a child's whole list. An allergen is matched by name, a food kind by the kind of each ingredient and by its
+ * family (`widenAllergy`), both also on the raw row that a cooked one is bought as. A may-contain on a label shuts out only the child who avoids traces.
  * A packaged food whose label is not on record is plannable and must be read before packing, for every allergy: a brand may
  * add as an ingredient what the generic food does not have. The worst finding is returned: CONTAINS, then MAY_CONTAIN, then
  * the labels to read, sorted by key. Throws RangeError on an allergy that names nothing: it would pass everything.
@@ -61,16 +85,15 @@ export function judgeAllergies(
   let mayContain: AllergyVerdict | null = null;
   for (const allergy of allergies) {
     if (allergy.allergen === null && allergy.foodKind === null) throw new RangeError("an allergy names nothing");
-    const avoided = allergy.allergen === null ? [] : expandAllergen(allergy.allergen);
+    const avoided = widenAllergy(allergy);
+    const named = allergy.allergen ?? allergy.foodKind ?? "";
     for (const ingredient of d.ingredients) {
       const { food, bought } = ingredient;
-      const always = [...food.allergens, ...bought.allergens].find((allergen) => avoided.includes(allergen));
-      if (always !== undefined) return { kind: "CONTAINS", allergen: always, food: food.key };
-      if (allergy.foodKind !== null && (food.kind === allergy.foodKind || bought.kind === allergy.foodKind)) {
-        return { kind: "CONTAINS", allergen: allergy.foodKind, food: food.key };
-      }
+      const always = [...food.allergens, ...bought.allergens].find((allergen) => avoided.allergens.has(allergen));
+      if (always !== undefined) return { kind: "CONTAINS", allergen: allergy.foodKind ?? always, food: food.key };
+      if (avoided.kinds.has(food.kind) || avoided.kinds.has(bought.kind))
+        return { kind: "CONTAINS", allergen: named, food: food.key };
       const finding = readLabels(allergy, avoided, ingredient, labels);
-      const named = allergy.allergen ?? allergy.foodKind ?? "";
       if (finding === "CONTAINS") return { kind: "CONTAINS", allergen: named, food: food.key };
       if (finding === "MAY_CONTAIN" && allergy.avoid === "TRACES") {
         mayContain ??= { kind: "MAY_CONTAIN", allergen: named, food: food.key };

@@ -1,4 +1,5 @@
 import { allergenGroups } from "../../../shared/codes.js";
+import { kindFamilies, mixtures } from "../../../shared/food-kinds.js";
 import type { AllergenCode, AllergenGroupCode, DietCode, OriginCode, ServedForm } from "../../../shared/codes.js";
 import type { AllergyBrief, ChokingRule } from "../brief.js";
 import { completedYears } from "./clock.js";
@@ -11,6 +12,24 @@ export function membersOf(allergen: AllergenCode | AllergenGroupCode): readonly 
   return Object.hasOwn(allergenGroups, allergen)
     ? allergenGroups[allergen as AllergenGroupCode]
     : [allergen as AllergenCode];
+}
+
+/** Codes and food kinds that one entry of a child's list stands for. */
+export function avoidedNames({ allergen, foodKind }: AllergyBrief): { codes: AllergenCode[]; kinds: string[] } {
+  if (allergen !== null) return { codes: [...membersOf(allergen)], kinds: [] };
+  if (foodKind === null) return { codes: [], kinds: [] };
+  const kinds = [foodKind];
+  const codes: AllergenCode[] = [];
+  for (const member of mixtures[foodKind]?.of ?? []) kinds.push(member);
+  for (const kind of [...kinds]) {
+    for (const family of kindFamilies) {
+      if (!family.kinds.includes(kind)) continue;
+      kinds.push(...family.kinds);
+      if (family.allergen !== null) codes.push(family.allergen);
+    }
+  }
+  const within = Object.entries(mixtures).filter(([, { of }]) => kinds.some((kind) => of.includes(kind)));
+  return { codes, kinds: [...kinds, ...within.map(([mixture]) => mixture)] };
 }
 
 const land: readonly OriginCode[] = ["MEAT", "PORK", "BEEF", "POULTRY", "GELATINE"];
@@ -51,17 +70,29 @@ export function labelsNeeded(week: WeekRead, read: ItemRead): string[] {
 }
 
 function checkAllergy(week: WeekRead, read: ItemRead, allergy: AllergyBrief): Fault[] {
-  const avoided = allergy.allergen === null ? [] : membersOf(allergy.allergen);
+  const avoided = avoidedNames(allergy);
   return read.parts.flatMap((part): Fault[] => {
     const at = { ...place(read), food: part.food.key };
-    const kinds = purchaseChain(part.food, week.foods).map((food) => food.kind);
-    if (allergy.foodKind !== null && kinds.includes(allergy.foodKind))
-      return [{ kind: "ALLERGEN", ...at, allergen: allergy.foodKind }];
+    const rows = purchaseChain(part.food, week.foods);
     const { has, may } = declared(week, part);
-    return avoided.flatMap((allergen): Fault[] => {
+    const searched = rows
+      .flatMap((row) => week.labels.get(row.key) ?? [])
+      .flatMap((label) => label.kinds ?? [])
+      .filter(({ kind }) => avoided.kinds.includes(kind));
+    if (
+      allergy.foodKind !== null &&
+      (rows.some((row) => avoided.kinds.includes(row.kind)) || searched.some(({ says }) => says === "CONTAINS"))
+    )
+      return [{ kind: "ALLERGEN", ...at, allergen: allergy.foodKind }];
+    const traces = allergy.avoid === "TRACES";
+    const faults = avoided.codes.flatMap((allergen): Fault[] => {
       if (has.has(allergen)) return [{ kind: "ALLERGEN", ...at, allergen }];
-      return allergy.avoid === "TRACES" && may.has(allergen) ? [{ kind: "MAY_CONTAIN", ...at, allergen }] : [];
+      return traces && may.has(allergen) ? [{ kind: "MAY_CONTAIN", ...at, allergen }] : [];
     });
+    const mayHold = traces && searched.some(({ says }) => says === "MAY_CONTAIN");
+    return faults.length === 0 && mayHold && allergy.foodKind !== null
+      ? [{ kind: "MAY_CONTAIN", ...at, allergen: allergy.foodKind }]
+      : faults;
   });
 }
 

@@ -1,7 +1,7 @@
 import type { EquipmentKind } from "../../../shared/codes.js";
 import type { SessionBrief } from "../brief.js";
 import type { TaskPlan } from "../week.js";
-import { membersOf } from "./check-safety.js";
+import { avoidedNames } from "./check-safety.js";
 import { dayNumber, instant } from "./clock.js";
 import type { Fault } from "./fault.js";
 import { groupBy, purchaseChain } from "./week-read.js";
@@ -164,9 +164,10 @@ function missingAllergens(
 ): Fault[] {
   const avoided = new Set<string>(
     week.brief.children.flatMap((child) =>
-      child.allergies.flatMap(({ allergen, foodKind }) =>
-        allergen === null ? [foodKind ?? ""] : [...membersOf(allergen)],
-      ),
+      child.allergies.flatMap((allergy) => {
+        const { codes, kinds } = avoidedNames(allergy);
+        return [...codes, ...kinds];
+      }),
     ),
   );
   const brought = foods
@@ -218,6 +219,45 @@ function checkBaseTasks(week: WeekRead): Fault[] {
       ];
     },
   );
+}
+
+/**
+ * A base that stands for hours is used no sooner: from the end of its task, or of its session when it was cooked before this plan,
+ * until the first hand is laid on a dish that takes it for a day and child that the batch feeds.
+ */
+function checkStanding(week: WeekRead, timed: readonly Timed[]): Fault[] {
+  return week.draft.batches.flatMap((batch): Fault[] => {
+    const base = week.bases.get(batch.base);
+    const session = week.sessions.get(batch.session);
+    const rest = base?.restMinutes ?? 0;
+    if (!base || !session || rest === 0) return [];
+    const cooking = timed.filter(
+      ({ task }) => task.kind === "BASE" && task.base === base.key && task.session === session.key,
+    );
+    const closes = instant(session.date, session.startsAt) + session.elapsedMinutes;
+    const ready = (batch.made || cooking.length === 0 ? closes : Math.max(...cooking.map(({ ends }) => ends))) + rest;
+    return timed
+      .filter(
+        ({ task, starts }) =>
+          task.kind === "FINISH" &&
+          starts < ready &&
+          week.brief.catalogue.dishes.some(
+            (dish) => dish.key === task.dish && dish.bases.some((use) => use.base === base.key),
+          ) &&
+          batch.feeds.some(
+            ({ date, childIds }) =>
+              task.forDates.includes(date) && childIds.some((childId) => task.childIds.includes(childId)),
+          ),
+      )
+      .map(({ task, starts }) => ({
+        kind: "USED_BEFORE_STOOD",
+        base: base.key,
+        session: task.session,
+        task: task.key,
+        found: starts,
+        limit: ready,
+      }));
+  });
 }
 
 /** The finishing of one dish for one date: who eats it, and the tasks that make it. */
@@ -348,6 +388,7 @@ export function checkTasks(week: WeekRead): Fault[] {
     ...checkEquipment(timed, week),
     ...checkMinutes(week),
     ...checkBaseTasks(week),
+    ...checkStanding(week, timed),
     ...[...toFinish.values()].flatMap((reads) => checkFinish(week, reads, timed)),
     ...checkPacking(week, timed),
   ];

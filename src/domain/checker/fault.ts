@@ -65,6 +65,7 @@ export const faultKinds = [
   "FEEDS_DO_NOT_ADD_UP",
   "FED_OUT_OF_DATE",
   "FED_BEFORE_MADE",
+  "USED_BEFORE_STOOD",
   "WINDOW_NOT_ALLOWED",
   "TOO_MANY_BATCHES",
   "BASE_SHORT",

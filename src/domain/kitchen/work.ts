@@ -3,7 +3,7 @@ import type { Base, Dish, DishStep, Food } from "../../../shared/catalogue.js";
 import type { EquipmentKind } from "../../../shared/codes.js";
 import type { SessionBrief, WeekBrief } from "../brief.js";
 import { addDays } from "../calendar/dates.js";
-import { expandAllergen } from "../catalogue/allergens.js";
+import { widenAllergy } from "../catalogue/allergens.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
 import type { BatchPlan, BoxPlan, ReadyUse, TaskPlan } from "../week.js";
 
@@ -190,7 +190,9 @@ export function listWork(input: WorkInput): Work[] {
       kind: "BASE",
       base: batch.base,
       dish: null,
-      text: `${base.name}, ${count(batch.batches, "batch", "batches")}: ${base.steps.join(" ")}`,
+      text: `${base.name}, ${count(batch.batches, "batch", "batches")}: ${base.steps.join(" ")}${
+        base.restMinutes == null ? "" : ` Let it stand at least ${inHours(base.restMinutes)} before it is used.`
+      }`,
       childIds: distinct(batch.feeds.flatMap((feed) => feed.childIds)),
       forDates: distinct(batch.feeds.map((feed) => feed.date)),
       handsOnMinutes: load.handsOn,
@@ -361,11 +363,12 @@ export function listWork(input: WorkInput): Work[] {
  * say they may contain, and single foods. Sorted.
  */
 function listAvoided(brief: WeekBrief): (foods: readonly Food[]) => string[] {
-  const allergies = brief.children.flatMap((child) => child.allergies);
-  const allergens = new Set<string>(
-    allergies.flatMap(({ allergen }) => (allergen === null ? [] : expandAllergen(allergen))),
+  const avoided = new Set<string>(
+    brief.children
+      .flatMap((child) => child.allergies)
+      .map(widenAllergy)
+      .flatMap(({ allergens, kinds }) => [...allergens, ...kinds]),
   );
-  const kinds = new Set(allergies.flatMap(({ foodKind }) => (foodKind === null ? [] : [foodKind])));
   const onLabel = new Map<string, string[]>();
   for (const { food, contains, mayContain, kinds: lookedFor = [] } of brief.labels) {
     const named = lookedFor.filter(({ says }) => says !== "CLEAR").map(({ kind }) => kind);
@@ -373,7 +376,7 @@ function listAvoided(brief: WeekBrief): (foods: readonly Food[]) => string[] {
   }
   return (foods) =>
     distinct(foods.flatMap(({ key, kind, allergens: always }) => [...always, kind, ...(onLabel.get(key) ?? [])]))
-      .filter((name) => allergens.has(name) || kinds.has(name))
+      .filter((name) => avoided.has(name))
       .sort();
 }
 
@@ -389,5 +392,7 @@ const goesHot = (item: BoxPlan["items"][number]): boolean => item.holding.case =
 const usesBase = (dish: Dish | undefined, base: string): boolean =>
   dish?.bases.some((use) => use.base === base) ?? false;
 const distinct = (values: readonly string[]): string[] => [...new Set(values)];
+const inHours = (minutes: number): string =>
+  [`${Math.floor(minutes / 60)} h`, ...(minutes % 60 === 0 ? [] : [`${minutes % 60} min`])].join(" ");
 const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

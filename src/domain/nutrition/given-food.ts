@@ -2,7 +2,7 @@
 import type { Food } from "../../../shared/catalogue.js";
 import type { NutrientTag } from "../../../shared/codes.js";
 import type { AllergyBrief, ChildDayBrief, GivenFoodBrief } from "../brief.js";
-import { expandAllergen } from "../catalogue/allergens.js";
+import { widenAllergy } from "../catalogue/allergens.js";
 
 export interface GivenNutrients {
   /** Of what is known; a figure a food lacks counts as nothing, so that no minimum is thought met by it. */
@@ -18,11 +18,10 @@ export function isAvoided(
   food: Pick<Food, "allergens" | "kind">,
   allergies: readonly Pick<AllergyBrief, "allergen" | "foodKind">[],
 ): boolean {
-  return allergies.some(
-    ({ allergen, foodKind }) =>
-      (allergen !== null && expandAllergen(allergen).some((one) => food.allergens.includes(one))) ||
-      food.kind === foodKind,
-  );
+  return allergies.some((allergy) => {
+    const avoided = widenAllergy(allergy);
+    return avoided.kinds.has(food.kind) || food.allergens.some((allergen) => avoided.allergens.has(allergen));
+  });
 }
 
 /** Energy, nutrients and free sugars of what is given on a day, or of its part at one break: a food without a break belongs to all of them, by their shares of the day. */

@@ -26,6 +26,7 @@ import type { CatalogueIndex, DerivedDish } from "../catalogue/derive.js";
 import { judgeChoking } from "../food-safety/choking.js";
 import { judgeHolding, type HoldingFault } from "../food-safety/holding.js";
 import { comesHotOutOf } from "../kitchen/heat.js";
+import { hasStood, hasStoodByMorning } from "../kitchen/standing.js";
 import { baseMinutes, finishSteps, packMinutesPerBox, type FinishPart } from "../kitchen/work.js";
 import { nutrientsGiven, type GivenNutrients } from "../nutrition/given-food.js";
 import { dailyNeeds, type DailyNeeds } from "../nutrition/needs.js";
@@ -325,6 +326,31 @@ function createKitchenFilter(brief: WeekBrief, index: CatalogueIndex, labels: re
     );
     return fits ? null : { kind: "NO_SESSION", base: key };
   };
+  /**
+   * A base that has to stand must be ready for the session that takes it: the evening before where the dish may be finished then,
+   * for nobody knows yet whether it will, else the morning. Every session whose product the morning could take has to make it.
+   */
+  const judgeStanding = rememberCause(
+    ({ dish, date }: { dish: Dish; date: string }) => `${dish.key}@${date}`,
+    ({ dish, date }) => {
+      const evening = canFinishEveningBefore(brief.sessions, dish, date)
+        ? brief.sessions.find((session) => session.kind === "EVENING" && session.date === addDays(date, -1))
+        : undefined;
+      for (const { base: key } of dish.bases) {
+        const base = index.base(key);
+        if (base?.restMinutes == null) continue;
+        const inDate = brief.sessions.filter(
+          (session) =>
+            base.windows.includes(session.kind) &&
+            hasStoodByMorning(brief.sessions, base, session, date) &&
+            date <= addDays(session.date, base.keepsChilledDays - (session.kind === "EVENING" ? 0 : 1)),
+        );
+        const late = inDate.some((session) => evening !== undefined && !hasStood(base, session, evening));
+        if (late || (inDate.length === 0 && !isReady(key))) return { kind: "NO_SESSION", base: key };
+      }
+      return null;
+    },
+  );
   const judgeFood = rememberCause(
     (derived: DerivedDish) => derived.dish.key,
     (derived) => {
@@ -371,7 +397,7 @@ function createKitchenFilter(brief: WeekBrief, index: CatalogueIndex, labels: re
   return {
     judgeFood,
     judgeWork: (dish: Dish, derived: DerivedDish, day: ChildDayBrief, items: number): ExclusionCause | null =>
-      judgeMeans(derived) ?? judgeMorning({ dish, day, items }),
+      judgeMeans(derived) ?? judgeStanding({ dish, date: day.date }) ?? judgeMorning({ dish, day, items }),
   };
 }
 

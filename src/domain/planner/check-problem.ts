@@ -6,6 +6,8 @@ import { POINT } from "./problem-tables.js";
 /** What is wrong with a number of the problem, and where: `place` is its path, such as `positions[3].candidates[0].cost`. */
 export interface ProblemFault {
   readonly kind:
+    /** A list, a part or a word is not there, or is something else; a number that is not there counts as NOT_INTEGER. */
+    | "MISSING"
     | "NOT_INTEGER"
     | "NEGATIVE"
     | "OUT_OF_RANGE"
@@ -20,6 +22,7 @@ export interface ProblemFault {
     /** A sum could pass 2^31 - 1 (points: 2^53 / 1000 in all). */
     | "TOO_LARGE";
   readonly place: string;
+  /** NaN where there is no number to show. */
   readonly value: number;
 }
 
@@ -28,6 +31,73 @@ const LARGEST = 2147483647;
 const LARGEST_POINTS = Math.floor(Number.MAX_SAFE_INTEGER / (POINT * 4096));
 /** Faults listed at most: a wrong builder gets many places wrong at once. */
 const MOST_FAULTS = 100;
+
+/** What a part of a problem is made of, numbers left out. */
+type Shape =
+  | { readonly is: "LIST"; readonly of?: Shape }
+  | { readonly is: "PART"; readonly fields: Readonly<Record<string, Shape>>; readonly orNull?: true }
+  | { readonly is: "TRUTH" }
+  | { readonly is: "WORD"; readonly words: readonly string[] };
+const list: Shape = { is: "LIST" };
+const truth: Shape = { is: "TRUTH" };
+const listOf = (fields: Readonly<Record<string, Shape>>): Shape => ({ is: "LIST", of: { is: "PART", fields } });
+const finishShape = { is: "PART", fields: { equipment: list } } as const;
+const row = { positions: list };
+const problemShape: Shape = {
+  is: "PART",
+  fields: {
+    dishes: listOf({
+      main: truth,
+      morning: finishShape,
+      split: { is: "PART", orNull: true, fields: { evening: finishShape, morning: finishShape } },
+    }),
+    bases: listOf({ equipment: list, windows: listOf({}) }),
+    windows: listOf({ kind: { is: "WORD", words: ["WEEKEND", "EVENING", "MORNING"] }, equipment: list }),
+    ready: listOf({}),
+    positions: listOf({ candidates: listOf({ q: list, bases: listOf({}) }) }),
+    bands: listOf(row),
+    targets: listOf(row),
+    distinct: listOf({ ...row, counts: { is: "WORD", words: ["DAYS", "KINDS"] } }),
+    together: listOf({ boxes: list }),
+    relaxed: { is: "PART", fields: { siblings: list, repeats: list, starch: list } },
+    neighbours: { is: "LIST", of: list },
+    stayClose: { is: "PART", orNull: true, fields: { dishAt: list } },
+    sharing: truth,
+  },
+};
+
+function findMissing(value: unknown, shape: Shape, place: string, report: (place: string) => void): void {
+  switch (shape.is) {
+    case "TRUTH":
+      if (typeof value !== "boolean") report(place);
+      return;
+    case "WORD":
+      if (!shape.words.some((word) => word === value)) report(place);
+      return;
+    case "LIST": {
+      if (!Array.isArray(value)) {
+        report(place);
+        return;
+      }
+      const { of } = shape;
+      if (of !== undefined) value.forEach((entry, i) => findMissing(entry, of, `${place}[${i}]`, report));
+      return;
+    }
+    case "PART":
+      if (value === null && shape.orNull === true) return;
+      if (typeof value !== "object" || value === null) {
+        report(place);
+        return;
+      }
+      for (const [field, inner] of Object.entries(shape.fields))
+        findMissing(
+          (value as Record<string, unknown>)[field],
+          inner,
+          place === "" ? field : `${place}.${field}`,
+          report,
+        );
+  }
+}
 
 /**
  * Whether the search can work with the problem (and the options): whole numbers in range, indices that exist, lists of the length
@@ -66,6 +136,9 @@ export function checkProblem(problem: Problem, options?: SearchOptions): Result<
     });
   };
 
+  // Nothing is asked of a part that is not there.
+  findMissing(problem, problemShape, "", (place) => report("MISSING", place, Number.NaN));
+  if (faults.length > 0) return fail(faults);
   for (const field of ["days", "children", "measures", "equipment"] as const) whole(field, problem[field]);
   if (problem.days === 0) report("NOTHING", "days", 0);
   if (problem.children === 0) report("NOTHING", "children", 0);

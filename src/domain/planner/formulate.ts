@@ -5,6 +5,7 @@ import type { ChildBrief, SessionBrief, WeekBrief } from "../brief.js";
 import { addDays, daysBetween } from "../calendar/dates.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
 import { comesHotOutOf, isCooked } from "../kitchen/heat.js";
+import { hasStoodByMorning } from "../kitchen/standing.js";
 import { baseMinutes, finishLoad, packMinutesPerBox, type FinishPart } from "../kitchen/work.js";
 import {
   canFinishEveningBefore,
@@ -100,7 +101,7 @@ export const UNITS_PER_GRAM = 100;
 /** More than any session has: finishing all in the morning is not to be had. */
 const NEVER = 1_000_000;
 /** More than any load, `NEVER` included. */
-const NO_LIMIT = 1_000 * NEVER;
+export const NO_LIMIT = 1_000 * NEVER;
 
 interface Figure {
   readonly nutrient: NutrientTag | "FREE_SUGAR";
@@ -423,8 +424,8 @@ function listBoxes(brief: WeekBrief, places: readonly PlaceCandidates[]): BoxPla
 interface WindowRow {
   readonly session: SessionBrief;
   readonly window: ProblemWindow;
-  /** First and last school day (index) a base that keeps `days` serves when made here. */
-  readonly serves: (keepsDays: number) => { readonly firstDay: number; readonly lastDay: number } | null;
+  /** First and last school day (index) a base serves when made here. */
+  readonly serves: (base: Base) => { readonly firstDay: number; readonly lastDay: number } | null;
 }
 
 interface Packed {
@@ -496,10 +497,14 @@ function listWindows(
             isDone ? NO_LIMIT : ownedUnits(brief, of) * session.elapsedMinutes * TENTHS,
           ),
         },
-        serves: (keepsDays) => {
+        serves: (base) => {
           // A weekend's product is for later days; keeping counts from the day it is made all the same.
-          const firstDay = dates.findIndex((date) => (session.kind === "WEEKEND" ? date > made : date >= made));
-          const until = addDays(made, keepsDays - 1);
+          const firstDay = dates.findIndex(
+            (date) =>
+              (session.kind === "WEEKEND" ? date > made : date >= made) &&
+              hasStoodByMorning(brief.sessions, base, session, date),
+          );
+          const until = addDays(made, base.keepsChilledDays - 1);
           const last = isOver && packed.lastDate !== null && packed.lastDate < until ? packed.lastDate : until;
           const lastDay = dates.findLastIndex((date) => date <= last);
           return firstDay < 0 || lastDay < firstDay ? null : { firstDay, lastDay };
@@ -625,7 +630,7 @@ function windowsOf(
 ): ProblemBase["windows"][number][] {
   const one = baseMinutes(base, 1, brief.household.equipment);
   return windows.flatMap(({ session, serves }, window) => {
-    const days = serves(base.keepsChilledDays);
+    const days = serves(base);
     const lacks =
       missingKind(brief, index, base) !== null || base.equipment.some((use) => use.units > ownedUnits(brief, use.kind));
     const fits = one.handsOn <= session.handsOnMinutes && one.handsOn + one.passive <= session.elapsedMinutes;
@@ -658,7 +663,9 @@ function listReady(
       if (base === undefined || session === undefined) return [];
       const first = session.kind === "EVENING" ? addDays(session.date, 1) : session.date;
       const last = addDays(first, base.keepsChilledDays - 1);
-      return row(made.base, made.batches * Math.floor(base.batchGrams), first, last, { kind: "MADE", index: m });
+      const ready = dates.find((date) => date >= first && hasStoodByMorning(brief.sessions, base, session, date));
+      if (ready === undefined) return [];
+      return row(made.base, made.batches * Math.floor(base.batchGrams), ready, last, { kind: "MADE", index: m });
     }),
   ];
 }
