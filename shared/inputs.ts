@@ -57,7 +57,13 @@ export const createHouseholdInput = z.object({
 });
 
 export const allergyInput = z
-  .object({ allergen: allergenName.nullish(), foodKind: slug.nullish(), avoid: z.enum(["TRACES", "INGREDIENTS"]) })
+  .object({
+    allergen: allergenName.nullish(),
+    foodKind: slug.nullish(),
+    avoid: z.enum(["TRACES", "INGREDIENTS"]),
+    /** The kind is meant although no food of the catalogue is of it. */
+    kindUnknown: z.boolean().default(false),
+  })
   .refine((entry) => (entry.allergen == null) !== (entry.foodKind == null), "Give either allergen or foodKind.");
 
 export const createChildInput = z.object({

@@ -10,6 +10,7 @@ import type { App } from "./app.js";
 import { changeHousehold, livesHere, roleIn, type HouseholdChangeFailure } from "./change-household.js";
 import { checkInput, invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
+import { checkKind } from "./known-kind.js";
 import { leastRole, may } from "./may.js";
 import { once } from "./once.js";
 import { queueRecheck, recheckNow, touching } from "./recheck.js";
@@ -26,6 +27,7 @@ interface AllergyChange {
 }
 export interface RecordAllergy extends AllergyChange {
   readonly avoid: Avoid;
+  readonly kindUnknown?: boolean;
 }
 export interface RemoveAllergy extends AllergyChange {
   /** INGREDIENTS keeps it, less strictly; null removes it. */
@@ -58,6 +60,8 @@ const countUp = (tx: Tx, childId: string) =>
 export async function recordAllergy(app: App, personId: string, input: RecordAllergy): Promise<Changed> {
   const checked = checkInput(allergyInput, input);
   if (!checked.ok) return checked;
+  const known = checkKind(app, input, "foodKind");
+  if (!known.ok) return known;
   const recorded = await changeHousehold<{ childId: string }, AllergyFailure>(
     app,
     {

@@ -5,6 +5,7 @@ import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
 import { changeHousehold, type HouseholdChangeFailure } from "./change-household.js";
 import { checkInput, invalid } from "./check-input.js";
+import { checkKind } from "./known-kind.js";
 import { toDate, todayIn } from "./local-day.js";
 
 export interface CreateChild {
@@ -23,6 +24,7 @@ export interface CreateChild {
     readonly allergen?: string | null;
     readonly foodKind?: string | null;
     readonly avoid: "TRACES" | "INGREDIENTS";
+    readonly kindUnknown?: boolean;
   }[];
   readonly minutesToEat: number;
   readonly appetite: number;
@@ -36,7 +38,7 @@ export interface CreateChild {
 const schoolWeekdays = ["MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY"];
 const OLDEST_YEARS = 20;
 
-/** Allergies are kept as they are entered: a kind the catalogue does not know yet is kept too, for the day it does. */
+/** A kind the catalogue does not know yet is kept too, for the day it does, when the sender says that it is meant. */
 export async function createChild(
   app: App,
   personId: string,
@@ -45,6 +47,10 @@ export async function createChild(
   const checked = checkInput(createChildInput, input);
   if (!checked.ok) return checked;
   const child = checked.value;
+  for (const [at, allergy] of child.allergies.entries()) {
+    const known = checkKind(app, allergy, `allergies.${at}.foodKind`);
+    if (!known.ok) return known;
+  }
   if (!isCalendarDate(child.dateOfBirth))
     return fail(
       invalid("dateOfBirth", `${child.dateOfBirth} is no day of the calendar`, "Send a real date as YYYY-MM-DD."),

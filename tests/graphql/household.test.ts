@@ -118,6 +118,18 @@ describe("a new household", () => {
     expect(await count("week_plan")).toBe(before);
   });
 
+  it("is asked again when an allergy names a food that no food is: a slip of the pen would shut out nothing", async () => {
+    const { id, revision } = await homeOf(person);
+    const withAllergy = (allergy: object) =>
+      send(person, CHILD, { householdId: id, seenRevision: revision, ...child, allergies: [allergy] });
+    const refused = await withAllergy({ foodKind: "soy" });
+    expect(refused.__typename).toBe("InvalidInput");
+    expect(refused.issues[0].field).toBe("allergies.0.foodKind");
+    expect(refused.issues[0].fix).toMatch(/soya/);
+    expect(refused.issues[0].fix).toMatch(/kindUnknown/);
+    expect((await withAllergy({ foodKind: "soy", kindUnknown: true })).__typename).toBe("CreateChildPayload");
+  });
+
   it("hears every complaint about its input at once, and nothing is saved", async () => {
     const { id, revision } = await homeOf(person);
     const before = [await count("child"), await count("household"), await count("idempotency_key")];
