@@ -29,10 +29,14 @@ export type Config = {
   readonly logLevel: LogLevel;
   /** Search steps of the planner; null leaves the planner's own default. */
   readonly planSteps: number | null;
+  /** How long the bound of a stored week may be proved, beside everything else; 0: not at all. */
+  readonly boundSeconds: number;
   /** Whether the explorer page is served. */
   readonly explorer: boolean;
 };
 
+/** Enough for the linear program of a week of three children and some of the tree. */
+const DEFAULT_BOUND_SECONDS = 20;
 const LOG_LEVELS = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
 export type LogLevel = (typeof LOG_LEVELS)[number];
 
@@ -94,6 +98,7 @@ const variables = z.object({
   OIDC_JWKS_URL: webUrl("Leave it out to find the keys through the issuer's openid-configuration.").optional(),
   LOG_LEVEL: z.enum(LOG_LEVELS, `must be one of ${LOG_LEVELS.join(", ")}. Leave it out for info.`).default("info"),
   PLAN_STEPS: wholeNumber(1, 1_000_000_000, "Leave it out for the planner's default.").optional(),
+  BOUND_SECONDS: wholeNumber(0, 600, "Leave it out for 20; 0 proves nothing.").default(DEFAULT_BOUND_SECONDS),
   EXPLORER: z.enum(["on", "off"], "must be on or off. Leave it out: on in development, off in production.").optional(),
 });
 
@@ -131,6 +136,7 @@ export function readConfig(env: NodeJS.ProcessEnv = process.env): Config {
     tokens: Object.freeze(tokens),
     logLevel: read.LOG_LEVEL,
     planSteps: read.PLAN_STEPS ?? null,
+    boundSeconds: read.BOUND_SECONDS,
     explorer: read.EXPLORER === undefined ? !production : read.EXPLORER === "on",
   });
 }

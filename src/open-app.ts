@@ -4,6 +4,7 @@ import type { Config } from "./config.js";
 import { seedDemo } from "./database/seed.js";
 import { openDatabase } from "./database/start.js";
 import { indexCatalogue } from "./domain/catalogue/derive.js";
+import { startBoundPool } from "./jobs/bound-pool.js";
 import { openQueue, type JobQueue } from "./jobs/queue.js";
 import { startPlannerPool } from "./jobs/planner-pool.js";
 import { PLAN_STEPS } from "./plan-steps.js";
@@ -41,13 +42,21 @@ export async function openApp(
     const queue = await openQueue(opened.serverUrl, {
       onError: (error) => say(`the queue of plans: ${error.message}`),
     });
-    const planner = startPlannerPool(reference.catalogue, threads);
+    const prover =
+      config.boundSeconds > 0
+        ? startBoundPool({
+            seconds: config.boundSeconds,
+            onError: (error) => say(`the proof of a bound: ${error instanceof Error ? error.message : String(error)}`),
+          })
+        : null;
+    const planner = startPlannerPool(reference.catalogue, { ...threads, keepProblems: prover !== null });
     return {
       app: {
         db: opened.db,
         reference,
         index: indexCatalogue(reference.catalogue),
         planner,
+        prover,
         queue,
         now: () => new Date(),
         planSteps: config.planSteps ?? PLAN_STEPS,
@@ -57,6 +66,7 @@ export async function openApp(
       async stop() {
         await queue.stop();
         await planner.stop();
+        await prover?.stop();
         await opened.stop();
       },
     };

@@ -5,6 +5,7 @@ import type { Reference } from "../database/reference.js";
 import type { PlaceBrief, WeekBrief } from "../domain/brief.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import type { Alternative } from "../domain/planner/alternatives.js";
+import type { AnswerTo, Question } from "../domain/planner/questions.js";
 import type { WeekOutcome } from "../domain/planner/plan-week.js";
 import type { WeekDraft } from "../domain/week.js";
 
@@ -21,12 +22,40 @@ export interface PlanAnswer {
   /** Hands-on minutes of the best week found without sharing; null when there is none or it was not asked for. */
   readonly aloneMinutes: number | null;
   readonly compared: boolean;
+  /** The problem the week was found on, JSON, gzip: what its bound is proved for. Null for no week, or when nobody proves bounds. */
+  readonly problem: Uint8Array | null;
 }
 
 /** The planner behind its worker thread. */
 export interface Planner {
   plan(request: PlanRequest, onProgress?: (percent: number, bestPoints: number | null) => void): Promise<PlanAnswer>;
   alternatives(brief: WeekBrief, draft: WeekDraft, place: PlaceBrief): Promise<readonly Alternative[]>;
+  /** Rejects with the signal's reason as soon as it is given; the search ends soon after. */
+  ask<Q extends Question>(question: Q, signal?: AbortSignal): Promise<AnswerTo<Q>>;
+}
+
+/** Proves how good a week is for sure, behind a worker thread of its own. */
+export interface Prover {
+  /**
+   * Answers at once and hands over the proof when there is one. A later proof about the same thing ends this one; so does a fault,
+   * which is told to whoever opened the prover.
+   * @param request.objective thousandths of a point of the week found
+   */
+  prove(
+    request: { readonly about: string; readonly problem: Uint8Array; readonly objective: number },
+    keep: (proof: Proof) => Promise<void>,
+  ): void;
+  /** Resolves when no proof is under way. */
+  settled(): Promise<void>;
+}
+export interface Proof {
+  /** Thousandths of a point. */
+  readonly bound: number;
+  /** Linear programs solved. */
+  readonly nodes: number;
+  readonly milliseconds: number;
+  /** What it takes to work the bound out again: JSON, gzip. */
+  readonly certificate: Uint8Array;
 }
 
 /** What a person sends to have a week planned. */
@@ -67,6 +96,8 @@ export interface App {
   readonly reference: Reference;
   readonly index: CatalogueIndex;
   readonly planner: Planner;
+  /** Null where no bounds are proved. */
+  readonly prover: Prover | null;
   /** Null where nothing works on jobs. */
   readonly queue: Queue | null;
   readonly now: () => Date;

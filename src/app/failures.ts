@@ -1,6 +1,7 @@
 /** Everything a person can be told when what they asked for is not done; facts only, `explain` adds the sentence. */
 import type { RoleCode, PersonRow } from "../database/household.js";
 import type { BoxStateCode, WorkStateCode } from "../database/week.js";
+import type { WeekBrief } from "../domain/brief.js";
 import type { Conflict } from "../domain/planner/conflicts.js";
 
 export interface InputIssue {
@@ -21,7 +22,13 @@ export type Failure =
   | { readonly kind: "WeekAgreed"; readonly agreedAt: string }
   | { readonly kind: "OutsideTerm"; readonly weekStart: string; readonly nextSchoolDay: string | null }
   | { readonly kind: "NoSchool"; readonly childIds: readonly string[] }
-  | { readonly kind: "WeekInfeasible"; readonly conflicts: readonly Conflict[] }
+  | {
+      readonly kind: "WeekInfeasible";
+      readonly conflicts: readonly Conflict[];
+      /** What could not be planned, and the day before which nothing can be changed: for asking why. */
+      readonly brief: WeekBrief;
+      readonly notBefore: string;
+    }
   | { readonly kind: "DishUnknown"; readonly dish: string; readonly nearest: readonly string[] }
   | { readonly kind: "SwapRefused"; readonly conflicts: readonly Conflict[]; readonly householdId: string }
   | { readonly kind: "BoxClosed"; readonly state: BoxStateCode }

@@ -19,7 +19,7 @@ export interface ItemChange {
   readonly seenRevision: number;
 }
 
-const placeOf = (item: BoxItemRow): PlaceBrief => ({
+export const placeOf = (item: BoxItemRow): PlaceBrief => ({
   childId: item.childId,
   date: item.date,
   breakKey: item.breakKey,
@@ -105,7 +105,7 @@ interface Opened {
 }
 
 /** The week around an item of the newest plan. */
-async function openItem(
+export async function openItem(
   app: App,
   personId: string,
   itemId: string | null,

@@ -190,9 +190,18 @@ export async function mendWeek(
       () => Promise.resolve(ok({ changed: [] })),
     );
   const letGo = pinsToLetGo(opened.value);
+  const brief = inputs.assemble({
+    facts: { ...inputs.facts, pins: inputs.facts.pins.filter((pin) => !letGo.includes(pin)) },
+    stayClose: true,
+  });
   const answer = await planMended(app, opened.value);
   if (answer.outcome.kind === "INFEASIBLE")
-    return fail({ kind: "WeekInfeasible", conflicts: answer.outcome.conflicts });
+    return fail({
+      kind: "WeekInfeasible",
+      conflicts: answer.outcome.conflicts,
+      brief,
+      notBefore: inputs.now.date,
+    });
   const wereBlocked = new Set(blocked.map(keyOf));
   return storePlan(app, {
     gone: { kind: "NothingThere", what: "week" } as const,
@@ -200,10 +209,7 @@ export async function mendWeek(
     verb: "planWeek",
     seenRevision: input.seenRevision,
     inputs,
-    brief: inputs.assemble({
-      facts: { ...inputs.facts, pins: inputs.facts.pins.filter((pin) => !letGo.includes(pin)) },
-      stayClose: true,
-    }),
+    brief,
     answer: answer as Planned,
     staysAgreed: (changed) => changed.every((key) => wereBlocked.has(key)),
     also: async (tx) => {

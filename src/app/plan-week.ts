@@ -15,6 +15,7 @@ import type { FailureOf } from "./failures.js";
 import { judgeBoxes } from "./judge-boxes.js";
 import { leastRole, may, type Verb } from "./may.js";
 import { before, once, type Attempt } from "./once.js";
+import { proveLater } from "./prove-week.js";
 import { readWeekInputs, type WeekInputs } from "./read-brief.js";
 
 export type PlanWeekFailure = FailureOf<
@@ -81,7 +82,7 @@ export interface StoreRequest<Gone> {
 }
 
 /** Checks the week independently and writes it, all in one transaction. */
-export function storePlan<Gone>(
+export async function storePlan<Gone>(
   app: App,
   request: StoreRequest<Gone>,
 ): Promise<Result<WeekRef, Gone | FailureOf<"NotPermitted" | "RevisionPassed" | "KeyReused" | "InvalidInput">>> {
@@ -104,8 +105,11 @@ export function storePlan<Gone>(
         },
       ]),
   );
-  return once<WeekRef, Gone | FailureOf<"NotPermitted" | "RevisionPassed">>(app, attempt, async (tx) => {
-    const householdId = inputs.household.id;
+  const householdId = inputs.household.id;
+  let stored: { readonly weekId: string; readonly planId: string } | null = null;
+  const result = await once<WeekRef, Gone | FailureOf<"NotPermitted" | "RevisionPassed">>(app, attempt, async (tx) => {
+    // A transaction that is tried again stores anew.
+    stored = null;
     await lockVerdicts(tx, householdId);
     let weekId = old?.id;
     if (weekId === undefined) {
@@ -123,7 +127,7 @@ export function storePlan<Gone>(
     const agreed = old?.plan.state === "AGREED" && (request.staysAgreed?.(changed) ?? true);
     // What the week was planned by may have changed while it was planned: it is stored with the verdict of this moment.
     const blocks = await verdictNow(app, attempt.personId, inputs, draft, boxStates);
-    await savePlan(tx, {
+    const planId = await savePlan(tx, {
       householdId,
       weekId,
       number: (old?.plan.number ?? 0) + 1,
@@ -146,6 +150,7 @@ export function storePlan<Gone>(
       ),
       allergensOf: (dish) => inputs.index.derived(dish).allergens,
     });
+    stored = { weekId, planId };
     const wereBlocked = (old?.plan.boxes ?? []).filter((box) => box.state === "BLOCKED" && box.date >= inputs.now.date);
     await announceVerdicts(tx, [
       ...new Map(
@@ -157,6 +162,16 @@ export function storePlan<Gone>(
     ]);
     return ok({ householdId, weekStart: inputs.weekStart, changed });
   });
+  const { problem, outcome } = answer;
+  if (result.ok && stored !== null && problem !== null)
+    proveLater(app, attempt.personId, {
+      ...(stored as { weekId: string; planId: string }),
+      householdId,
+      weekStart: inputs.weekStart,
+      problem,
+      objectivePoints: outcome.objectivePoints,
+    });
+  return result;
 }
 
 /** Why boxes of a week about to be stored would not pass, by everything that is committed by now; boxes of the past stay out. */
@@ -284,7 +299,12 @@ export async function planWeek(
     ...(steps === undefined ? {} : { steps }),
   });
   if (answer.outcome.kind === "INFEASIBLE")
-    return fail({ kind: "WeekInfeasible", conflicts: answer.outcome.conflicts });
+    return fail({
+      kind: "WeekInfeasible",
+      conflicts: answer.outcome.conflicts,
+      brief,
+      notBefore: inputs.now.date,
+    });
   return storePlan(app, {
     gone: { kind: "HouseholdNotFound" } as const,
     attempt,

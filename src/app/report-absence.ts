@@ -48,6 +48,7 @@ export const nothingToPack: PlanAnswer = {
   },
   compared: false,
   aloneMinutes: null,
+  problem: null,
 };
 
 export async function reportAbsence(
@@ -101,7 +102,12 @@ export async function reportAbsence(
   const answer =
     brief.children.length === 0 ? nothingToPack : await planWithProgress(app, inputs, brief, { compare: false });
   if (answer.outcome.kind === "INFEASIBLE")
-    return fail({ kind: "WeekInfeasible", conflicts: answer.outcome.conflicts });
+    return fail({
+      kind: "WeekInfeasible",
+      conflicts: answer.outcome.conflicts,
+      brief,
+      notBefore: inputs.now.date,
+    });
   return storePlan(app, {
     gone: { kind: "HouseholdNotFound" } as const,
     attempt,

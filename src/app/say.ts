@@ -8,6 +8,10 @@ import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import type { MissingFact } from "../domain/catalogue/what-is-missing.js";
 import type { ExclusionCause } from "../domain/planner/candidates.js";
 import type { Conflict, WayOut } from "../domain/planner/conflicts.js";
+import type { PriceOfChange, WhyNotOffered } from "../domain/planner/price.js";
+import type { Requirement } from "../domain/planner/requirements.js";
+import type { Change } from "../domain/planner/ways-out.js";
+import type { RuleSetDocument } from "../../shared/rule-set.js";
 
 export interface Names {
   readonly index: CatalogueIndex;
@@ -122,6 +126,18 @@ export function sayReason(reason: Reason, names: Names): string {
       return reason.percentOfTarget >= 100
         ? `alone brings what the day's boxes should of ${nutrientNames[reason.nutrient] ?? plain(reason.nutrient)}`
         : `brings ${reason.percentOfTarget} % of what the day's boxes should of ${nutrientNames[reason.nutrient] ?? plain(reason.nutrient)}`;
+    case "SAVES_MINUTES": {
+      const others = reason.withChildren.map((id) => names.child(id));
+      return `saves ${reason.minutes} min of hands-on work against cooking it on its own${others.length > 0 ? `, together with ${list(others)}` : ""}`;
+    }
+    case "USES_READY":
+      return `eats up ${baseName(names, reason.base)} that ${reason.from === "FREEZER" ? "waits in the freezer" : reason.from === "LEFTOVER" ? "is left over" : "is cooked already"}`;
+    case "DONE_EVENING_BEFORE":
+      return `keeps ${reason.minutes} min out of the morning: done the evening before`;
+    case "AVOIDS":
+      return `free of ${sayAllergens(reason.allergens)}; ${reason.dishes} other ${reason.dishes === 1 ? "dish" : "dishes"} for such a place ${reason.dishes === 1 ? "is" : "are"} not`;
+    case "AVOIDS_DISLIKED":
+      return `nothing disliked in it, as in ${reason.dishes} other ${reason.dishes === 1 ? "dish" : "dishes"} to be had here`;
     case "LIKED":
       return "has been eaten before";
     case "NEW_TASTE":
@@ -291,6 +307,153 @@ export function sayWayOut(way: WayOut): string {
     RELAX_HOUSE_RULE: "Let the house rule rest for that day (relaxHouseRule).",
     WRITE_RULE_IN_GRAMS: "Write the rule in grams.",
   }[way];
+}
+
+/** Why a dish is not offered at a place, and where that is laid down. */
+export function sayNotOffered(why: WhyNotOffered, names: Names): { readonly text: string; readonly source: string } {
+  if (why.kind === "OTHER_SLOT")
+    return { text: `It is a dish for ${list(why.slots.map(plain), "or")}.`, source: "The dish's own entry." };
+  if (why.kind === "BOX_CLOSED")
+    return { text: "The box is packed, eaten or of a day gone by, and does not move.", source: "The week's plan." };
+  return { text: sayExclusion(why, names), source: sourceOf(why) };
+}
+
+function sourceOf(cause: ExclusionCause): string {
+  switch (cause.kind) {
+    case "CHOKING":
+    case "HOLDING":
+    case "FACILITY":
+    case "RULE":
+      return cause.source;
+    case "ALLERGEN":
+      return "The child's allergies on record, and what the food always contains or its label says.";
+    case "MAY_CONTAIN":
+      return "The child's allergies on record, and the label.";
+    case "KEPT_OUT":
+      return "What the household keeps out of its kitchen.";
+    case "DIET":
+      return "The child's diet on record.";
+    case "OUT_OF":
+      return "What the household is out of this week.";
+    case "EQUIPMENT":
+      return "The kitchen's equipment on record.";
+    case "NO_SESSION":
+    case "MORNING_TOO_SHORT":
+      return "The household's times for cooking on record.";
+    case "VOLUME":
+      return "The child's box on record.";
+  }
+}
+
+const signed = (figure: number, unit: string) => `${Math.abs(figure)} ${unit} ${figure > 0 ? "more" : "less"}`;
+
+/** What a week with another dish would have more or less of than the week as it is. */
+export function sayPrice(price: PriceOfChange): string {
+  const parts = [
+    price.handsOnMinutes === 0 ? null : `${signed(price.handsOnMinutes, "min")} of hands-on work`,
+    price.costMinor === 0
+      ? null
+      : `${(Math.abs(price.costMinor) / 100).toFixed(2)} ${price.costMinor > 0 ? "more" : "less"} to buy`,
+    price.spareBaseGrams === 0 ? null : `${signed(price.spareBaseGrams, "g")} left over`,
+    price.nutrientShortfallPercent === 0
+      ? null
+      : `${signed(price.nutrientShortfallPercent, "%")} missed of the week's targets`,
+    price.refusalPoints === 0 ? null : price.refusalPoints > 0 ? "likelier to come back" : "likelier to be eaten",
+    price.monotonyPoints === 0 ? null : price.monotonyPoints > 0 ? "more of the same" : "less of the same",
+  ].filter((part) => part !== null);
+  const items = price.changedItems - 1;
+  const moved = items > 0 ? ` ${items === 1 ? "One other item changes" : `${items} other items change`} with it.` : "";
+  return `${parts.length > 0 ? `The week would have ${list(parts)}.`.replace("have likelier", "be likelier") : "The week would be as it is."}${moved}`;
+}
+
+const houseRules: Readonly<Record<Extract<Requirement, { kind: "HOUSE_RULE" }>["rule"], string>> = {
+  SIBLINGS_DIFFER: "The children's boxes differ",
+  DISH_REPEATS: "No main comes twice in the week, and no other dish three times",
+  STARCH_CHANGES: "The starch of the main changes from day to day",
+};
+
+/** One requirement of a set that clashes; `ruleSets` are those obeyed, to quote a rule from. */
+export function sayRequirement(requirement: Requirement, ruleSets: readonly RuleSetDocument[], names: Names): string {
+  const who = "childId" in requirement ? names.child(requirement.childId) : "";
+  switch (requirement.kind) {
+    case "BOX":
+      return `${who} takes a whole box on ${requirement.date}.`;
+    case "PIN":
+      return requirement.because === "PACKED"
+        ? `${dishName(names, requirement.dish)} is in ${who}'s box of ${requirement.date} already.`
+        : `${dishName(names, requirement.dish)} is to stand in ${who}'s box on ${requirement.date}.`;
+    case "ENERGY":
+      return `${who}'s box on ${requirement.date} keeps near its share of the day's energy.`;
+    case "NUTRIENT":
+      return `${who}'s box on ${requirement.date} keeps ${nutrientNames[requirement.nutrient] ?? plain(requirement.nutrient)} within its limit.`;
+    case "BOX_SPACE":
+      return `What ${who} eats on ${requirement.date} fits the compartments of the box.`;
+    case "BOX_REPEATS":
+      return `Nothing comes twice in ${who}'s box on ${requirement.date}.`;
+    case "HOLDING":
+      return `What ${who} takes on ${requirement.date} keeps until the break with the box's cold and flask.`;
+    case "RULE": {
+      const rule = ruleSets
+        .find(({ key }) => key === requirement.ruleSet)
+        ?.rules.find(({ id }) => id === requirement.rule);
+      const when = requirement.date === null ? "" : ` on ${requirement.date}`;
+      return `${who}${when}, by ${requirement.ruleSet}: ${rule?.says ?? requirement.rule}`;
+    }
+    case "HOUSE_RULE":
+      return `${houseRules[requirement.rule]}, ${requirement.date} included.`;
+    case "SESSION":
+      return `${sessionName(requirement.session)} has no more minutes than it has.`.replace(/^t/, "T");
+    case "EQUIPMENT_TIME":
+      return `${sessionName(requirement.session)}: the ${plain(requirement.equipment)} is not free for longer.`.replace(
+        /^t/,
+        "T",
+      );
+    case "EQUIPMENT":
+      return `The kitchen has no more ${plain(requirement.equipment)} than it has.`;
+    case "REFRIGERATOR":
+      return "The refrigerator has no more room than it has.";
+    case "OUT_OF":
+      return `The household is out of ${plain(requirement.foodKind)}.`;
+    case "KEPT_OUT":
+      return `The kitchen keeps out ${plain(requirement.allergen)}.`;
+    case "ALLERGY":
+      return `${who} avoids ${plain(requirement.allergen)}.`;
+    case "DIET":
+      return `${who}'s diet is ${plain(requirement.diet)}.`;
+    case "CHOKING":
+      return `${who} is too young for some forms of food.`;
+  }
+}
+
+/** One change that was tried and made the week possible. */
+export function sayChange(change: Change, names: Names): string {
+  const who = "childId" in change ? names.child(change.childId) : "";
+  switch (change.kind) {
+    case "UNPIN":
+      return `Take the pin off ${dishName(names, change.dish)} in ${who}'s box of ${change.date}.`;
+    case "RELAX_HOUSE_RULE":
+      return `Let a house rule rest on ${change.date} (relaxHouseRule): ${houseRules[change.rule].replace(/^./, (letter) => letter.toLowerCase())}.`;
+    case "GET_FOOD":
+      return `Get ${plain(change.foodKind)}.`;
+    case "COLD_SOURCES":
+      return `${who}'s box in an insulated bag with ${change.coldSources} cold sources.`;
+    case "FLASK":
+      return `A flask for ${who}.`;
+    case "MORE_MINUTES":
+      return change.session.startsWith("morning") || change.session.endsWith("morning")
+        ? `Begin ${sessionName(change.session)} ${change.minutes} minutes earlier.`
+        : `Give ${sessionName(change.session)} ${change.minutes} minutes more.`;
+    case "EXTRA_SESSION":
+      return `Cook for ${change.minutes} minutes on the ${plain(change.window)} of ${change.date}, from ${change.startsAt}.`;
+    case "BIGGER_BOX":
+      return `A box for ${who} whose largest compartment holds ${change.moreMl} ml more.`;
+    case "MORE_EQUIPMENT":
+      return `One more ${plain(change.equipment)}.`;
+    case "REFRIGERATOR_ROOM":
+      return `${change.moreMl / 1000} litres more room in the refrigerator.`;
+    case "SCHOOL_MEAL":
+      return `A school meal for ${who} on ${change.date} instead of a box.`;
+  }
 }
 
 /** What is not known, and what that keeps from happening. */

@@ -1,4 +1,7 @@
-/** npm run demo: from nothing to a printed week for two homes. With --json the same as one document on standard output. */
+/**
+ * npm run demo: from nothing to a printed week for two homes. With --json the same as one document on standard output; with --prove
+ * it waits until it is known how good the weeks are for sure.
+ */
 import { planWeek } from "../app/plan-week.js";
 import { readWeekInputs } from "../app/read-brief.js";
 import { draftOf } from "../app/draft-of.js";
@@ -13,6 +16,7 @@ import { openApp } from "../open-app.js";
 import { printWeek, wrap } from "./print-week.js";
 
 const asJson = process.argv.includes("--json");
+const proves = process.argv.includes("--prove");
 const began = performance.now();
 const progress = (line: string) =>
   process.stderr.write(`[${((performance.now() - began) / 1000).toFixed(1)} s] ${line}\n`);
@@ -47,6 +51,7 @@ async function weekOf(app: App, personId: string, householdId: string, date: str
   if (
     before &&
     before.plan.catalogueVersion === inputs.index.version &&
+    (!proves || before.plan.certificate !== null) &&
     checkWeek(inputs.assemble(), draftOf(before.plan)).length === 0
   ) {
     progress(`${household.name}: the stored week still passes every check`);
@@ -73,6 +78,10 @@ async function weekOf(app: App, personId: string, householdId: string, date: str
         : "";
     throw new Error(`${household.name}: ${planned.error.kind}${why}`);
   }
+  if (app.prover !== null) {
+    progress(`${household.name}: proving how good the week is`);
+    await app.prover.settled();
+  }
   const { before: after, index } = await read();
   if (!after) throw new Error("the week just planned cannot be read");
   return { household, week: after, index, reused: false };
@@ -81,7 +90,9 @@ async function weekOf(app: App, personId: string, householdId: string, date: str
 async function demonstrate(): Promise<void> {
   progress("starting the database");
   const config = readConfig();
-  const { app, stop } = await openApp(config, progress, { ready: false });
+  const { app, stop } = await openApp({ ...config, boundSeconds: proves ? config.boundSeconds : 0 }, progress, {
+    ready: false,
+  });
   try {
     const demo = readDemoFiles();
     const weeks: HomeWeek[] = [];
@@ -114,6 +125,7 @@ SEE IT SERVED
   npm start                     then open http://${config.host}:${config.port}/explorer and sign in as one of:
 ${demo.people.map((person) => `    ${person.subject.padEnd(12)} ${person.name}, ${person.about}`).join("\n")}
   npm run demo -- --json        the same weeks as one JSON document
+  npm run demo -- --prove       the same weeks, and how much better a week could be at all
 `);
   } finally {
     await stop();

@@ -147,6 +147,14 @@ export interface SharingRow {
   readonly handsOnMinutesShared: number;
   readonly handsOnMinutesAlone: number | null;
 }
+/** How good the plan is for sure, when that was worked out. */
+export interface CertificateRow {
+  readonly objectivePoints: number;
+  readonly boundPoints: number;
+  readonly nodes: number;
+  readonly milliseconds: number;
+  readonly createdAt: string;
+}
 export interface PlanRow {
   readonly id: string;
   readonly number: number;
@@ -160,6 +168,7 @@ export interface PlanRow {
   readonly cautions: readonly Caution[];
   readonly readyUses: readonly ReadyUse[];
   readonly comparison: SharingRow | null;
+  readonly certificate: CertificateRow | null;
   readonly createdAt: string;
   readonly agreedAt: string | null;
   readonly boxes: readonly BoxRow[];
@@ -207,6 +216,8 @@ const weekColumns = (tx: ReadTx) => tx`
   (select x from (select
     p.id, p.number, p.state, p.seed::text as seed, p.steps, p.problem_hash as "problemHash", p.catalogue_version as "catalogueVersion",
     p.rule_set_versions as "ruleSetVersions", p.wishes, p.cautions, p.ready_uses as "readyUses", p.comparison,
+    (select y from (select k.objective_points as "objectivePoints", k.bound_points as "boundPoints", k.nodes, k.milliseconds, k.created_at as "createdAt"
+      from plan_certificate k where k.week_plan_id = p.id) y) as certificate,
     p.created_at as "createdAt", p.agreed_at as "agreedAt",
     coalesce((select json_agg(y) from (select ${boxColumns(tx)}
       from lunch_box l join child c on c.id = l.child_id where l.week_plan_id = p.id and l.current
@@ -348,6 +359,36 @@ export async function saveBlocks(
           ],
     ),
   });
+}
+
+export interface CertificateToSave {
+  readonly householdId: string;
+  readonly weekId: string;
+  readonly planId: string;
+  readonly objectivePoints: number;
+  readonly boundPoints: number;
+  readonly nodes: number;
+  readonly milliseconds: number;
+  /** JSON, gzip. */
+  readonly problem: Uint8Array;
+  /** JSON, gzip. */
+  readonly certificate: Uint8Array;
+}
+
+/** Keeps the certificate of a plan and lets go of those of the week's plans before it. Answers with the week's revision. */
+export async function saveCertificate(tx: Tx, { weekId, planId, ...row }: CertificateToSave): Promise<number> {
+  await tx.planCertificate.deleteMany({ where: { plan: { weekId } } });
+  await tx.planCertificate.create({
+    data: {
+      ...row,
+      weekPlanId: planId,
+      problem: Uint8Array.from(row.problem),
+      certificate: Uint8Array.from(row.certificate),
+    },
+    select: { weekPlanId: true },
+  });
+  const week = await tx.week.findUniqueOrThrow({ where: { id: weekId }, select: { revision: true } });
+  return week.revision;
 }
 
 /** Writes one immutable revision with a constant number of statements; the plan before becomes REPLACED and its boxes give way. */

@@ -49,6 +49,16 @@ export type Reason =
       readonly dates: readonly string[];
     }
   | { readonly kind: "FILLS_NEED"; readonly nutrient: string; readonly percentOfTarget: number }
+  /** Hands-on minutes the week would have more if this portion were cooked and finished on its own. */
+  | { readonly kind: "SAVES_MINUTES"; readonly minutes: number; readonly withChildren: readonly string[] }
+  /** It eats of what is cooked already. */
+  | { readonly kind: "USES_READY"; readonly base: string; readonly from: "LEFTOVER" | "FREEZER" | "COOKED" }
+  /** Minutes that are done the evening before and so no longer stand in the morning. */
+  | { readonly kind: "DONE_EVENING_BEFORE"; readonly minutes: number }
+  /** Free of what the child avoids, as so many dishes for such a place are not. */
+  | { readonly kind: "AVOIDS"; readonly allergens: readonly string[]; readonly dishes: number }
+  /** Nothing in it the child dislikes, as in so many dishes that were to be had there. */
+  | { readonly kind: "AVOIDS_DISLIKED"; readonly dishes: number }
   | { readonly kind: "LIKED" }
   | { readonly kind: "NEW_TASTE" }
   | { readonly kind: "PINNED" }

@@ -17,6 +17,37 @@ export interface GraphqlContext {
   /** The person's ID, from the verified token; null when none was sent. */
   readonly personId: string | null;
   readonly reads: Reads;
+  readonly searches: Searches;
+}
+
+/** The searches one operation begins for its questions. */
+export interface Searches {
+  /**
+   * Counts one more, for as long as the asker waits.
+   * @returns the signal that says nobody waits any more
+   * @throws GraphQLError when the operation has begun as many as it may
+   */
+  begin(): AbortSignal;
+}
+
+/** Every one keeps a thread of the planner busy for a second or more. */
+const MOST_SEARCHES = 4;
+
+export function createSearches(gone: AbortSignal): Searches {
+  let begun = 0;
+  return {
+    begin() {
+      begun += 1;
+      if (begun > MOST_SEARCHES)
+        throw new GraphQLError(
+          `One operation may begin ${MOST_SEARCHES} searches. Ask for the rest in a second query.`,
+          {
+            extensions: { code: "QUERY_LIMIT" },
+          },
+        );
+      return gone;
+    },
+  };
 }
 
 export interface OwnSeen {

@@ -73,6 +73,8 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
         __typename: failure.kind,
         message: `No week passes every rule; ${count(failure.conflicts.length)} and how to mend each are in conflicts.`,
         conflicts: failure.conflicts.map((row) => ({ row, householdId })),
+        brief: failure.brief,
+        notBefore: failure.notBefore,
       };
     case "SwapRefused":
       return {
@@ -166,7 +168,7 @@ type ConflictRows = readonly {
 }[];
 interface Extra {
   NoSchool: { readonly childIds: readonly string[]; readonly householdId: string };
-  WeekInfeasible: { readonly conflicts: ConflictRows };
+  WeekInfeasible: Pick<FailureOf<"WeekInfeasible">, "brief" | "notBefore"> & { readonly conflicts: ConflictRows };
   SwapRefused: { readonly conflicts: ConflictRows };
 }
 /** The failure's own facts, but where children or conflicts need their household. Distributes over unions. */

@@ -1,12 +1,12 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, CautionNode as CautionRow, ConflictNode as ConflictRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow } from './rows.js';
+import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { RuleSetRow as RuleSetRow } from '../database/school.js';
 import type { Rule as RuleRow } from '../../shared/rule-set.js';
 import type { Food as FoodRow, Base as BaseRow, Ingredient as DishIngredientRow } from '../../shared/catalogue.js';
 import type { DerivedDish as DishRow, NutrientDerivation as NutrientDerivationRow, NutrientPart as NutrientPartRow, CostPart as CostPartRow } from '../domain/catalogue/derive.js';
 import type { ProcessingClass as ProcessingClassRow } from '../domain/catalogue/processing.js';
-import type { WeekRow as WeekRow, ShoppingLineRow as ShoppingLineRow } from '../database/week.js';
+import type { WeekRow as WeekRow, CertificateRow as PlanCertificateRow, ShoppingLineRow as ShoppingLineRow } from '../database/week.js';
 import type { Alternative as AlternativeRow } from '../domain/planner/alternatives.js';
 import type { MendingOffer as MendingOfferRow } from '../app/mend-week.js';
 import type { ItemPlan as MendedItemRow } from '../domain/week.js';
@@ -61,6 +61,8 @@ export type AllergyInput = {
   readonly avoid: Avoid;
   /** One food: kiwi, chickpea. */
   readonly foodKind?: InputMaybe<Scalars['String']['input']>;
+  /** Says that foodKind is meant although no food of the catalogue is of that kind: it shuts out nothing until one is. */
+  readonly kindUnknown: Scalars['Boolean']['input'];
 };
 
 export type AllergyPayload = {
@@ -99,6 +101,8 @@ export type Base = {
   readonly name: Scalars['String']['output'];
   readonly passiveMinutes: Scalars['Float']['output'];
   readonly perBatchHandsOnMinutes: Scalars['Float']['output'];
+  /** Minutes it stands unwatched after that, beyond the session if need be, before anything can be made of it; null: none. */
+  readonly restMinutes?: Maybe<Scalars['Int']['output']>;
   readonly steps: ReadonlyArray<Scalars['String']['output']>;
   readonly windows: ReadonlyArray<WindowKind>;
 };
@@ -213,8 +217,15 @@ export type BoxItem = Node & {
   readonly pinned: Scalars['Boolean']['output'];
   /** Counts items of the same slot in a break, from 0. */
   readonly place: Scalars['Int']['output'];
+  /** The best other dishes for this place, each with what it would cost: the week was planned again with it there. At most five; null for the child's other home. Runs searches, of which one operation may begin four. */
+  readonly pricedAlternatives?: Maybe<ReadonlyArray<PricedAlternative>>;
   readonly served: ServedWarmth;
   readonly slot: Slot;
+};
+
+
+export type BoxItemPricedAlternativesArgs = {
+  first: Scalars['Int']['input'];
 };
 
 export type BoxItemNote = {
@@ -358,6 +369,33 @@ export type ChokingHazard = {
   /** Holds on days when the child is younger. */
   readonly underAgeYears: Scalars['Int']['output'];
 };
+
+export type Clash = {
+  readonly __typename?: 'Clash';
+  /** False only when the search for a smaller set ran out of tries. */
+  readonly irreducible: Scalars['Boolean']['output'];
+  readonly members: ReadonlyArray<ClashMember>;
+  readonly proof: ClashProof;
+};
+
+export type ClashMember = {
+  readonly __typename?: 'ClashMember';
+  readonly child?: Maybe<Child>;
+  readonly date?: Maybe<Scalars['LocalDate']['output']>;
+  /** True for safety, a child's needs, and rules of school and family: nothing of that is ever offered as a way out. */
+  readonly fixed: Scalars['Boolean']['output'];
+  /** BOX, PIN, ENERGY, NUTRIENT, BOX_SPACE, BOX_REPEATS, RULE, HOUSE_RULE, SESSION, EQUIPMENT, EQUIPMENT_TIME, REFRIGERATOR, OUT_OF, HOLDING, ALLERGY, KEPT_OUT, DIET or CHOKING. */
+  readonly kind: Scalars['String']['output'];
+  /** Key of the session. */
+  readonly session?: Maybe<Scalars['String']['output']>;
+  readonly text: Scalars['String']['output'];
+};
+
+export type ClashProof =
+  /** Out of reach on its face, or every choice was tried. */
+  | 'CERTAIN'
+  /** A search of a fixed length found no week; it cannot prove that there is none. */
+  | 'SEARCHED';
 
 export type ClassBreak = {
   readonly __typename?: 'ClassBreak';
@@ -602,6 +640,18 @@ export type DishIngredient = {
   readonly grams: Scalars['Float']['output'];
   /** How it is cooked here; null for what is eaten raw or entered as the cooked food. */
   readonly retention?: Maybe<Retention>;
+};
+
+/** The dish is shut out there. */
+export type DishNotOffered = UserError & {
+  readonly __typename?: 'DishNotOffered';
+  /** What shuts it out: ALLERGEN, RULE, HOLDING and the like; OTHER_SLOT or BOX_CLOSED. */
+  readonly kind: Scalars['String']['output'];
+  readonly message: Scalars['String']['output'];
+  /** The rule's own sentence, where a rule of a school or the family shuts it out. */
+  readonly rule?: Maybe<Scalars['String']['output']>;
+  /** Where that is laid down. */
+  readonly source: Scalars['String']['output'];
 };
 
 export type DishStep = {
@@ -1389,6 +1439,14 @@ export type NoSchool = UserError & {
   readonly message: Scalars['String']['output'];
 };
 
+/** The dish may stand there, and no week with it was found. */
+export type NoWeekWithDish = UserError & {
+  readonly __typename?: 'NoWeekWithDish';
+  /** What it clashes with; null when the search was not sure. */
+  readonly clash?: Maybe<Clash>;
+  readonly message: Scalars['String']['output'];
+};
+
 /** Anything that can be asked for again by its ID. */
 export type Node = {
   /** Opaque. Not to be taken apart: its form may change. */
@@ -1580,7 +1638,7 @@ export type OwnIngredientInput = {
   readonly grams?: InputMaybe<Scalars['Float']['input']>;
   /** Only for a food whose density is known. */
   readonly ml?: InputMaybe<Scalars['Float']['input']>;
-  /** Code of the retention table for a raw food cooked here. */
+  /** Code of the retention table for a raw food cooked here; 0000 where none of it fits. Without one it counts as eaten raw. */
   readonly retention?: InputMaybe<Scalars['String']['input']>;
 };
 
@@ -1641,6 +1699,21 @@ export type PlaceVerdict = {
   /** Counts items of the same slot in a break, from 0. */
   readonly place: Scalars['Int']['output'];
   readonly slot: Slot;
+};
+
+/** No week that meets the same requirements has fewer points than boundPoints: checked in whole numbers, without trust in a solver. About what the search weighs, not about safety, which no week of it may break. */
+export type PlanCertificate = {
+  readonly __typename?: 'PlanCertificate';
+  readonly boundPoints: Scalars['Float']['output'];
+  readonly createdAt: Scalars['DateTime']['output'];
+  /** Points of the week above the bound, in percent of the week's own; 0 or more. */
+  readonly gapPercent: Scalars['Float']['output'];
+  /** Linear programs solved. */
+  readonly nodes: Scalars['Int']['output'];
+  readonly objectivePoints: Scalars['Float']['output'];
+  /** Nothing better is possible, but for 0.01 percent. */
+  readonly provenOptimal: Scalars['Boolean']['output'];
+  readonly seconds: Scalars['Float']['output'];
 };
 
 export type PlanOrigin = {
@@ -1736,6 +1809,36 @@ export type PriceBand =
   | 'LOW'
   | 'MIDDLE';
 
+/** What the week would have more of, each wish in its own unit; negative where it has less. */
+export type PriceOfChange = {
+  readonly __typename?: 'PriceOfChange';
+  readonly changedBoxes: ReadonlyArray<BoxPlace>;
+  /** Items that would be another dish, the one asked for among them. */
+  readonly changedItems: Scalars['Int']['output'];
+  readonly costMinor: Scalars['Int']['output'];
+  readonly handsOnMinutes: Scalars['Float']['output'];
+  readonly monotonyPoints: Scalars['Int']['output'];
+  /** Percent of the week's targets missed, summed over children and nutrients. */
+  readonly nutrientShortfallPercent: Scalars['Float']['output'];
+  /** All wishes together, as the planner weighs them. */
+  readonly objectivePoints: Scalars['Float']['output'];
+  readonly refusalPoints: Scalars['Int']['output'];
+  readonly spareBaseGrams: Scalars['Int']['output'];
+  /** The same in a sentence. */
+  readonly text: Scalars['String']['output'];
+};
+
+export type PriceOfDishResult = ChildNotFound | DishNotOffered | DishUnknown | HouseholdNotFound | InvalidInput | NoWeekWithDish | NotPermitted | NothingThere | OutsideTerm | PricedAlternative;
+
+export type PricedAlternative = {
+  readonly __typename?: 'PricedAlternative';
+  readonly dish: Dish;
+  readonly grams: Scalars['Float']['output'];
+  /** Null for a dish that is weighed. */
+  readonly pieces?: Maybe<Scalars['Float']['output']>;
+  readonly price: PriceOfChange;
+};
+
 export type ProcessingClass = {
   readonly __typename?: 'ProcessingClass';
   /** The foods that bring it; empty when it is how the dish is made. */
@@ -1763,6 +1866,8 @@ export type Query = {
   readonly mendingOffer?: Maybe<MendingOffer>;
   /** Anything by its ID; null when there is none or it is not yours to see. */
   readonly node?: Maybe<Node>;
+  /** What a dish would cost at a place of a planned week, by planning the week again with it there, or why it is not offered there. Runs searches, of which one operation may begin four. */
+  readonly priceOfDish: PriceOfDishResult;
   readonly school?: Maybe<School>;
   /** All schools by name. */
   readonly schools: SchoolConnection;
@@ -1816,6 +1921,17 @@ export type QueryNodeArgs = {
 };
 
 
+export type QueryPriceOfDishArgs = {
+  breakKey: Scalars['String']['input'];
+  childId: Scalars['ID']['input'];
+  date: Scalars['LocalDate']['input'];
+  dish: Scalars['String']['input'];
+  householdId: Scalars['ID']['input'];
+  place: Scalars['Int']['input'];
+  slot: Slot;
+};
+
+
 export type QuerySchoolArgs = {
   id: Scalars['ID']['input'];
 };
@@ -1841,6 +1957,8 @@ export type RecordAllergyInput = {
   readonly foodKind?: InputMaybe<Scalars['String']['input']>;
   readonly householdId: Scalars['ID']['input'];
   readonly idempotencyKey: Scalars['String']['input'];
+  /** Says that foodKind is meant although no food of the catalogue is of that kind: it shuts out nothing until one is. */
+  readonly kindUnknown: Scalars['Boolean']['input'];
   readonly seenRevision: Scalars['Int']['input'];
 };
 
@@ -2436,6 +2554,23 @@ export type Verdicts = {
 
 export type VerdictsResult = DishUnknown | InvalidInput | OutsideTerm | Verdicts;
 
+export type WayOut = {
+  readonly __typename?: 'WayOut';
+  /** All of them together; one that could be left out is not among them. */
+  readonly changes: ReadonlyArray<WayOutChange>;
+  /** Of the week that was planned with them. */
+  readonly wishes: WishTotals;
+};
+
+export type WayOutChange = {
+  readonly __typename?: 'WayOutChange';
+  readonly child?: Maybe<Child>;
+  readonly date?: Maybe<Scalars['LocalDate']['output']>;
+  /** UNPIN, RELAX_HOUSE_RULE, GET_FOOD, COLD_SOURCES, FLASK, MORE_MINUTES, EXTRA_SESSION, BIGGER_BOX, REFRIGERATOR_ROOM, MORE_EQUIPMENT or SCHOOL_MEAL. */
+  readonly kind: Scalars['String']['output'];
+  readonly text: Scalars['String']['output'];
+};
+
 /** One household's week. Plans come and go inside it; the revision counts every change. */
 export type Week = Node & {
   readonly __typename?: 'Week';
@@ -2457,8 +2592,12 @@ export type WeekAgreed = UserError & {
 /** No week passes every rule. Each clash says what would make it possible. */
 export type WeekInfeasible = UserError & {
   readonly __typename?: 'WeekInfeasible';
+  /** Requirements that cannot all be met and of which none could be left out. Found by planning again without each in turn, when asked for; null when a week was found after all. */
+  readonly clash?: Maybe<Clash>;
   readonly conflicts: ReadonlyArray<Conflict>;
   readonly message: Scalars['String']['output'];
+  /** The smallest changes that make the week possible, the least trouble first. Each was made and the week planned with it. Empty when nothing the household can do itself was found. */
+  readonly waysOut: ReadonlyArray<WayOut>;
 };
 
 /** The week after a change. */
@@ -2477,6 +2616,8 @@ export type WeekPlan = Node & {
   /** By date and child, the youngest first; those of one day when given. */
   readonly boxes: ReadonlyArray<Box>;
   readonly cautions: ReadonlyArray<Caution>;
+  /** How good the week is for sure; null until it was worked out, some seconds after the plan, and where nothing works it out. */
+  readonly certificate?: Maybe<PlanCertificate>;
   readonly createdAt: Scalars['DateTime']['output'];
   readonly id: Scalars['ID']['output'];
   readonly number: Scalars['Int']['output'];
@@ -2667,7 +2808,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
-    | ( Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'WeekInfeasible' } )
+    | ( WeekInfeasibleRow & { __typename: 'WeekInfeasible' } )
     | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
   PinItemResult:
@@ -2688,7 +2829,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( PlanQueued & { __typename: 'PlanQueued' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( WeekAgreed & { __typename: 'WeekAgreed' } )
-    | ( Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'WeekInfeasible' } )
+    | ( WeekInfeasibleRow & { __typename: 'WeekInfeasible' } )
   ;
   PlanWeekResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
@@ -2699,8 +2840,20 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( OutsideTerm & { __typename: 'OutsideTerm' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( WeekAgreed & { __typename: 'WeekAgreed' } )
-    | ( Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'WeekInfeasible' } )
+    | ( WeekInfeasibleRow & { __typename: 'WeekInfeasible' } )
     | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
+  ;
+  PriceOfDishResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( DishNotOffered & { __typename: 'DishNotOffered' } )
+    | ( DishUnknown & { __typename: 'DishUnknown' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( NoWeekWithDishRow & { __typename: 'NoWeekWithDish' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( OutsideTerm & { __typename: 'OutsideTerm' } )
+    | ( PricedAlternativeRow & { __typename: 'PricedAlternative' } )
   ;
   RecordAllergyResult:
     | ( Omit<AllergyPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'AllergyPayload' } )
@@ -2774,7 +2927,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( OutsideTerm & { __typename: 'OutsideTerm' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
-    | ( Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'WeekInfeasible' } )
+    | ( WeekInfeasibleRow & { __typename: 'WeekInfeasible' } )
     | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
   SaveOwnDishResult:
@@ -2935,12 +3088,14 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( BoxClosed & { __typename: 'BoxClosed' } )
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
     | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
+    | ( DishNotOffered & { __typename: 'DishNotOffered' } )
     | ( DishUnknown & { __typename: 'DishUnknown' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( LabelsUnreadRow & { __typename: 'LabelsUnread' } )
     | ( NoSchoolRow & { __typename: 'NoSchool' } )
+    | ( NoWeekWithDishRow & { __typename: 'NoWeekWithDish' } )
     | ( NotAppointed & { __typename: 'NotAppointed' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( NothingThere & { __typename: 'NothingThere' } )
@@ -2951,7 +3106,7 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( Omit<SwapRefused, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'SwapRefused' } )
     | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
     | ( WeekAgreed & { __typename: 'WeekAgreed' } )
-    | ( Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'WeekInfeasible' } )
+    | ( WeekInfeasibleRow & { __typename: 'WeekInfeasible' } )
   ;
 };
 
@@ -2986,6 +3141,9 @@ export type ResolversTypes = {
   Child: ResolverTypeWrapper<ChildRow>;
   ChildNotFound: ResolverTypeWrapper<ChildNotFound>;
   ChokingHazard: ResolverTypeWrapper<ChokingHazard>;
+  Clash: ResolverTypeWrapper<ClashRow>;
+  ClashMember: ResolverTypeWrapper<ClashMemberRow>;
+  ClashProof: ClashProof;
   ClassBreak: ResolverTypeWrapper<BreakRow>;
   ClimateRegion: ClimateRegion;
   CompartmentInput: CompartmentInput;
@@ -3008,6 +3166,7 @@ export type ResolversTypes = {
   DishBase: ResolverTypeWrapper<Omit<DishBase, 'base'> & { base: ResolversTypes['Base'] }>;
   DishConnection: ResolverTypeWrapper<Omit<DishConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversTypes['Dish']> }>;
   DishIngredient: ResolverTypeWrapper<DishIngredientRow>;
+  DishNotOffered: ResolverTypeWrapper<DishNotOffered>;
   DishStep: ResolverTypeWrapper<DishStep>;
   DishUnknown: ResolverTypeWrapper<DishUnknown>;
   EnergyMethod: EnergyMethod;
@@ -3071,6 +3230,7 @@ export type ResolversTypes = {
   NeedSource: ResolverTypeWrapper<NeedSource>;
   NeedsInputs: ResolverTypeWrapper<NeedsInputs>;
   NoSchool: ResolverTypeWrapper<NoSchoolRow>;
+  NoWeekWithDish: ResolverTypeWrapper<NoWeekWithDishRow>;
   Node: ResolverTypeWrapper<ResolversInterfaceTypes<ResolversTypes>['Node']>;
   NotAppointed: ResolverTypeWrapper<NotAppointed>;
   NotPermitted: ResolverTypeWrapper<NotPermitted>;
@@ -3094,6 +3254,7 @@ export type ResolversTypes = {
   PinItemInput: PinItemInput;
   PinItemResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PinItemResult']>;
   PlaceVerdict: ResolverTypeWrapper<Omit<PlaceVerdict, 'labelsToRead'> & { labelsToRead: ReadonlyArray<ResolversTypes['Food']> }>;
+  PlanCertificate: ResolverTypeWrapper<PlanCertificateRow>;
   PlanOrigin: ResolverTypeWrapper<PlanOrigin>;
   PlanProgress: ResolverTypeWrapper<PlanProgress>;
   PlanQueued: ResolverTypeWrapper<PlanQueued>;
@@ -3105,6 +3266,9 @@ export type ResolversTypes = {
   PrepTime: ResolverTypeWrapper<PrepTime>;
   PrepTimeInput: PrepTimeInput;
   PriceBand: PriceBand;
+  PriceOfChange: ResolverTypeWrapper<PriceOfChangeRow>;
+  PriceOfDishResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PriceOfDishResult']>;
+  PricedAlternative: ResolverTypeWrapper<PricedAlternativeRow>;
   ProcessingClass: ResolverTypeWrapper<ProcessingClassRow>;
   Query: ResolverTypeWrapper<Record<PropertyKey, never>>;
   RecordAllergyInput: RecordAllergyInput;
@@ -3196,9 +3360,11 @@ export type ResolversTypes = {
   UserError: ResolverTypeWrapper<ResolversInterfaceTypes<ResolversTypes>['UserError']>;
   Verdicts: ResolverTypeWrapper<Omit<Verdicts, 'places'> & { places: ReadonlyArray<ResolversTypes['PlaceVerdict']> }>;
   VerdictsResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['VerdictsResult']>;
+  WayOut: ResolverTypeWrapper<WayOutRow>;
+  WayOutChange: ResolverTypeWrapper<WayOutChangeRow>;
   Week: ResolverTypeWrapper<WeekRow>;
   WeekAgreed: ResolverTypeWrapper<WeekAgreed>;
-  WeekInfeasible: ResolverTypeWrapper<Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<ResolversTypes['Conflict']> }>;
+  WeekInfeasible: ResolverTypeWrapper<WeekInfeasibleRow>;
   WeekPayload: ResolverTypeWrapper<WeekPayloadRow>;
   WeekPlan: ResolverTypeWrapper<WeekPlanRow>;
   Weekday: Weekday;
@@ -3235,6 +3401,8 @@ export type ResolversParentTypes = {
   Child: ChildRow;
   ChildNotFound: ChildNotFound;
   ChokingHazard: ChokingHazard;
+  Clash: ClashRow;
+  ClashMember: ClashMemberRow;
   ClassBreak: BreakRow;
   CompartmentInput: CompartmentInput;
   ConfirmationNeeded: ConfirmationNeeded;
@@ -3254,6 +3422,7 @@ export type ResolversParentTypes = {
   DishBase: Omit<DishBase, 'base'> & { base: ResolversParentTypes['Base'] };
   DishConnection: Omit<DishConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversParentTypes['Dish']> };
   DishIngredient: DishIngredientRow;
+  DishNotOffered: DishNotOffered;
   DishStep: DishStep;
   DishUnknown: DishUnknown;
   EnrolChildInput: EnrolChildInput;
@@ -3311,6 +3480,7 @@ export type ResolversParentTypes = {
   NeedSource: NeedSource;
   NeedsInputs: NeedsInputs;
   NoSchool: NoSchoolRow;
+  NoWeekWithDish: NoWeekWithDishRow;
   Node: ResolversInterfaceTypes<ResolversParentTypes>['Node'];
   NotAppointed: NotAppointed;
   NotPermitted: NotPermitted;
@@ -3333,6 +3503,7 @@ export type ResolversParentTypes = {
   PinItemInput: PinItemInput;
   PinItemResult: ResolversUnionTypes<ResolversParentTypes>['PinItemResult'];
   PlaceVerdict: Omit<PlaceVerdict, 'labelsToRead'> & { labelsToRead: ReadonlyArray<ResolversParentTypes['Food']> };
+  PlanCertificate: PlanCertificateRow;
   PlanOrigin: PlanOrigin;
   PlanProgress: PlanProgress;
   PlanQueued: PlanQueued;
@@ -3342,6 +3513,9 @@ export type ResolversParentTypes = {
   PlanWeekResult: ResolversUnionTypes<ResolversParentTypes>['PlanWeekResult'];
   PrepTime: PrepTime;
   PrepTimeInput: PrepTimeInput;
+  PriceOfChange: PriceOfChangeRow;
+  PriceOfDishResult: ResolversUnionTypes<ResolversParentTypes>['PriceOfDishResult'];
+  PricedAlternative: PricedAlternativeRow;
   ProcessingClass: ProcessingClassRow;
   Query: Record<PropertyKey, never>;
   RecordAllergyInput: RecordAllergyInput;
@@ -3423,9 +3597,11 @@ export type ResolversParentTypes = {
   UserError: ResolversInterfaceTypes<ResolversParentTypes>['UserError'];
   Verdicts: Omit<Verdicts, 'places'> & { places: ReadonlyArray<ResolversParentTypes['PlaceVerdict']> };
   VerdictsResult: ResolversUnionTypes<ResolversParentTypes>['VerdictsResult'];
+  WayOut: WayOutRow;
+  WayOutChange: WayOutChangeRow;
   Week: WeekRow;
   WeekAgreed: WeekAgreed;
-  WeekInfeasible: Omit<WeekInfeasible, 'conflicts'> & { conflicts: ReadonlyArray<ResolversParentTypes['Conflict']> };
+  WeekInfeasible: WeekInfeasibleRow;
   WeekPayload: WeekPayloadRow;
   WeekPlan: WeekPlanRow;
   WishTotals: WishTotals;
@@ -3471,6 +3647,7 @@ export type BaseResolvers<ContextType = GraphqlContext, ParentType extends Resol
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   passiveMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   perBatchHandsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  restMinutes?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
   steps?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   windows?: Resolver<ReadonlyArray<ResolversTypes['WindowKind']>, ParentType, ContextType>;
 };
@@ -3539,6 +3716,7 @@ export type BoxItemResolvers<ContextType = GraphqlContext, ParentType extends Re
   pieces?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   pinned?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   place?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  pricedAlternatives?: Resolver<Maybe<ReadonlyArray<ResolversTypes['PricedAlternative']>>, ParentType, ContextType, RequireFields<BoxItemPricedAlternativesArgs, 'first'>>;
   served?: Resolver<ResolversTypes['ServedWarmth'], ParentType, ContextType>;
   slot?: Resolver<ResolversTypes['Slot'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
@@ -3624,6 +3802,21 @@ export type ChokingHazardResolvers<ContextType = GraphqlContext, ParentType exte
   never?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   underAgeYears?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+};
+
+export type ClashResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Clash'] = ResolversParentTypes['Clash']> = {
+  irreducible?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  members?: Resolver<ReadonlyArray<ResolversTypes['ClashMember']>, ParentType, ContextType>;
+  proof?: Resolver<ResolversTypes['ClashProof'], ParentType, ContextType>;
+};
+
+export type ClashMemberResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ClashMember'] = ResolversParentTypes['ClashMember']> = {
+  child?: Resolver<Maybe<ResolversTypes['Child']>, ParentType, ContextType>;
+  date?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  fixed?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  session?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type ClassBreakResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ClassBreak'] = ResolversParentTypes['ClassBreak']> = {
@@ -3767,6 +3960,14 @@ export type DishIngredientResolvers<ContextType = GraphqlContext, ParentType ext
   form?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   retention?: Resolver<Maybe<ResolversTypes['Retention']>, ParentType, ContextType>;
+};
+
+export type DishNotOfferedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DishNotOffered'] = ResolversParentTypes['DishNotOffered']> = {
+  kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  rule?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type DishStepResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DishStep'] = ResolversParentTypes['DishStep']> = {
@@ -4120,6 +4321,12 @@ export type NoSchoolResolvers<ContextType = GraphqlContext, ParentType extends R
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type NoWeekWithDishResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['NoWeekWithDish'] = ResolversParentTypes['NoWeekWithDish']> = {
+  clash?: Resolver<Maybe<ResolversTypes['Clash']>, ParentType, ContextType>;
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type NodeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Node'] = ResolversParentTypes['Node']> = {
   __resolveType: TypeResolveFn<'Batch' | 'Box' | 'BoxItem' | 'Child' | 'Dish' | 'FreezerStock' | 'Household' | 'Leftover' | 'Person' | 'RuleSet' | 'School' | 'SchoolClass' | 'ShoppingLine' | 'Task' | 'Week' | 'WeekPlan', ParentType, ContextType>;
 };
@@ -4199,6 +4406,16 @@ export type PlaceVerdictResolvers<ContextType = GraphqlContext, ParentType exten
   slot?: Resolver<ResolversTypes['Slot'], ParentType, ContextType>;
 };
 
+export type PlanCertificateResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PlanCertificate'] = ResolversParentTypes['PlanCertificate']> = {
+  boundPoints?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  gapPercent?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  nodes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  objectivePoints?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  provenOptimal?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  seconds?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
 export type PlanOriginResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PlanOrigin'] = ResolversParentTypes['PlanOrigin']> = {
   catalogueVersion?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   problemHash?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -4238,6 +4455,31 @@ export type PrepTimeResolvers<ContextType = GraphqlContext, ParentType extends R
   weekday?: Resolver<ResolversTypes['Weekday'], ParentType, ContextType>;
 };
 
+export type PriceOfChangeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PriceOfChange'] = ResolversParentTypes['PriceOfChange']> = {
+  changedBoxes?: Resolver<ReadonlyArray<ResolversTypes['BoxPlace']>, ParentType, ContextType>;
+  changedItems?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  costMinor?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  handsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  monotonyPoints?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  nutrientShortfallPercent?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  objectivePoints?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  refusalPoints?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  spareBaseGrams?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type PriceOfDishResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PriceOfDishResult'] = ResolversParentTypes['PriceOfDishResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'DishNotOffered' | 'DishUnknown' | 'HouseholdNotFound' | 'InvalidInput' | 'NoWeekWithDish' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PricedAlternative', ParentType, ContextType>;
+};
+
+export type PricedAlternativeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PricedAlternative'] = ResolversParentTypes['PricedAlternative']> = {
+  dish?: Resolver<ResolversTypes['Dish'], ParentType, ContextType>;
+  grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  pieces?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  price?: Resolver<ResolversTypes['PriceOfChange'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type ProcessingClassResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ProcessingClass'] = ResolversParentTypes['ProcessingClass']> = {
   foods?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
   tag?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -4253,6 +4495,7 @@ export type QueryResolvers<ContextType = GraphqlContext, ParentType extends Reso
   me?: Resolver<ResolversTypes['Me'], ParentType, ContextType>;
   mendingOffer?: Resolver<Maybe<ResolversTypes['MendingOffer']>, ParentType, ContextType, RequireFields<QueryMendingOfferArgs, 'weekId'>>;
   node?: Resolver<Maybe<ResolversTypes['Node']>, ParentType, ContextType, RequireFields<QueryNodeArgs, 'id'>>;
+  priceOfDish?: Resolver<ResolversTypes['PriceOfDishResult'], ParentType, ContextType, RequireFields<QueryPriceOfDishArgs, 'breakKey' | 'childId' | 'date' | 'dish' | 'householdId' | 'place' | 'slot'>>;
   school?: Resolver<Maybe<ResolversTypes['School']>, ParentType, ContextType, RequireFields<QuerySchoolArgs, 'id'>>;
   schools?: Resolver<ResolversTypes['SchoolConnection'], ParentType, ContextType, RequireFields<QuerySchoolsArgs, 'first'>>;
   week?: Resolver<Maybe<ResolversTypes['Week']>, ParentType, ContextType, RequireFields<QueryWeekArgs, 'date' | 'householdId'>>;
@@ -4556,7 +4799,7 @@ export type UpperLevelResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type UserErrorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UserError'] = ResolversParentTypes['UserError']> = {
-  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishUnknown' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'NoSchool' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
 };
 
 export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Verdicts'] = ResolversParentTypes['Verdicts']> = {
@@ -4566,6 +4809,18 @@ export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends R
 
 export type VerdictsResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['VerdictsResult'] = ResolversParentTypes['VerdictsResult']> = {
   __resolveType: TypeResolveFn<'DishUnknown' | 'InvalidInput' | 'OutsideTerm' | 'Verdicts', ParentType, ContextType>;
+};
+
+export type WayOutResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WayOut'] = ResolversParentTypes['WayOut']> = {
+  changes?: Resolver<ReadonlyArray<ResolversTypes['WayOutChange']>, ParentType, ContextType>;
+  wishes?: Resolver<ResolversTypes['WishTotals'], ParentType, ContextType>;
+};
+
+export type WayOutChangeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WayOutChange'] = ResolversParentTypes['WayOutChange']> = {
+  child?: Resolver<Maybe<ResolversTypes['Child']>, ParentType, ContextType>;
+  date?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type WeekResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Week'] = ResolversParentTypes['Week']> = {
@@ -4583,8 +4838,10 @@ export type WeekAgreedResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type WeekInfeasibleResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WeekInfeasible'] = ResolversParentTypes['WeekInfeasible']> = {
+  clash?: Resolver<Maybe<ResolversTypes['Clash']>, ParentType, ContextType>;
   conflicts?: Resolver<ReadonlyArray<ResolversTypes['Conflict']>, ParentType, ContextType>;
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  waysOut?: Resolver<ReadonlyArray<ResolversTypes['WayOut']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -4599,6 +4856,7 @@ export type WeekPlanResolvers<ContextType = GraphqlContext, ParentType extends R
   batches?: Resolver<ReadonlyArray<ResolversTypes['Batch']>, ParentType, ContextType>;
   boxes?: Resolver<ReadonlyArray<ResolversTypes['Box']>, ParentType, ContextType, Partial<WeekPlanBoxesArgs>>;
   cautions?: Resolver<ReadonlyArray<ResolversTypes['Caution']>, ParentType, ContextType>;
+  certificate?: Resolver<Maybe<ResolversTypes['PlanCertificate']>, ParentType, ContextType>;
   createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   number?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
@@ -4645,6 +4903,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Child?: ChildResolvers<ContextType>;
   ChildNotFound?: ChildNotFoundResolvers<ContextType>;
   ChokingHazard?: ChokingHazardResolvers<ContextType>;
+  Clash?: ClashResolvers<ContextType>;
+  ClashMember?: ClashMemberResolvers<ContextType>;
   ClassBreak?: ClassBreakResolvers<ContextType>;
   ConfirmationNeeded?: ConfirmationNeededResolvers<ContextType>;
   Conflict?: ConflictResolvers<ContextType>;
@@ -4661,6 +4921,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   DishBase?: DishBaseResolvers<ContextType>;
   DishConnection?: DishConnectionResolvers<ContextType>;
   DishIngredient?: DishIngredientResolvers<ContextType>;
+  DishNotOffered?: DishNotOfferedResolvers<ContextType>;
   DishStep?: DishStepResolvers<ContextType>;
   DishUnknown?: DishUnknownResolvers<ContextType>;
   EnrolChildPayload?: EnrolChildPayloadResolvers<ContextType>;
@@ -4706,6 +4967,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   NeedSource?: NeedSourceResolvers<ContextType>;
   NeedsInputs?: NeedsInputsResolvers<ContextType>;
   NoSchool?: NoSchoolResolvers<ContextType>;
+  NoWeekWithDish?: NoWeekWithDishResolvers<ContextType>;
   Node?: NodeResolvers<ContextType>;
   NotAppointed?: NotAppointedResolvers<ContextType>;
   NotPermitted?: NotPermittedResolvers<ContextType>;
@@ -4718,12 +4980,16 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Person?: PersonResolvers<ContextType>;
   PinItemResult?: PinItemResultResolvers<ContextType>;
   PlaceVerdict?: PlaceVerdictResolvers<ContextType>;
+  PlanCertificate?: PlanCertificateResolvers<ContextType>;
   PlanOrigin?: PlanOriginResolvers<ContextType>;
   PlanProgress?: PlanProgressResolvers<ContextType>;
   PlanQueued?: PlanQueuedResolvers<ContextType>;
   PlanWeekInBackgroundResult?: PlanWeekInBackgroundResultResolvers<ContextType>;
   PlanWeekResult?: PlanWeekResultResolvers<ContextType>;
   PrepTime?: PrepTimeResolvers<ContextType>;
+  PriceOfChange?: PriceOfChangeResolvers<ContextType>;
+  PriceOfDishResult?: PriceOfDishResultResolvers<ContextType>;
+  PricedAlternative?: PricedAlternativeResolvers<ContextType>;
   ProcessingClass?: ProcessingClassResolvers<ContextType>;
   Query?: QueryResolvers<ContextType>;
   RecordAllergyResult?: RecordAllergyResultResolvers<ContextType>;
@@ -4779,6 +5045,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   UserError?: UserErrorResolvers<ContextType>;
   Verdicts?: VerdictsResolvers<ContextType>;
   VerdictsResult?: VerdictsResultResolvers<ContextType>;
+  WayOut?: WayOutResolvers<ContextType>;
+  WayOutChange?: WayOutChangeResolvers<ContextType>;
   Week?: WeekResolvers<ContextType>;
   WeekAgreed?: WeekAgreedResolvers<ContextType>;
   WeekInfeasible?: WeekInfeasibleResolvers<ContextType>;

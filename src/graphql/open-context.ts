@@ -1,7 +1,7 @@
 /** One context per operation: who asks, and the read transaction that everything in it shares. */
 import type { App } from "../app/app.js";
 import type { ReadSession } from "../database/database.js";
-import { createReads, type GraphqlContext } from "./context.js";
+import { createReads, createSearches, type GraphqlContext } from "./context.js";
 import type { Notices } from "./notices.js";
 
 /** Subjects seen before, so that a signed-in person costs no statement; bounded, and a person's row never moves. */
@@ -17,14 +17,21 @@ export function createContextOpener(app: App, notices: Notices) {
     known.set(subject, id);
     return id;
   };
-  return async ({ subject, requestId }: { subject: string | null; requestId: string }) => {
+  return async ({ subject, requestId, gone }: { subject: string | null; requestId: string; gone?: AbortSignal }) => {
     const personId = subject === null ? null : await personOf(subject);
     let session: ReadSession | null = null;
     const open = () => {
       if (personId === null) throw new Error("a read without a signed-in person");
       return (session ??= app.db.openRead(personId));
     };
-    const context: GraphqlContext = { app, notices, requestId, personId, reads: createReads(app, open) };
+    const context: GraphqlContext = {
+      app,
+      notices,
+      requestId,
+      personId,
+      reads: createReads(app, open),
+      searches: createSearches(gone ?? new AbortController().signal),
+    };
     return {
       context,
       close: async () => {

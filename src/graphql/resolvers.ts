@@ -9,6 +9,7 @@ import { DateTime, LocalDate, LocalTime } from "./scalars.js";
 import { recheckResolvers } from "./recheck.resolvers.js";
 import { schoolResolvers } from "./school.resolvers.js";
 import { weekResolvers } from "./week.resolvers.js";
+import { whyOfItems, whyQueries, whyTypes } from "./why.resolvers.js";
 
 const { Query: foodQueries, Food: plainFood, ...food } = foodResolvers;
 const {
@@ -32,6 +33,7 @@ const {
   Mutation: weekMutations,
   Subscription: weekSubscriptions,
   Box: plainBox,
+  BoxItem: plainItem,
   ...week
 } = weekResolvers;
 
@@ -49,7 +51,9 @@ export const resolvers: Resolvers = {
   ...school,
   ...week,
   ...recheck,
+  ...whyTypes,
   Box: { ...plainBox, ...boxOnBlocks },
+  BoxItem: { ...plainItem, ...whyOfItems },
   Query: {
     ...foodQueries,
     ...householdQueries,
@@ -59,6 +63,7 @@ export const resolvers: Resolvers = {
     ...recheckQueries,
     ...schoolQueries,
     ...weekQueries,
+    ...whyQueries,
   },
   Mutation: { ...ownMutations, ...householdMutations, ...recheckMutations, ...schoolMutations, ...weekMutations },
   Subscription: { ...weekSubscriptions, ...recheckSubscriptions },

@@ -2,7 +2,13 @@
 import type { MendingOffer } from "../app/mend-week.js";
 import type { ChildRow, EnrolmentRow, HouseholdRow, PersonRow } from "../database/household.js";
 import type { BatchRow, BlockRow, BoxItemRow, BoxRow, PlanRow, TaskRow, WeekRow } from "../database/week.js";
+import type { RuleSetDocument } from "../../shared/rule-set.js";
+import type { WeekBrief } from "../domain/brief.js";
+import type { ClashSet } from "../domain/planner/clashes.js";
 import type { Conflict } from "../domain/planner/conflicts.js";
+import type { PricedDish } from "../domain/planner/price.js";
+import type { Requirement } from "../domain/planner/requirements.js";
+import type { Change, VerifiedWayOut } from "../domain/planner/ways-out.js";
 import type { Caution } from "../domain/week.js";
 
 export interface MeNode {
@@ -57,6 +63,39 @@ export interface CautionNode {
 export interface ConflictNode {
   readonly row: Conflict;
   readonly householdId: string | null;
+}
+export interface WeekInfeasibleNode {
+  readonly message: string;
+  readonly conflicts: readonly ConflictNode[];
+  readonly brief: WeekBrief;
+  readonly notBefore: string;
+}
+/** With the household whose children it names and the rule sets it quotes from. */
+interface Told {
+  readonly householdId: string;
+  readonly ruleSets: readonly RuleSetDocument[];
+}
+export interface ClashNode extends Told {
+  readonly row: ClashSet;
+}
+export interface ClashMemberNode extends Told {
+  readonly row: Requirement;
+}
+export interface WayOutNode {
+  readonly row: VerifiedWayOut;
+  readonly householdId: string;
+}
+export interface WayOutChangeNode {
+  readonly row: Change;
+  readonly householdId: string;
+}
+export interface PricedDishNode {
+  readonly row: PricedDish;
+  readonly householdId: string;
+}
+export interface NoWeekWithDishNode {
+  readonly message: string;
+  readonly clash: ClashNode | null;
 }
 export interface BlockNode {
   readonly row: BlockRow;

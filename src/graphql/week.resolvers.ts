@@ -19,6 +19,7 @@ import {
 } from "../app/say.js";
 import { holdingCurve } from "../domain/food-safety/forecast.js";
 import { finishTask, takeTask, type TaskRef } from "../app/tasks.js";
+import type { CertificateRow } from "../database/week.js";
 import { avoidedInSession, orderForCrossContact } from "../domain/kitchen/cross-contact.js";
 import { isOwnKey } from "../../shared/own-catalogue.js";
 import { requirePerson, type GraphqlContext } from "./context.js";
@@ -33,6 +34,12 @@ const holdingModelOf = (app: App) => app.reference.holding.model;
 
 /** Minutes to a tenth: differences of binary fractions would show their tails. */
 const tenths = (minutes: number) => Math.round(minutes * 10) / 10;
+
+/** Parts of the week's points that a better week could save at most. */
+const gapOf = ({ objectivePoints, boundPoints }: CertificateRow) =>
+  objectivePoints <= 0 ? 0 : (objectivePoints - boundPoints) / objectivePoints;
+/** A gap of one in ten thousand counts as none. */
+const PROVEN = 1e-4;
 
 /** Keys of own rows among the facts of a row. */
 const ownKeysIn = (facts: unknown): string[] =>
@@ -70,6 +77,7 @@ async function taskPayload(context: GraphqlContext, ref: TaskRef) {
 type Types =
   | "Week"
   | "WeekPlan"
+  | "PlanCertificate"
   | "Box"
   | "BoxItem"
   | "BoxItemNote"
@@ -224,7 +232,13 @@ export const weekResolvers: Pick<Resolvers, Types> & {
             ? null
             : tenths(row.comparison.handsOnMinutesAlone - row.comparison.handsOnMinutesShared),
       },
+    certificate: ({ row }) => row.certificate,
     origin: ({ row }) => row,
+  },
+  PlanCertificate: {
+    gapPercent: (row) => Math.ceil(gapOf(row) * 10_000) / 100,
+    provenOptimal: (row) => gapOf(row) <= PROVEN,
+    seconds: (row) => tenths(row.milliseconds / 1000),
   },
   Box: {
     id: ({ row }) => globalId("Box", row.id),

@@ -28,6 +28,8 @@ export type ContextArgs = {
    * `event`: one delivery of a subscription.
    */
   readonly kind: "request" | "subscription" | "event";
+  /** Given when the asker hangs up before the answer. */
+  readonly gone?: AbortSignal;
 };
 
 /**
@@ -102,12 +104,21 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
       return answerJson(res, 401, unauthenticated(token.error), { ...contentType, ...challenge(token.error) });
     }
     const subject = token.ok ? token.value.subject : null;
+    const hungUp = new AbortController();
+    res.once("close", () => {
+      if (!res.writableFinished) hungUp.abort(gone());
+    });
     let close: ((error?: unknown) => Promise<void>) | null = null;
     const response = await records.run(record, () =>
       apollo.executeHTTPGraphQLRequest({
         httpGraphQLRequest: request,
         context: async () => {
-          const opened = await openContext({ subject, requestId: record.requestId, kind: "request" });
+          const opened = await openContext({
+            subject,
+            requestId: record.requestId,
+            kind: "request",
+            gone: hungUp.signal,
+          });
           close = (error) => opened.close(error);
           return opened.context;
         },
@@ -121,6 +132,9 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
 
   return { start: () => apollo.start(), handle, stop: () => apollo.stop() };
 }
+
+/** Nobody reads it; it keeps a search that was given up from looking like a fault. */
+const gone = () => new GraphQLError("The asker hung up.", { extensions: { code: "BAD_REQUEST" } });
 
 /** Refuses subscriptions here and notes the operation's name. */
 const operationWatch = <TContext extends BaseContext>(

@@ -1,11 +1,13 @@
 /** Runs in a worker thread: pure planning, nothing that waits. The catalogue comes once, at the thread's start. */
 import { createHash } from "node:crypto";
+import { gzipSync } from "node:zlib";
 import type { MessagePort } from "node:worker_threads";
 import type { CatalogueBrief, PlaceBrief, WeekBrief } from "../domain/brief.js";
 import { indexCatalogue, type CatalogueIndex } from "../domain/catalogue/derive.js";
 import { indexWithOwn, withOwnRows, type OwnRows } from "../domain/catalogue/own-rows.js";
 import { alternativesFor } from "../domain/planner/alternatives.js";
 import { planWeek } from "../domain/planner/plan-week.js";
+import { answerQuestion, type Question } from "../domain/planner/questions.js";
 import type { WeekDraft } from "../domain/week.js";
 
 /** A brief without the catalogue that the thread already has, with what the household adds to it. */
@@ -17,6 +19,8 @@ export type PlannerTask =
       readonly brief: LightBrief;
       readonly seed: number;
       readonly steps: number;
+      /** Whether the problem comes back with the week. */
+      readonly keepProblem: boolean;
       readonly progress: MessagePort | null;
     }
   | {
@@ -24,7 +28,17 @@ export type PlannerTask =
       readonly brief: LightBrief;
       readonly draft: WeekDraft;
       readonly place: PlaceBrief;
+    }
+  | {
+      readonly kind: "ASK";
+      readonly brief: LightBrief;
+      /** The question but for its brief. */
+      readonly about: About;
+      /** One number, set to 1 by the asker who no longer wants the answer. */
+      readonly stop: SharedArrayBuffer;
     };
+
+type About = Question extends infer Q ? (Q extends Question ? Omit<Q, "brief"> : never) : never;
 
 const hash = (text: string) => createHash("sha256").update(text).digest("hex");
 /** The search reports in thousandths of a point. */
@@ -42,16 +56,27 @@ function run(catalogue: CatalogueBrief, reference: CatalogueIndex, task: Planner
   const index = own === null ? reference : indexWithOwn(catalogue, reference, own);
   const brief: WeekBrief = { ...light, catalogue: own === null ? catalogue : withOwnRows(catalogue, own) };
   if (task.kind === "ALTERNATIVES") return alternativesFor(brief, task.draft, task.place, index);
+  if (task.kind === "ASK") {
+    const stop = new Int32Array(task.stop);
+    return answerQuestion({ ...task.about, brief }, index, () => Atomics.load(stop, 0) === 1);
+  }
   const { seed, steps, progress } = task;
-  return planWeek(brief, {
+  // A search that starts again counts from zero; who listens does not go back with it.
+  let percent = 0;
+  let problem = "";
+  const outcome = planWeek(brief, {
     seed,
     steps,
     index,
-    hash,
+    hash: (text) => {
+      problem = text;
+      return hash(text);
+    },
     onBetter: (objective, done) =>
       progress?.postMessage({
-        percent: Math.min(99, Math.floor((done * 100) / steps)),
+        percent: (percent = Math.max(percent, Math.min(99, Math.floor((done * 100) / steps)))),
         bestPoints: Math.round(objective / PER_POINT),
       }),
   });
+  return { outcome, problem: outcome.kind === "PLANNED" && task.keepProblem ? gzipSync(problem) : null };
 }

@@ -6,12 +6,12 @@
  */
 import { readFileSync } from "node:fs";
 import { solve } from "../../src/domain/planner/anneal.js";
-import { raiseBound } from "../../src/domain/planner/bound/branch-tree.js";
-import { boundOf, checkTree, roundDuals } from "../../src/domain/planner/bound/certify.js";
-import { buildLinearModel, keepRows } from "../../src/domain/planner/bound/linear-model.js";
+import { certify, checkCertificate } from "../../src/domain/planner/bound/certificate.js";
 import type { Problem, Solution } from "../../src/domain/planner/problem.js";
-import { openSolver } from "../support/highs-solver.js";
+import { openHighs } from "../../src/jobs/highs-solver.js";
 import { readPlannerInstance } from "../support/read-planner-instance.js";
+
+const openSolver = await openHighs();
 
 /** Processor milliseconds of this process: the wall clock would count other work on the machine. */
 const cpuMs = (): number => {
@@ -29,13 +29,21 @@ const files = args.filter((arg, i) => !arg.startsWith("--") && !valued.includes(
 const budgets = option("--steps", "20000,100000,500000").split(",").map(Number);
 const seeds = Number(option("--seeds", "5"));
 
+/** A search before any is timed, so that the engine has compiled it; its week is thrown away. */
+const WARM_SEED = 999;
+const WARM_STEPS = 20_000;
+/** Processor milliseconds at which a search should end, besides the last; between them a search's own better weeks are counted. */
+const ENDS = [50, 1000];
+/** Part of the time to the next end that a search is planned to take: what is left over is too short for another. */
+const FILL = 0.88;
+
 const asJson = args.includes("--json");
 for (const file of asJson ? files : []) console.log(JSON.stringify(await measure(file)));
 for (const file of asJson ? [] : files) {
   const { source, problem } = readInstance(file);
   const { reference } = source;
   if (reference === undefined) throw new RangeError(`${file}: nothing is known to compare with; ask with --json`);
-  solve(problem, { seed: 999, steps: 20000 });
+  solve(problem, { seed: WARM_SEED, steps: WARM_STEPS });
   for (const steps of budgets) {
     const gaps: number[] = [];
     const times: number[] = [];
@@ -65,33 +73,42 @@ for (const file of asJson ? [] : files) {
   }
 }
 
-/** One run of the search with a budget of processor time, in seeds one after the other, each with twice the steps. */
-function searchFor(problem: Problem, seed: number, budgetMs: number) {
+/**
+ * The search with a budget of processor time: one search after the other, each with another seed and with as many steps as the pace
+ * so far lets it finish at the next of `ENDS`. A printed run is repeated by its seeds and steps, not by its time.
+ */
+function searchFor(problem: Problem, seed: number, budgetMs: number, firstPace: number) {
   const marks = [50, 200, 1000, 5000];
   const curve = new Map<number, number>();
+  const searches: { seed: number; steps: number }[] = [];
   const began = cpuMs();
   const spent = () => cpuMs() - began;
   let best: Solution | null = null;
   let known = Infinity;
+  let pace = firstPace;
   const note = (objective: number) => {
     known = Math.min(known, objective);
     for (const mark of marks) if (spent() <= mark) curve.set(mark, known / 1000);
   };
-  for (let run = 0, steps = 10_000; spent() < budgetMs; run += 1, steps *= 2) {
-    const solution = solve(problem, {
-      seed: seed + run,
-      steps,
-      onBetter: note,
-      shouldStop: () => spent() >= budgetMs,
-    });
-    if (!solution.feasible) continue;
-    note(solution.objective);
-    if (best === null || solution.objective < best.objective) best = solution;
+  for (const end of [...ENDS, budgetMs]) {
+    while (spent() < FILL * end) {
+      const steps = Math.max(1000, Math.floor(pace * FILL * (end - spent())));
+      const search = { seed: seed + searches.length, steps };
+      const from = spent();
+      const solution = solve(problem, { ...search, onBetter: note, shouldStop: () => spent() >= budgetMs });
+      // A short search mostly sets up its tables, and says little of the pace.
+      if (steps >= WARM_STEPS) pace = solution.steps / (spent() - from);
+      searches.push(search);
+      if (!solution.feasible) continue;
+      note(solution.objective);
+      if (best === null || solution.objective < best.objective) best = solution;
+    }
   }
   let least: number | null = null;
   return {
     best,
     cpuMs: spent(),
+    searches,
     curve: marks.map((ms) => ({ ms, objective: (least = curve.get(ms) ?? least) })),
   };
 }
@@ -106,23 +123,19 @@ function readInstance(file: string) {
 async function measure(file: string) {
   const { source, problem } = readInstance(file);
   const seed = Number(option("--seed", "1"));
-  const found = searchFor(problem, seed, problem.children >= 6 ? 15_000 : 5000);
+  const warming = cpuMs();
+  solve(problem, { seed: WARM_SEED, steps: WARM_STEPS });
+  const pace = WARM_STEPS / (cpuMs() - warming);
+  const found = searchFor(problem, seed, problem.children >= 6 ? 15_000 : 5000, pace);
   if (found.best === null) throw new Error(`no feasible week for ${file}`);
   const objective = found.best.objective;
 
   const began = cpuMs();
   const budget = Number(option("--bound-seconds", "30")) * 1000;
-  const model = buildLinearModel(problem)!;
-  const first = (await openSolver(model, "ipm")).solve(model, null);
-  const rootBound = boundOf(model, roundDuals(model, first.duals));
-  const rootMs = cpuMs() - began;
-  // Rows that carry nothing at the root are left out of the tree; a bound without them is still a bound.
-  const lean = keepRows(model, (r) => Math.abs(first.duals[r]!) > 1000 || model.rowLower[r] === model.rowUpper[r]);
-  const grown = raiseBound(lean, await openSolver(lean, "simplex"), objective, () => cpuMs() - began > budget);
-  const checked = checkTree(lean, grown.tree);
-  // What the tree's checker vouches for; a leaf without proof takes the whole tree's word away.
-  const proved = checked.believed === 0 ? Math.min(checked.bound, objective) : rootBound;
-  const lowerBound = Math.max(rootBound, proved);
+  const proof = certify(problem, objective, openSolver, () => cpuMs() - began > budget)!;
+  const lowerBound = proof.bound;
+  // The time to go over the proof again belongs to it.
+  if (checkCertificate(problem, proof) !== lowerBound) throw new Error(`the certificate of ${file} does not check`);
   return {
     file: source.name,
     seed,
@@ -135,9 +148,8 @@ async function measure(file: string) {
     picks: found.best.picks,
     batches: found.best.batches,
     curve: found.curve,
-    rootBound: rootBound / 1000,
-    rootCpuMs: Math.round(rootMs),
+    searches: found.searches,
     boundCpuMs: Math.round(cpuMs() - began),
-    nodes: grown.nodes,
+    nodes: proof.nodes,
   };
 }

@@ -130,6 +130,7 @@ async function startOurs(databaseUrl: string, dataDir: string, port: number): Pr
     cwd: root,
     env: {
       ...process.env,
+      BOUND_SECONDS: "0",
       DATABASE_URL: databaseUrl,
       DATA_DIR: dataDir,
       HOST: "127.0.0.1",

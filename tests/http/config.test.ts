@@ -24,6 +24,7 @@ describe("the configuration", () => {
       tokens: { issuer: "http://127.0.0.1:4000", audience: "noonpail", jwksUrl: null, kind: "development" },
       logLevel: "info",
       planSteps: null,
+      boundSeconds: 20,
       explorer: true,
     });
   });
@@ -45,6 +46,7 @@ describe("the configuration", () => {
       OIDC_JWKS_URL: "https://login.example.org/keys",
       LOG_LEVEL: "warn",
       PLAN_STEPS: "5000",
+      BOUND_SECONDS: "0",
     });
     expect(config).toMatchObject({
       production: true,
@@ -52,6 +54,7 @@ describe("the configuration", () => {
       port: 8080,
       logLevel: "warn",
       planSteps: 5000,
+      boundSeconds: 0,
       explorer: false,
     });
     expect(config.tokens).toEqual({

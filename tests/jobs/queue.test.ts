@@ -58,6 +58,7 @@ async function startWorker(): Promise<ChildProcess> {
       DATABASE_URL: parts.database.serverUrl,
       LOG_LEVEL: "info",
       PLAN_STEPS: "70000",
+      BOUND_SECONDS: "0",
     },
   });
   children.push(child);

@@ -4,8 +4,10 @@ import { raiseBound } from "../../src/domain/planner/bound/branch-tree.js";
 import { boundOf, roundDuals, checkTree } from "../../src/domain/planner/bound/certify.js";
 import { buildLinearModel } from "../../src/domain/planner/bound/linear-model.js";
 import { findBestExhaustively } from "../support/exhaustive-week.js";
-import { openSolver } from "../support/highs-solver.js";
+import { openHighs } from "../../src/jobs/highs-solver.js";
 import { drawProblem } from "../support/random-problem.js";
+
+const openSolver = await openHighs();
 
 // The oracle: trying every week. The solver: HiGHS 1.15.3 (npm `highs`); its word counts for nothing here.
 const seeds = Array.from({ length: 24 }, (_, i) => i + 1);
@@ -26,7 +28,7 @@ const weeks = seeds
 const possible = weeks.flatMap((week) => (week.best === null ? [] : [{ ...week, optimum: week.best.objective }]));
 
 test.each(possible)("no week costs less than its checked bound (week $seed)", async ({ model, optimum }) => {
-  const answer = (await openSolver(model, "ipm")).solve(model, null);
+  const answer = openSolver(model, "INTERIOR_POINT").solve(model, null);
   const bound = boundOf(model, roundDuals(model, answer.duals));
   expect(bound).toBeLessThanOrEqual(optimum);
   // A bound that says nothing would pass the line above.
@@ -51,7 +53,7 @@ test("whatever the duals, right or wrong, the bound they prove is never above th
 test("a tree raises the bound, never above the best week, and every leaf can be checked again", async () => {
   let raised = 0;
   for (const { model, optimum } of possible) {
-    const solver = await openSolver(model, "simplex");
+    const solver = openSolver(model, "SIMPLEX");
     let nodes = 0;
     const result = raiseBound(model, solver, optimum, () => (nodes += 1) > 60);
     expect(result.bound).toBeLessThanOrEqual(optimum);
@@ -66,7 +68,7 @@ test("a tree raises the bound, never above the best week, and every leaf can be 
 
 test("a tree with a leaf cut off, or with another leaf's duals, does not check", async () => {
   const { model, optimum } = possible.find(({ seed }) => seed === 2) ?? possible[0]!;
-  const solver = await openSolver(model, "simplex");
+  const solver = openSolver(model, "SIMPLEX");
   let nodes = 0;
   const { tree, bound } = raiseBound(model, solver, optimum, () => (nodes += 1) > 20);
   expect(checkTree(model, tree).believed).toBe(0);

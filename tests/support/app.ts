@@ -1,11 +1,13 @@
 /** An app on a test database, asked in-process as a person would over the API. */
 import { randomUUID } from "node:crypto";
 import { createHash } from "node:crypto";
+import { gzipSync } from "node:zlib";
 import { graphql, type GraphQLSchema } from "graphql";
 import type { App, Planner } from "../../src/app/app.js";
 import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { alternativesFor } from "../../src/domain/planner/alternatives.js";
 import { planWeek } from "../../src/domain/planner/plan-week.js";
+import { answerQuestion } from "../../src/domain/planner/questions.js";
 import { createContextOpener } from "../../src/graphql/open-context.js";
 import { listenForNotices, type Notices } from "../../src/graphql/notices.js";
 import { buildSchema } from "../../src/graphql/schema.js";
@@ -33,12 +35,17 @@ export interface TestApp {
 const inProcess: Planner = {
   plan({ brief, seed, compare }, onProgress) {
     onProgress?.(0, null);
-    const hash = (text: string) => createHash("sha256").update(text).digest("hex");
+    let problem = "";
+    const hash = (text: string) => {
+      problem = text;
+      return createHash("sha256").update(text).digest("hex");
+    };
     const outcome = planWeek(brief, { seed, steps: 60_000, hash });
     onProgress?.(100, outcome.kind === "PLANNED" ? Math.round(outcome.objectivePoints) : null);
-    return Promise.resolve({ outcome, compared: compare, aloneMinutes: null });
+    return Promise.resolve({ outcome, compared: compare, aloneMinutes: null, problem: gzipSync(problem) });
   },
   alternatives: (brief, draft, place) => Promise.resolve(alternativesFor(brief, draft, place)),
+  ask: (question) => Promise.resolve(answerQuestion(question, indexCatalogue(question.brief.catalogue))),
 };
 
 export const newKey = (): string => randomUUID();
@@ -58,6 +65,7 @@ export function useApp(): TestApp {
       reference,
       index: indexCatalogue(reference.catalogue),
       planner: inProcess,
+      prover: null,
       queue: null,
       now: () => new Date("2026-11-25T12:00:00Z"),
       planSteps: 60_000,

@@ -9,8 +9,10 @@ import type { App, Planner } from "../../src/app/app.js";
 import { readConfig } from "../../src/config.js";
 import type { RoleCode } from "../../src/database/household.js";
 import { readDemoFiles } from "../../src/database/seed.js";
+import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { alternativesFor } from "../../src/domain/planner/alternatives.js";
 import { planWeek } from "../../src/domain/planner/plan-week.js";
+import { answerQuestion } from "../../src/domain/planner/questions.js";
 import { globalId } from "../../src/graphql/global-id.js";
 import { createContextOpener } from "../../src/graphql/open-context.js";
 import { createDevIssuer, type DemoPerson } from "../../src/http/dev-issuer.js";
@@ -129,9 +131,10 @@ const fewSteps: Planner = {
     const hash = (text: string) => createHash("sha256").update(text).digest("hex");
     const outcome = planWeek(brief, { seed, steps, hash });
     onProgress?.(100, outcome.kind === "PLANNED" ? Math.round(outcome.objectivePoints) : null);
-    return Promise.resolve({ outcome, compared: compare, aloneMinutes: null });
+    return Promise.resolve({ outcome, compared: compare, aloneMinutes: null, problem: null });
   },
   alternatives: (brief, draft, place) => Promise.resolve(alternativesFor(brief, draft, place)),
+  ask: (question) => Promise.resolve(answerQuestion(question, indexCatalogue(question.brief.catalogue))),
 };
 
 /** Call at the top of a test file. No request may end in an error nobody foresaw. */
@@ -156,6 +159,7 @@ export function useServedApp(options: { pool?: boolean; steps?: number } = {}): 
     const app: App = {
       ...inProcess.app,
       planner: pool ?? fewSteps,
+      prover: null,
       planSteps: options.steps ?? (pool ? PLAN_STEPS : 8_000),
     };
     const server = createHttpServer({

@@ -29,6 +29,7 @@ test("the README shows the query it sends and the answer that comes back", async
       reference,
       index: indexCatalogue(reference.catalogue),
       planner,
+      prover: null,
       queue: null,
       now: () => new Date("2026-11-25T12:00:00Z"),
       planSteps: PLAN_STEPS,

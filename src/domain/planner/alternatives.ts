@@ -34,6 +34,7 @@ export function alternativesFor(
   draft: WeekDraft,
   place: PlaceBrief,
   index: CatalogueIndex = indexCatalogue(brief.catalogue),
+  { shouldStop }: { readonly shouldStop?: () => boolean } = {},
 ): Alternative[] {
   if (brief.pins.some((pin) => pin.because === "PACKED" && isAt(pin, place))) return [];
   const candidates = findCandidates(brief, index);
@@ -57,7 +58,9 @@ export function alternativesFor(
   if (current < 0) return [];
   const today = weekWith(current).solution.objective;
   const ranked = options
-    .flatMap((option, number) => (number === current ? [] : [{ option, ...weekWith(number) }]))
+    .flatMap((option, number) =>
+      number === current || shouldStop?.() === true ? [] : [{ option, ...weekWith(number) }],
+    )
     .filter(({ solution }) => solution.feasible)
     .sort((a, b) => a.solution.objective - b.solution.objective);
 

@@ -10,10 +10,10 @@ import { createRandomStream, type RandomStream } from "./random.js";
 import { createSnapshot, createWeekState } from "./week-state.js";
 import type { Snapshot, WeekState } from "./week-state.js";
 
-/** Cooling from 20 points down by about 1/83 a level: 192 levels end at about 2 points. */
-const FIRST_TEMPERATURE = 20 * POINT;
+/** A cooling's levels; from 20 points down by about 1/83 a level, or from 8 by 1/138: both end at about 2 points. */
 const LEVELS = 192;
-const RATIO = 64750;
+const COOLING = coolingTemperatures(20 * POINT, LEVELS, 64750);
+const RECOOLING = coolingTemperatures(8 * POINT, LEVELS, 65062);
 
 /** Weight of penalties against the objective: where it starts, and its range. */
 const FIRST_WEIGHT = 16;
@@ -24,9 +24,19 @@ const MOST_WEIGHT_STEPS = 1024;
 const LEAST_WEIGHT_STEPS = 32;
 const LOOKS = 96;
 
-/** Steps for a whole cooling, in looks at every candidate: a small week has time for several, from different ends. */
-const SWEEPS_A_COOLING = 40;
+/**
+ * Steps for a whole cooling, in looks at every candidate, and coolings at most. The first half start anew, as weeks differ most in
+ * the bases they found early; the others warm the best week up again, once there is one that breaks no rule.
+ */
+const SWEEPS_A_COOLING = 16;
 const MOST_COOLINGS = 12;
+
+/** Steps in a search that stays near a given week: so many looks at every candidate, and no fewer than the other. More only while it breaks rules. */
+const SWEEPS_NEAR = 8;
+const LEAST_NEAR = 10_000;
+/** One in so many of them goes to the boxes that broke. */
+const MENDING = 3;
+const MOST_MENDINGS = 6;
 
 /** Steps between two questions whether to stop. */
 const STOP_STEPS = 256;
@@ -81,6 +91,9 @@ class Search {
   private bestObjective = Infinity;
   private steps = 0;
   private weight = FIRST_WEIGHT;
+  private readonly mostWeight: number;
+  /** Steps in all that the search means to make. */
+  private budget = 0;
   private stopped = false;
   private lastReport = -1;
 
@@ -91,35 +104,77 @@ class Search {
     this.tables = buildTables(problem);
     this.week = createWeekState(this.tables);
     this.best = createSnapshot(this.tables);
+    // A box kept must never be worth a rule broken.
+    this.mostWeight = MOST_WEIGHT + (problem.stayClose?.pointsPerBox ?? 0);
     this.week.setWeight(this.weight);
   }
 
   run(): void {
+    const { start, steps } = this.options;
+    const sweep = this.tables.candidateStart[this.tables.positions]!;
+    const isNear = start !== undefined && this.problem.stayClose !== null;
+    this.budget = isNear ? Math.min(steps, Math.max(LEAST_NEAR, SWEEPS_NEAR * sweep)) : steps;
     this.start();
     this.keepIfBetter();
     // A given week says what is eaten, not when it is finished and cooked: that is arranged first, the picks untouched.
-    this.descend(this.options.steps, this.options.start === undefined);
-    const sweep = this.tables.candidateStart[this.tables.positions]!;
-    const polish = Math.min(Math.floor(this.options.steps / 10), 4 * sweep);
+    if (start !== undefined) this.descend(this.budget, false);
+    const random = createRandomStream(this.options.seed);
+    const broken = isNear ? this.placesToMend() : this.tables.free.subarray(0, 0);
+    if (broken.length > 0) {
+      // What broke is mended by itself first, if it can be, from several starts; then the rest may move too.
+      const length = Math.floor((this.budget - this.steps) / MENDING / MOST_MENDINGS);
+      for (let mending = 1; mending <= MOST_MENDINGS && this.bestPenalty > 0; mending += 1) {
+        if (mending > 1) this.shuffle(random, broken);
+        this.anneal(random, this.steps + length, COOLING, broken);
+      }
+      this.returnToBest(this.weight);
+    }
+    // From here on no box may change, or stay, at the price of a rule.
+    if (isNear) this.weight = FIRST_WEIGHT + this.problem.stayClose.pointsPerBox;
+    this.week.setWeight(this.weight);
+    this.search(random, sweep);
+    if (this.bestPenalty > 0 && this.budget < steps) {
+      this.budget = steps;
+      this.search(random, sweep);
+    }
+  }
+
+  /** Free places of the boxes in which an agreed dish can no longer be had. */
+  private placesToMend(): Int32Array {
+    const { candidateOfDish, dishes, boxAt, free } = this.tables;
+    const broken = new Set<number>();
+    this.problem.stayClose?.dishAt.forEach((dish, p) => {
+      if (dish >= 0 && candidateOfDish[p * dishes + dish]! < 0) broken.add(boxAt[p]!);
+    });
+    return free.filter((position) => broken.has(boxAt[position]!));
+  }
+
+  /** Coolings and the descents after them, until `budget` steps in all. */
+  private search(random: RandomStream, sweep: number): void {
+    const { budget } = this;
+    const from = this.steps;
+    const polish = Math.min(Math.floor(budget / 10), 4 * sweep);
     // Pairs of picks, where the week is so small that trying them all costs less than it is worth.
     const pairs = (sweep * sweep) / 2;
-    const pairing = pairs * 4 <= this.options.steps ? Math.floor(Math.min(this.options.steps / 3, 6 * pairs)) : 0;
-    const limit = this.options.steps - polish - pairing;
-    const random = createRandomStream(this.options.seed);
+    const pairing = pairs * 4 <= budget ? Math.floor(Math.min(budget / 3, 6 * pairs)) : 0;
+    const length = Math.max(0, budget - polish - pairing - from);
     // A given week is where the search should stay near: it is not left for another start.
     const coolings =
       this.options.start === undefined
-        ? Math.max(1, Math.min(MOST_COOLINGS, Math.floor(limit / (SWEEPS_A_COOLING * sweep))))
+        ? Math.max(1, Math.min(MOST_COOLINGS, Math.floor(length / (SWEEPS_A_COOLING * sweep))))
         : 1;
+    const starts = Math.ceil(coolings / 2);
     for (let cooling = 1; cooling <= coolings && !this.stopped; cooling += 1) {
-      if (cooling > 1) this.shuffle(random);
-      this.anneal(random, Math.floor((limit * cooling) / coolings));
+      const isNew = cooling <= starts || this.bestPenalty > 0;
+      if (!isNew) this.returnToBest(this.weight);
+      else if (cooling > 1) this.shuffle(random);
+      this.anneal(random, from + Math.floor((length * cooling) / coolings), isNew ? COOLING : RECOOLING);
     }
     this.returnToBest();
-    this.descend(this.options.steps - pairing);
+    this.descend(budget - pairing);
     if (pairing > 0) {
       this.returnToBest();
-      this.descendByPairs(this.options.steps);
+      this.descendByPairs(budget);
     }
     this.returnToBest();
   }
@@ -188,29 +243,25 @@ class Search {
   }
 
   /** Another place to start from; where no feasible week was met yet, one in which breaking a rule costs more. */
-  private shuffle(random: RandomStream): void {
+  private shuffle(random: RandomStream, free = this.tables.free): void {
     const { tables, week } = this;
     week.begin();
-    for (const position of tables.free) {
+    for (const position of free) {
       const first = tables.candidateStart[position]!;
       week.pick(position, first + random.below(tables.candidateStart[position + 1]! - first));
     }
     week.settle();
-    if (this.bestPenalty > 0) this.weight = Math.min(MOST_WEIGHT, this.weight * 8);
+    if (this.bestPenalty > 0) this.weight = Math.min(this.mostWeight, this.weight * 8);
     week.setWeight(this.weight);
   }
 
   /** One cooling, from where the week stands to `limit` steps in all. */
-  private anneal(random: RandomStream, limit: number): void {
+  private anneal(random: RandomStream, limit: number, temperatures: Float64Array, free = this.tables.free): void {
     const { week } = this;
-    const propose = createMoveProposer(this.tables, week, random);
-    const temperatures = coolingTemperatures(FIRST_TEMPERATURE, LEVELS, RATIO);
+    const propose = createMoveProposer(this.tables, week, random, free);
     const from = this.steps;
     const length = Math.max(1, limit - from);
-    const weightSteps = Math.max(
-      LEAST_WEIGHT_STEPS,
-      Math.min(MOST_WEIGHT_STEPS, Math.floor(this.options.steps / LOOKS)),
-    );
+    const weightSteps = Math.max(LEAST_WEIGHT_STEPS, Math.min(MOST_WEIGHT_STEPS, Math.floor(this.budget / LOOKS)));
     let total = this.total();
     let feasible = 0;
     while (!this.ends(limit)) {
@@ -219,7 +270,7 @@ class Search {
       week.begin();
       const most = total + worseAccepted(temperature, random.next());
       if (propose(most)) {
-        if (week.leastTotal() > most) week.undo();
+        if (week.leastTotal(most) > most) week.undo();
         else {
           week.settle();
           const moved = this.total();
@@ -239,15 +290,16 @@ class Search {
   }
 
   private adaptWeight(feasibleSteps: number, ofSteps: number): void {
-    if (feasibleSteps * 5 < ofSteps) this.weight = Math.min(MOST_WEIGHT, this.weight + Math.max(1, this.weight >> 3));
+    if (feasibleSteps * 5 < ofSteps)
+      this.weight = Math.min(this.mostWeight, this.weight + Math.max(1, this.weight >> 3));
     else if (feasibleSteps * 2 > ofSteps) this.weight = Math.max(LEAST_WEIGHT, this.weight - (this.weight >> 3));
     this.week.setWeight(this.weight);
   }
 
-  private returnToBest(): void {
+  private returnToBest(weight = this.mostWeight): void {
     this.week.restore(this.best);
-    this.weight = MOST_WEIGHT;
-    this.week.setWeight(MOST_WEIGHT);
+    this.weight = weight;
+    this.week.setWeight(weight);
   }
 
   /** One step: the change if it lowers the total, else none. */
@@ -257,7 +309,7 @@ class Search {
     this.steps += 1;
     week.begin();
     if (!change()) return false;
-    if (week.leastTotal() >= total) {
+    if (week.leastTotal(total - 1) >= total) {
       week.undo();
       return false;
     }

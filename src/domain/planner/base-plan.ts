@@ -9,6 +9,8 @@ export const UNSERVED = -1;
 
 /** What one lot (a base, for all children or for one) adds besides the capacities it loads. */
 export interface LotCharge {
+  /** Thousandths of a point: hands-on minutes at their effort. */
+  minutes: number;
   /** Thousandths of a point. */
   waste: number;
   /** Penalty at weight 1, thousandths of a point. */
@@ -249,6 +251,7 @@ export function createBasePlanner(tables: ProblemTables): BasePlanner {
 
   const load: BasePlanner["load"] = (base, demand, offset, serve, sign, loads, charge, batchesLeft) => {
     let count = 0;
+    charge.minutes = 0;
     charge.waste = 0;
     charge.unserved = 0;
     for (let day = 0; day < days; day += 1) {
@@ -270,7 +273,9 @@ export function createBasePlanner(tables: ProblemTables): BasePlanner {
       const w = runs[run]!;
       const batches = Math.ceil(runAmount[w]! / baseBatch[base]!);
       charge.waste += baseWaste[base]! * (batches * baseBatch[base]! - runAmount[w]!);
-      loads[w]! += sign * (baseFixed[base]! + basePerBatch[base]! * batches);
+      const minutes = baseFixed[base]! + basePerBatch[base]! * batches;
+      charge.minutes += effort[w]! * minutes;
+      loads[w]! += sign * minutes;
       if (baseUsesEquipment[base] === 1) {
         for (let e = 0; e < equipment; e += 1) {
           loads[windows + w * equipment + e]! += sign * baseEquipment[base * equipment + e]! * batches;
@@ -286,6 +291,131 @@ export function createBasePlanner(tables: ProblemTables): BasePlanner {
   };
 
   return { plan, load };
+}
+
+/** Best plans of a base by its demand alone, were no budget short: what any plan costs at least, and often the plan itself. */
+export interface PlanMemory {
+  /** Number of the entry for the demand (one per day at `offset`, net of ready supply) of a base. Holds until the next call. */
+  readonly find: (base: number, demand: Int32Array, offset: number) => number;
+  /** Thousandths of a point, minutes and leftovers; Infinity when no windows serve every day. */
+  readonly costOf: Float64Array;
+  /** Windows as `BasePlanner.plan` writes them, [entry x days + day]. */
+  readonly serveOf: Int32Array;
+  /** 1 where the windows are a plan of that cost; elsewhere the cost is only a floor. */
+  readonly isPlan: Uint8Array;
+}
+
+/** Entries; a newer demand takes the place of an older one of the same number. */
+const MEMORY_BITS = 14;
+
+export function createPlanMemory(tables: ProblemTables): PlanMemory {
+  const { days, effort, baseFixed, basePerBatch, baseBatch, baseWaste, baseMaxBatches } = tables;
+  const { baseWindowStart, baseWindow, baseFirstDay, baseLastDay } = tables;
+  const size = 1 << MEMORY_BITS;
+  const costOf = new Float64Array(size);
+  const serveOf = new Int32Array(size * days);
+  const baseOf = new Int32Array(size).fill(-1);
+  const demandOf = new Int32Array(size * days);
+  // The easiest window of a base whose product is in date from one day to another.
+  const easiest = new Int32Array(tables.bases * days * days).fill(UNSERVED);
+  for (let base = 0; base < tables.bases; base += 1) {
+    for (let entry = baseWindowStart[base]!; entry < baseWindowStart[base + 1]!; entry += 1) {
+      const w = baseWindow[entry]!;
+      for (let first = baseFirstDay[entry]!; first <= baseLastDay[entry]!; first += 1) {
+        for (let last = first; last <= baseLastDay[entry]!; last += 1) {
+          const at = (base * days + first) * days + last;
+          if (easiest[at] === UNSERVED || effort[w]! < effort[easiest[at]!]!) easiest[at] = w;
+        }
+      }
+    }
+  }
+  const dayOf = new Int32Array(days);
+  const sum = new Int32Array(1 << EXACT_DAYS);
+  const runCost = new Float64Array(1 << EXACT_DAYS);
+  const best = new Float64Array(1 << EXACT_DAYS);
+  const taken = new Int32Array(1 << EXACT_DAYS);
+  const windowFor = (base: number, set: number): number =>
+    easiest[(base * days + dayOf[31 - Math.clz32(set & -set)]!) * days + dayOf[31 - Math.clz32(set)]!]!;
+
+  const plan = (entry: number, base: number): void => {
+    const lot = entry * days;
+    let count = 0;
+    for (let day = 0; day < days; day += 1) {
+      serveOf[lot + day] = UNSERVED;
+      if (demandOf[lot + day]! > 0) {
+        if (count < EXACT_DAYS) dayOf[count] = day;
+        count += 1;
+      }
+    }
+    costOf[entry] = 0;
+    isPlan[entry] = 1;
+    if (count === 0) return;
+    if (count > EXACT_DAYS) {
+      isPlan[entry] = 0;
+      return;
+    }
+    const full = (1 << count) - 1;
+    const batch = baseBatch[base]!;
+    for (let set = 1; set <= full; set += 1) {
+      const lowest = set & -set;
+      const amount = sum[set ^ lowest]! + demandOf[lot + dayOf[31 - Math.clz32(lowest)]!]!;
+      sum[set] = amount;
+      const w = windowFor(base, set);
+      const batches = Math.ceil(amount / batch);
+      runCost[set] =
+        w === UNSERVED || batches > baseMaxBatches[base]!
+          ? Infinity
+          : effort[w]! * (baseFixed[base]! + basePerBatch[base]! * batches) +
+            baseWaste[base]! * (batches * batch - amount);
+      let least = runCost[set]!;
+      let chosen = set;
+      const others = set ^ lowest;
+      for (let more = (others - 1) & others; others !== 0; more = (more - 1) & others) {
+        const run = lowest | more;
+        const cost = runCost[run]! + best[set ^ run]!;
+        if (cost < least) {
+          least = cost;
+          chosen = run;
+        }
+        if (more === 0) break;
+      }
+      best[set] = least;
+      taken[set] = chosen;
+    }
+    costOf[entry] = best[full]!;
+    if (best[full] === Infinity) {
+      isPlan[entry] = 0;
+      return;
+    }
+    for (let set = full; set > 0; set ^= taken[set]!) {
+      const run = taken[set]!;
+      const w = windowFor(base, run);
+      for (let index = 0; index < count; index += 1) {
+        const at = lot + dayOf[index]!;
+        if ((run & (1 << index)) !== 0) serveOf[at] = w;
+        // Two runs of one window are one, and together may be more than it can make.
+        else if ((set & (1 << index)) === 0 && serveOf[at] === w) isPlan[entry] = 0;
+      }
+    }
+  };
+  const isPlan = new Uint8Array(size);
+  const find: PlanMemory["find"] = (base, demand, offset) => {
+    let hash = Math.imul(base + 1, 0x9e3779b1);
+    for (let day = 0; day < days; day += 1) {
+      hash = Math.imul(hash ^ demand[offset + day]!, 0x85ebca6b);
+      hash ^= hash >>> 15;
+    }
+    const entry = hash & (size - 1);
+    const at = entry * days;
+    let known = baseOf[entry] === base;
+    for (let day = 0; known && day < days; day += 1) known = demandOf[at + day] === demand[offset + day];
+    if (known) return entry;
+    baseOf[entry] = base;
+    for (let day = 0; day < days; day += 1) demandOf[at + day] = demand[offset + day]!;
+    plan(entry, base);
+    return entry;
+  };
+  return { find, costOf, serveOf, isPlan };
 }
 
 /**
@@ -378,7 +508,7 @@ export function planBases(
   const net = new Int32Array(demand.length);
   const serve = new Int32Array(demand.length).fill(UNSERVED);
   const left = new Int32Array(tables.problem.ready.length);
-  const charge: LotCharge = { waste: 0, unserved: 0 };
+  const charge: LotCharge = { minutes: 0, waste: 0, unserved: 0 };
   const state: PlanState = { loads, batchesLeft: new Int32Array(tables.windows), weight };
   const add = (base: number, sign: 1 | -1, plan: boolean): number => {
     let cost = 0;

@@ -1,7 +1,6 @@
 /** A solved problem back in the household's words: boxes, batches, tasks on the clock, shopping, cautions, and why. */
 import type { ChildBrief, ChildDayBrief, CompartmentBrief, WeekBrief } from "../brief.js";
 import { expandAllergen } from "../catalogue/allergens.js";
-import type { CatalogueIndex } from "../catalogue/derive.js";
 import { scheduleSessions, type TimetableFault } from "../kitchen/timetable.js";
 import { listWork } from "../kitchen/work.js";
 import { fail, ok, type Result } from "../result.js";
@@ -17,10 +16,12 @@ import type {
   WeekDraft,
   WishTotals,
 } from "../week.js";
-import { isAt, type CandidateDish, type PlaceCandidates } from "./candidates.js";
+import { isAt, type CandidateDish } from "./candidates.js";
 import { UNITS_PER_GRAM, type FormulationKey } from "./formulate.js";
 import type { Problem, Solution } from "./problem.js";
+import { giveReasons } from "./reasons.js";
 import type { RuleRow } from "./rule-rows.js";
+import type { Pick, SolvedWeek } from "./solved-week.js";
 
 /** What the problem does not model and the week has to pass all the same. */
 export type LayOutFault =
@@ -29,28 +30,12 @@ export type LayOutFault =
 
 /** The solution's objective and terms are in thousandths of a point. */
 const PER_POINT = 1000;
-/** A share of a day's target worth telling: our estimate. */
-const WORTH_TELLING_PERCENT = 25;
-
-interface Pick {
-  readonly place: PlaceCandidates;
-  readonly dish: CandidateDish;
-  readonly position: number;
-}
-
-export interface LayOutInput {
-  readonly brief: WeekBrief;
-  readonly index: CatalogueIndex;
-  readonly problem: Problem;
-  readonly layout: FormulationKey;
-  readonly solution: Solution;
-}
 
 /**
  * Lays out a feasible solution. Fails when a box's items do not fit its compartments one by one, or a session's work does not fit
  * its clock; every such fault is listed.
  */
-export function layOut(input: LayOutInput): Result<WeekDraft, LayOutFault[]> {
+export function layOut(input: SolvedWeek): Result<WeekDraft, LayOutFault[]> {
   const { brief, index, problem, layout, solution } = input;
   const picks = solution.picks.flatMap((candidate, position): Pick[] => {
     const place = layout.places[position];
@@ -58,6 +43,7 @@ export function layOut(input: LayOutInput): Result<WeekDraft, LayOutFault[]> {
     return place === undefined || dish === undefined ? [] : [{ place, dish, position }];
   });
   const supply = layOutSupply(input, picks);
+  const reasonsFor = giveReasons(input, picks, supply.batches);
   const faults: LayOutFault[] = [];
   const boxes: BoxPlan[] = [];
   for (const child of brief.children) {
@@ -70,7 +56,7 @@ export function layOut(input: LayOutInput): Result<WeekDraft, LayOutFault[]> {
       if (compartments === null) {
         const ml = inBox.reduce((sum, { dish }) => sum + (dish.inFlask ? 0 : dish.volumeMl), 0);
         faults.push({ kind: "BoxDoesNotClose", childId: child.id, date: day.date, ml });
-      } else boxes.push(layOutBox(input, child, day, inBox, compartments, supply.batches));
+      } else boxes.push(layOutBox(input, child, day, inBox, compartments, reasonsFor));
     }
   }
   if (faults.length > 0) return fail(faults);
@@ -155,12 +141,12 @@ export function packBox(compartments: readonly CompartmentBrief[], dishes: reado
 }
 
 function layOutBox(
-  { brief, layout, problem }: LayOutInput,
+  { brief }: SolvedWeek,
   child: ChildBrief,
   day: ChildDayBrief,
   inBox: readonly Pick[],
   compartments: readonly number[],
-  batches: readonly BatchPlan[],
+  reasonsFor: (pick: Pick) => Reason[],
 ): BoxPlan {
   const items = inBox.map(({ place, dish, position }, i): ItemPlan => {
     const { derived, portion } = dish;
@@ -182,7 +168,7 @@ function layOutBox(
       holding: dish.holding,
       labelsToRead: dish.labelsToRead,
       pinned: place.pin !== null,
-      why: giveReasons(brief, layout, problem, { place, dish, position }, batches),
+      why: reasonsFor({ place, dish, position }),
     };
   });
   const chilled = inBox.some(
@@ -211,7 +197,7 @@ interface Need {
 
 /** Whole-gram batches and what they feed: children in order of the brief take from the day's supply, ready food first. */
 function layOutSupply(
-  { brief, index, problem, layout, solution }: LayOutInput,
+  { brief, index, problem, layout, solution }: SolvedWeek,
   picks: readonly Pick[],
 ): { batches: BatchPlan[]; readyUses: ReadyUse[] } {
   /** Per base and day, what is still to be handed out. */
@@ -297,46 +283,6 @@ function batchPlan(batch: Omit<BatchPlan, "feeds" | "spareGrams">, feeds: BatchP
   return { ...batch, feeds, spareGrams: batch.grams - feeds.reduce((sum, feed) => sum + feed.grams, 0) };
 }
 
-function giveReasons(
-  brief: WeekBrief,
-  layout: FormulationKey,
-  problem: Problem,
-  { place, dish, position }: Pick,
-  batches: readonly BatchPlan[],
-): Reason[] {
-  const { child, place: at } = place;
-  const reasons: Reason[] = [];
-  if (place.pin !== null) reasons.push({ kind: "PINNED" });
-  if (place.dishes.length === 1) reasons.push({ kind: "ONLY_CHOICE" });
-  for (const { base } of dish.derived.dish.bases) {
-    const shared = batches.filter(
-      (batch) =>
-        batch.base === base && batch.feeds.some((feed) => feed.date === at.date && feed.childIds.includes(child.id)),
-    );
-    const feeds = shared.flatMap((batch) => batch.feeds);
-    const withChildren = brief.children
-      .map(({ id }) => id)
-      .filter((id) => id !== child.id && feeds.some((feed) => feed.childIds.includes(id)));
-    const dates = [...new Set(feeds.map((feed) => feed.date))].filter((date) => date !== at.date).sort();
-    if (withChildren.length > 0 || dates.length > 0) reasons.push({ kind: "SHARES_BASE", base, withChildren, dates });
-  }
-  const days = new Set(layout.places.filter((other) => other.child === child).map((other) => other.place.date)).size;
-  const candidate = problem.positions[position]?.candidates[place.dishes.indexOf(dish)];
-  const filled = layout.targets
-    .filter((target) => target.direction === 1 && target.positions.includes(position))
-    .map(({ nutrient, measure, target }) => ({
-      nutrient,
-      percentOfTarget: Math.round(((candidate?.q[measure] ?? 0) * 100 * days) / target),
-    }))
-    .sort((a, b) => b.percentOfTarget - a.percentOfTarget)[0];
-  if (filled !== undefined && filled.percentOfTarget >= WORTH_TELLING_PERCENT)
-    reasons.push({ kind: "FILLS_NEED", ...filled });
-  const remembered = brief.history.filter((row) => row.childId === child.id);
-  if (remembered.length > 0 && !remembered.some((row) => row.dish === dish.derived.dish.key))
-    reasons.push({ kind: "NEW_TASTE" });
-  return reasons;
-}
-
 /** Advice over a box or a week that the picks do not meet. */
 function isMet(row: RuleRow, picks: readonly Pick[]): boolean {
   const bound = picks.filter(({ position }) => row.positions.includes(position));
@@ -361,7 +307,7 @@ function isMet(row: RuleRow, picks: readonly Pick[]): boolean {
 const heatedKinds: ReadonlySet<string> = new Set(["GRAIN", "PULSE", "VEGETABLE", "SAUCE", "FILLING", "PROTEIN"]);
 
 function listCautions(
-  { brief, index, layout }: LayOutInput,
+  { brief, index, layout }: SolvedWeek,
   picks: readonly Pick[],
   boxes: readonly BoxPlan[],
   batches: readonly BatchPlan[],

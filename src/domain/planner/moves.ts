@@ -8,8 +8,8 @@ import type { WeekState } from "./week-state.js";
  */
 export type MoveProposer = (most: number) => boolean;
 
-/** Draws out of 64 for each kind of move, in the order of the list in `createMoveProposer`. */
-const SHARES = [16, 8, 4, 8, 3, 1, 5, 12, 2, 2, 1, 2];
+/** Draws for each kind of move, in the order of the list in `createMoveProposer`. */
+const SHARES = [24, 4, 2, 16, 1, 1, 6, 20, 2, 2, 2, 1, 1];
 
 /** Draws for bases to be planned anew in one move. */
 const MOST_REPLANNED = 3;
@@ -17,14 +17,23 @@ const MOST_REPLANNED = 3;
 /** How often a kind is drawn anew before a draw counts as no move. */
 const TRIES = 2;
 
+/** Candidates looked at for each place that must give up a base; twice as many for a base that is taken up. */
+const SAMPLE = 6;
+
 /**
  * The moves of the search: one pick; two picks of a box; two picks of a child's slot; two days of a child's slot swapped; two
  * days of a child's boxes swapped; two days of all boxes swapped; a sibling's dish copied; a pick redirected to bases in use;
- * a base given up by all its eaters; finishing moved to the evening or back;
+ * a base given up by all its eaters, each for a good dish among a few;
+ * a new base taken up where it serves best; finishing moved to the evening or back;
  * bases planned anew in random order; one day of a base made in another window. Swaps go by dish, and only where the other day's list has it.
  */
-export function createMoveProposer(tables: ProblemTables, week: WeekState, random: RandomStream): MoveProposer {
-  const { free, candidateStart, candidateDish, candidateOfDish, dishes, days, bases } = tables;
+export function createMoveProposer(
+  tables: ProblemTables,
+  week: WeekState,
+  random: RandomStream,
+  free: Int32Array = tables.free,
+): MoveProposer {
+  const { candidateStart, candidateDish, candidateOfDish, dishes, days, bases } = tables;
   const { candidateBaseStart, candidateBase, candidateCost, baseWindowStart } = tables;
   const { childAt, dayAt, boxAt } = tables;
   const isFree = new Uint8Array(tables.positions);
@@ -47,6 +56,17 @@ export function createMoveProposer(tables: ProblemTables, week: WeekState, rando
     byCost
       .subarray(candidateStart[position], candidateStart[position + 1])
       .sort((left, right) => candidateCost[left]! - candidateCost[right]! || left - right);
+  }
+
+  const positionOf = new Int32Array(candidateDish.length);
+  const placesOf = Array.from({ length: bases }, (): number[] => []);
+  for (const position of free) {
+    for (let candidate = candidateStart[position]!; candidate < candidateStart[position + 1]!; candidate += 1) {
+      positionOf[candidate] = position;
+      for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
+        placesOf[candidateBase[use]!]!.push(candidate);
+      }
+    }
   }
 
   const drawFree = (): number => free[random.below(free.length)]!;
@@ -127,6 +147,24 @@ export function createMoveProposer(tables: ProblemTables, week: WeekState, rando
     const position = drawFree();
     return pickIfHopeful(position, drawCovered(position, -1), most);
   };
+  /** The best there of a few candidates that do without a base, after the picks of this move so far; -1 when there is none. */
+  const drawGood = (position: number, without: number): number => {
+    let least = Infinity;
+    let chosen = -1;
+    const start = candidateStart[position]!;
+    const count = candidateStart[position + 1]! - start;
+    for (let draw = 0; draw < Math.min(count, SAMPLE); draw += 1) {
+      const rank = count <= SAMPLE ? draw : Math.min(random.below(count), random.below(count));
+      const candidate = byCost[start + rank]!;
+      if (usesBase(candidate, without)) continue;
+      const changed = week.change(position, candidate, least);
+      if (changed < least) {
+        least = changed;
+        chosen = candidate;
+      }
+    }
+    return chosen;
+  };
   const giveUpBase = (): boolean => {
     const position = drawFree();
     const pick = week.picks[position]!;
@@ -135,17 +173,40 @@ export function createMoveProposer(tables: ProblemTables, week: WeekState, rando
     const base = candidateBase[candidateBaseStart[pick]! + random.below(uses)]!;
     let changed = false;
     for (const other of free) {
-      if (!usesBaseAt(other, base)) continue;
-      const candidate = drawCovered(other, base);
+      if (!usesBase(week.picks[other]!, base)) continue;
+      const candidate = drawGood(other, base);
       if (candidate < 0) continue;
       week.pick(other, candidate);
       changed = true;
     }
     return changed;
   };
-  const usesBaseAt = (position: number, base: number): boolean => {
-    const pick = week.picks[position]!;
-    for (let use = candidateBaseStart[pick]!; use < candidateBaseStart[pick + 1]!; use += 1) {
+  const takeUpBase = (): boolean => {
+    if (bases === 0) return false;
+    const base = random.below(bases);
+    const places = placesOf[base]!;
+    if (places.length === 0 || week.usesBase(base)) return false;
+    let least = Infinity;
+    let first = -1;
+    for (let draw = 0; draw < 2 * SAMPLE; draw += 1) {
+      const candidate = places[random.below(places.length)]!;
+      const changed = week.change(positionOf[candidate]!, candidate, least);
+      if (changed < least) {
+        least = changed;
+        first = candidate;
+      }
+    }
+    if (first < 0) return false;
+    week.pick(positionOf[first]!, first);
+    for (let draw = 0; draw < 2 * SAMPLE; draw += 1) {
+      const candidate = places[random.below(places.length)]!;
+      const position = positionOf[candidate]!;
+      if (candidate !== week.picks[position] && week.change(position, candidate, 0) < 0) week.pick(position, candidate);
+    }
+    return true;
+  };
+  const usesBase = (candidate: number, base: number): boolean => {
+    for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
       if (candidateBase[use] === base) return true;
     }
     return false;
@@ -187,11 +248,14 @@ export function createMoveProposer(tables: ProblemTables, week: WeekState, rando
     copySibling,
     redirect,
     giveUpBase,
+    takeUpBase,
     toggleEvening,
     replanBases,
     moveLot,
   ];
-  const wheel = SHARES.flatMap((share, kind) => new Array<MoveProposer>(share).fill(kinds[kind]!));
+  const wheel = SHARES.flatMap((share, kind) =>
+    kinds[kind] === toggleEvening && !splitPossible ? [] : new Array<MoveProposer>(share).fill(kinds[kind]!),
+  );
   const frozen: readonly MoveProposer[] = [toggleEvening, replanBases, moveLot];
   return (most) => {
     for (let attempt = 0; attempt < TRIES; attempt += 1) {

@@ -36,7 +36,7 @@ export type WeekOutcome =
   | { readonly kind: "INFEASIBLE"; readonly conflicts: readonly Conflict[] };
 
 /** Searches after the first, each with less time or space where the week did not fit. */
-const MOST_REPEATS = 4;
+export const MOST_REPEATS = 4;
 /** Searches on one problem after a first that met no feasible week. */
 const MOST_RESTARTS = 4;
 /** A session that overran gets this part of the minutes it had, a box that did not close this part of the volume put in it. */
@@ -109,7 +109,7 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
 }
 
 /** The week to stay close to, as far as it is still allowed; undefined when there is none. */
-function agreedPicks({ stayClose, positions }: Problem): number[] | undefined {
+export function agreedPicks({ stayClose, positions }: Problem): number[] | undefined {
   if (stayClose === null) return undefined;
   return positions.map(({ candidates }, p) =>
     Math.max(
@@ -120,7 +120,7 @@ function agreedPicks({ stayClose, positions }: Problem): number[] | undefined {
 }
 
 /** Takes minutes off the sessions that overran and millilitres off the boxes that did not close. */
-function tighten(
+export function tighten(
   tightening: { readonly minutes: Map<string, number>; readonly boxMl: Map<string, number> } & Tightening,
   faults: readonly LayOutFault[],
   problem: Problem,

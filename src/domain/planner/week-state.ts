@@ -1,4 +1,4 @@
-import { createBasePlanner, takeReadySupply, UNSERVED } from "./base-plan.js";
+import { createBasePlanner, createPlanMemory, takeReadySupply, UNSERVED } from "./base-plan.js";
 import type { LotCharge, PlanState } from "./base-plan.js";
 import type { ProblemTables } from "./problem-tables.js";
 import {
@@ -35,6 +35,11 @@ export interface WeekState {
    * spares proposals.
    */
   readonly isHopeless: (position: number, candidate: number, most: number) => boolean;
+  /**
+   * What one pick more would change in objective + weight x penalty, after the picks of this move so far, were every base planned
+   * as if no budget were short; any number above `most` when it is more than that.
+   */
+  readonly change: (position: number, candidate: number, most: number) => number;
   /** Moves the finishing of a dish on a day to the evening before or back; false when it cannot be. */
   readonly toggleEvening: (dish: number, day: number) => boolean;
   /** Plans a base anew against the loads as they are. */
@@ -48,7 +53,7 @@ export interface WeekState {
    * A lower bound on objective + weight x penalty after `settle`, known before any base is planned: the bases that the move
    * touches stand with the least their demand can cost.
    */
-  readonly leastTotal: () => number;
+  readonly leastTotal: (most?: number) => number;
   readonly settle: () => void;
   readonly undo: () => void;
   /** Thousandths of a point. */
@@ -71,6 +76,14 @@ export function createSnapshot(tables: ProblemTables): Snapshot {
   };
 }
 
+/** In this order a changed pick reaches the sums: the linear rows, the rules that count, finishing and bases. */
+const ROWS = 0;
+const COUNTS = 1;
+const SUPPLY = 2;
+
+/** Picks that a move may change again, besides one of every position. */
+const MORE_CHANGES = 32;
+
 export function createWeekState(tables: ProblemTables): WeekState {
   const { positions, days, measures, equipment, windows, bases, dishes, groups, families, capacities } = tables;
   const { childAt, dayAt, boxAt, candidateDish, candidateCost, candidateQ } = tables;
@@ -82,37 +95,21 @@ export function createWeekState(tables: ProblemTables): WeekState {
   const { sameSlotPeers, sameSlotPairs, mainPeers, pairCommon } = tables;
   const { finishFixed, finishPerPortion, finishEquipment, finishPortionsPerGo, canSplit, morningOf, eveningOf } =
     tables;
-  const { capacityBudget, capacityPrice, effort, baseMaxBatches, baseFixed, basePerBatch, baseBatch, unservedDay } =
-    tables;
+  const { capacityBudget, capacityPrice, effort, baseMaxBatches, baseBatch, unservedDay } = tables;
   const hasReady = Uint8Array.from(tables.readyOf, (ready) => (ready.length > 0 ? 1 : 0));
-  const mostEffort = tables.effort.reduce((most, points) => Math.max(most, points), 0);
-  /** Per candidate: at most about this goes with it, its finishing and a run of its own of each of its bases. */
-  const savingOf = Float64Array.from(candidateDish, (dish, candidate) => {
-    const { morning, split } = tables.problem.dishes[dish]!;
-    let minutes = Math.max(
-      morning.fixed + morning.perPortion,
-      split === null ? 0 : split.evening.fixed + split.evening.perPortion,
-    );
-    let leftovers = 0;
-    for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
-      const base = candidateBase[use]!;
-      minutes += baseFixed[base]! + basePerBatch[base]! * Math.ceil(candidateAmount[use]! / baseBatch[base]!);
-      leftovers += baseBatch[base]! * tables.baseWaste[base]!;
-    }
-    return minutes * mostEffort + leftovers;
-  });
-  const leastEffort = Float64Array.from(tables.problem.bases, (base) =>
-    base.windows.reduce((least, { window }) => Math.min(least, effort[window]!), Infinity),
-  );
   const { stayClose, sharing } = tables.problem;
   const distinctRules = distinctAtLeast.length;
   const lotSize = groups * days;
   const planner = createBasePlanner(tables);
+  const memory = createPlanMemory(tables);
+  const trial = new Int32Array(days);
 
   const picks = new Int32Array(positions).fill(-1);
   const evening = new Uint8Array(dishes * days);
   const demand = new Int32Array(bases * lotSize);
   const usersOf = new Int32Array(bases);
+  /** Per base: minutes at their effort and leftovers, as it is planned now. */
+  const lotCost = new Float64Array(bases);
   const net = new Int32Array(bases * lotSize);
   const serve = new Int32Array(bases * lotSize).fill(UNSERVED);
   const loads = new Float64Array(capacities);
@@ -134,23 +131,36 @@ export function createWeekState(tables: ProblemTables): WeekState {
   let minutesCost = 0;
   let rowPenalty = 0;
   let countPenalty = 0;
+  /** The part of it that `leastAfter` does not follow: distinct counts and what may not lie together. */
+  let loosePenalty = 0;
   let unservedPenalty = 0;
   let capacityPenalty = 0;
 
   // What `undo` needs.
-  const savedScalars = new Float64Array(9);
+  const savedScalars = new Float64Array(10);
   const savedLoads = new Float64Array(capacities);
   const touchedBases = new Int32Array(bases);
   const isTouched = new Uint8Array(bases);
+  const isSeen = new Uint8Array(bases);
+  const seenBases = new Int32Array(bases);
+  let seen = 0;
   const savedDemand = new Int32Array(bases * lotSize);
   const savedNet = new Int32Array(bases * lotSize);
   const savedServe = new Int32Array(bases * lotSize);
+  const savedLotCost = new Float64Array(bases);
   let touched = 0;
-  const changedPositions: number[] = [];
-  const changedFrom: number[] = [];
+  const changedPositions = new Int32Array(positions + MORE_CHANGES);
+  const changedFrom = new Int32Array(positions + MORE_CHANGES);
+  const changedTo = new Int32Array(positions + MORE_CHANGES);
+  let changes = 0;
+  // How many of the changed picks the sums have followed so far.
+  let rowsFollowed = 0;
+  let countsFollowed = 0;
+  let supplyFollowed = 0;
+  let hasLoadsKept = false;
   const toggled: number[] = [];
 
-  const charge: LotCharge = { waste: 0, unserved: 0 };
+  const charge: LotCharge = { minutes: 0, waste: 0, unserved: 0 };
   const readyLeft = new Int32Array(tables.problem.ready.length);
   const state: PlanState = { loads, batchesLeft: new Int32Array(windows), weight: 1 };
 
@@ -166,21 +176,31 @@ export function createWeekState(tables: ProblemTables): WeekState {
     savedScalars[6] = countPenalty;
     savedScalars[7] = unservedPenalty;
     savedScalars[8] = capacityPenalty;
-    for (let index = 0; index < capacities; index += 1) savedLoads[index] = loads[index]!;
+    savedScalars[9] = loosePenalty;
     for (let index = 0; index < touched; index += 1) isTouched[touchedBases[index]!] = 0;
     touched = 0;
-    changedPositions.length = 0;
-    changedFrom.length = 0;
+    changes = 0;
+    rowsFollowed = 0;
+    countsFollowed = 0;
+    supplyFollowed = 0;
     toggled.length = 0;
     kept = -1;
+    hasLoadsKept = false;
+  };
+  const keepLoads = (): void => {
+    if (hasLoadsKept) return;
+    hasLoadsKept = true;
+    for (let index = 0; index < capacities; index += 1) savedLoads[index] = loads[index]!;
   };
 
   /** Takes a base's lots out of the loads, once per move, and remembers them. */
   const touch = (base: number): void => {
     if (isTouched[base] === 1) return;
+    keepLoads();
     isTouched[base] = 1;
     touchedBases[touched] = base;
     touched += 1;
+    savedLotCost[base] = lotCost[base]!;
     const offset = base * lotSize;
     for (let index = offset; index < offset + lotSize; index += 1) {
       savedDemand[index] = demand[index]!;
@@ -234,7 +254,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
     return missing > 0 ? missing : 0;
   };
 
-  /** Adds (1) or takes away (-1) everything about a pick but its linear rows. */
+  /** Adds (1) or takes away (-1) what a pick costs by itself and means for the rules that count. */
   const count = (position: number, candidate: number, by: 1 | -1): void => {
     const dish = candidateDish[candidate]!;
     const child = childAt[position]!;
@@ -250,7 +270,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
       if (by === 1 && distinctCount[counter] === 0) distinctTotal[rule]! += 1;
       distinctCount[counter]! += by;
       if (by === -1 && distinctCount[counter] === 0) distinctTotal[rule]! -= 1;
-      countPenalty += DISTINCT_PRICE * (distinctExcess(rule) - before);
+      loosePenalty += DISTINCT_PRICE * (distinctExcess(rule) - before);
     }
 
     const entities = togetherOfBox[boxAt[position]!]!;
@@ -265,7 +285,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
       together[at]! += first;
       together[at + 1]! += second;
       if (first !== 0 && second !== 0) together[at + 2]! += by;
-      countPenalty += TOGETHER_PRICE * (together[at]! * together[at + 1]! - together[at + 2]! - before);
+      loosePenalty += TOGETHER_PRICE * (together[at]! * together[at + 1]! - together[at + 2]! - before);
     }
 
     if (countsRepeat[position] === 1) {
@@ -310,12 +330,16 @@ export function createWeekState(tables: ProblemTables): WeekState {
         changedInBox[box]! += by;
       }
     }
+  };
 
-    changePortions(dish, day, by);
+  /** Adds (1) or takes away (-1) the finishing of a pick and its demand of bases. */
+  const supply = (position: number, candidate: number, by: 1 | -1): void => {
+    changePortions(candidateDish[candidate]!, dayAt[position]!, by);
+    const shift = (groups === 1 ? 0 : childAt[position]! * days) + dayAt[position]!;
     for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
       const base = candidateBase[use]!;
       touch(base);
-      demand[base * lotSize + (groups === 1 ? 0 : child * days) + day]! += by * candidateAmount[use]!;
+      demand[base * lotSize + shift]! += by * candidateAmount[use]!;
       usersOf[base]! += by;
     }
   };
@@ -341,10 +365,10 @@ export function createWeekState(tables: ProblemTables): WeekState {
     }
   };
 
-  const isHopeless = (position: number, candidate: number, most: number): boolean => {
+  const change = (position: number, candidate: number, most: number): number => {
     const from = picks[position]!;
     let breaches = 0;
-    let cost = candidateCost[candidate]! - candidateCost[from]! - savingOf[from]!;
+    let cost = candidateCost[candidate]! - candidateCost[from]!;
     for (let index = rowStart[position]!; index < rowStart[position + 1]!; index += 1) {
       const measure = rowMeasureAt[index]!;
       const row = rowAt[index]!;
@@ -362,12 +386,112 @@ export function createWeekState(tables: ProblemTables): WeekState {
       if (rowWeight[row]! > 0) cost += targetCost(row, after) - targetCost(row, before);
     }
     const dish = candidateDish[candidate]!;
-    if (countsRepeat[position] === 1 && dish !== candidateDish[from]) {
-      if (repeats[childAt[position]! * dishes + dish]! >= repeatMax[dish]!) breaches += REPEAT_PRICE;
+    const left = candidateDish[from]!;
+    const child = childAt[position]!;
+    const day = dayAt[position]!;
+    if (dish !== left) {
+      if (countsRepeat[position] === 1) {
+        if (repeats[child * dishes + dish]! >= repeatMax[dish]!) breaches += REPEAT_PRICE;
+        if (repeats[child * dishes + left]! > repeatMax[left]!) breaches -= REPEAT_PRICE;
+      }
+      const family = starch[dish]!;
+      const before = starch[left]!;
+      if (family !== before) {
+        const neighbours = starchNeighbours[day]!;
+        for (let index = 0; index < neighbours.length; index += 1) {
+          const at = (child * days + neighbours[index]!) * families;
+          if (family >= 0) breaches += STARCH_PRICE * mainsOfFamily[at + family]!;
+          if (before >= 0) breaches -= STARCH_PRICE * mainsOfFamily[at + before]!;
+        }
+      }
+      const peers = sameSlotPeers[position]!;
+      for (let index = 0; index < peers.length; index += 1) {
+        const other = candidateDish[picks[peers[index]!]!]!;
+        if (other !== dish && other !== left) continue;
+        const pair = sameSlotPairs[position]![index]!;
+        const missing = pairMissing(pair);
+        const by = other === dish ? 1 : -1;
+        pairEqual[pair]! += by;
+        breaches += SIBLING_PRICE * (pairMissing(pair) - missing);
+        pairEqual[pair]! -= by;
+      }
+      if (main[dish] === 1 || main[left] === 1) {
+        const rivals = mainPeers[position]!;
+        for (let index = 0; index < rivals.length; index += 1) {
+          const other = candidateDish[picks[rivals[index]!]!]!;
+          if (other === dish && main[dish] === 1) breaches += SIBLING_PRICE;
+          else if (other === left && main[left] === 1) breaches -= SIBLING_PRICE;
+        }
+      }
+      if (stayClose !== null) {
+        const agreed = stayClose.dishAt[position]!;
+        if (agreed >= 0) {
+          const changed = changedInBox[boxAt[position]!]!;
+          if (left === agreed) cost += (stayClose.pointsPerItem + (changed === 0 ? stayClose.pointsPerBox : 0)) * POINT;
+          else if (dish === agreed) {
+            cost -= (stayClose.pointsPerItem + (changed === 1 ? stayClose.pointsPerBox : 0)) * POINT;
+          }
+        }
+      }
+      cost += finishChange(dish, day, 1) + finishChange(left, day, -1);
     }
-    // What the move could mend elsewhere: all that is wrong outside the rows.
-    breaches -= countPenalty + unservedPenalty + capacityPenalty;
-    return objective() + cost + state.weight * (penalty() + breaches) > most;
+    let least = cost + state.weight * breaches;
+    const firstOld = candidateBaseStart[from]!;
+    const lastOld = candidateBaseStart[from + 1]!;
+    const firstNew = candidateBaseStart[candidate]!;
+    const lastNew = candidateBaseStart[candidate + 1]!;
+    // The bases of both stand with nothing, until each has the least it can then cost.
+    for (let use = firstOld; use < lastOld; use += 1) least -= costOfLot(candidateBase[use]!);
+    for (let use = firstNew; use < lastNew; use += 1) {
+      if (amountIn(from, candidateBase[use]!) === 0) least -= costOfLot(candidateBase[use]!);
+    }
+    if (least > most || groups > 1) return least;
+    for (let use = firstNew; use < lastNew; use += 1) {
+      const base = candidateBase[use]!;
+      least += leastLot(base, day, candidateAmount[use]! - amountIn(from, base));
+      if (least > most) return least;
+    }
+    for (let use = firstOld; use < lastOld; use += 1) {
+      const base = candidateBase[use]!;
+      if (amountIn(candidate, base) === 0) least += leastLot(base, day, -candidateAmount[use]!);
+    }
+    return least;
+  };
+  const isHopeless = (position: number, candidate: number, most: number): boolean => {
+    // What the move could mend elsewhere: all that is wrong outside what `change` follows.
+    const now = objective() + state.weight * (rowPenalty + countPenalty);
+    return now + change(position, candidate, most - now) > most;
+  };
+  /** What a base costs: as planned, or in the midst of a move at least. */
+  const costOfLot = (base: number): number => (isTouched[base] === 1 ? leastLot(base, 0, 0) : lotCost[base]!);
+  const amountIn = (candidate: number, base: number): number => {
+    for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
+      if (candidateBase[use] === base) return candidateAmount[use]!;
+    }
+    return 0;
+  };
+  /** The least that a base costs when its demand on a day changes: were no budget short, or the day left unserved. */
+  const leastLot = (base: number, day: number, by: number): number => {
+    if (hasReady[base] === 1) return 0;
+    const lot = base * lotSize;
+    let total = 0;
+    for (let at = 0; at < days; at += 1) total += trial[at] = demand[lot + at]!;
+    trial[day]! += by;
+    if (total + by === 0) return 0;
+    const made = memory.costOf[memory.find(base, trial, 0)]!;
+    const unserved = state.weight * unservedDay;
+    return made < unserved ? made : unserved;
+  };
+  /** What one portion more or less of a dish changes in the minutes of finishing, at their effort. */
+  const finishChange = (dish: number, day: number, by: 1 | -1): number => {
+    if (morningOf[day] === -1) return 0;
+    const index = dish * days + day;
+    const portions = portionsOf[index]!;
+    const once = !sharing || portions === (by === 1 ? 0 : 1) ? 1 : 0;
+    const costOf = (part: number, w: number): number =>
+      effort[w]! * (finishFixed[part]! * once + finishPerPortion[part]!);
+    if (evening[index] === 0) return by * costOf(dish * 3 + WHOLE_MORNING, morningOf[day]!);
+    return by * (costOf(dish * 3 + SPLIT_EVENING, eveningOf[day]!) + costOf(dish * 3 + SPLIT_MORNING, morningOf[day]!));
   };
 
   const moveLot = (base: number, child: number, day: number, entry: number): boolean => {
@@ -389,24 +513,43 @@ export function createWeekState(tables: ProblemTables): WeekState {
     return true;
   };
 
-  const exchange = (position: number, candidate: number): void => {
-    const from = picks[position]!;
-    if (from >= 0) count(position, from, -1);
-    count(position, candidate, 1);
-    picks[position] = candidate;
+  const pick = (position: number, candidate: number): void => {
+    for (let index = countsFollowed; index < changes; index += 1) {
+      if (changedPositions[index] === position) follow(COUNTS);
+    }
+    if (picks[position] === candidate) return;
+    changedPositions[changes] = position;
+    changedFrom[changes] = picks[position]!;
+    changedTo[changes] = candidate;
+    changes += 1;
   };
 
-  const pick = (position: number, candidate: number): void => {
-    const from = picks[position]!;
-    if (from === candidate) return;
-    changedPositions.push(position);
-    changedFrom.push(from);
-    moveRows(position, from, candidate);
-    exchange(position, candidate);
+  /** Brings the sums up to date with the picks that were changed, as far as `until`. */
+  const follow = (until: number): void => {
+    for (; rowsFollowed < changes; rowsFollowed += 1) {
+      moveRows(changedPositions[rowsFollowed]!, changedFrom[rowsFollowed]!, changedTo[rowsFollowed]!);
+    }
+    if (until < COUNTS) return;
+    for (; countsFollowed < changes; countsFollowed += 1) {
+      const position = changedPositions[countsFollowed]!;
+      const from = changedFrom[countsFollowed]!;
+      if (from >= 0) count(position, from, -1);
+      count(position, changedTo[countsFollowed]!, 1);
+      picks[position] = changedTo[countsFollowed]!;
+    }
+    if (until < SUPPLY) return;
+    if (supplyFollowed < changes) keepLoads();
+    for (; supplyFollowed < changes; supplyFollowed += 1) {
+      const position = changedPositions[supplyFollowed]!;
+      const from = changedFrom[supplyFollowed]!;
+      if (from >= 0) supply(position, from, -1);
+      supply(position, changedTo[supplyFollowed]!, 1);
+    }
   };
 
   const toggleEvening = (dish: number, day: number): boolean => {
     if (canSplit[dish] === 0 || eveningOf[day] === -1 || morningOf[day] === -1) return false;
+    keepLoads();
     const index = dish * days + day;
     finish(dish, day, portionsOf[index]!, -1);
     evening[index] = 1 - evening[index]!;
@@ -426,36 +569,118 @@ export function createWeekState(tables: ProblemTables): WeekState {
   };
 
   const objective = (): number => picksCost + minutesCost + wasteCost + targetsCost + distanceCost;
-  const penalty = (): number => rowPenalty + countPenalty + unservedPenalty + capacityPenalty;
+  const penalty = (): number => rowPenalty + countPenalty + loosePenalty + unservedPenalty + capacityPenalty;
 
-  const leastTotal = (): number => {
+  /** What a candidate's bases cost now, each told once. */
+  const takeLots = (candidate: number): number => {
+    let cost = 0;
+    for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
+      const base = candidateBase[use]!;
+      if (isSeen[base] === 1) continue;
+      isSeen[base] = 1;
+      seenBases[seen] = base;
+      seen += 1;
+      cost += lotCost[base]!;
+    }
+    return cost;
+  };
+  /** What the finishing of the picks that go, and the bases of all that are changed, can cost at most: what a move can save there. */
+  const mostSaved = (): number => {
+    let saved = 0;
+    for (let index = 0; index < changes; index += 1) {
+      const from = changedFrom[index]!;
+      const dish = candidateDish[from]!;
+      const day = dayAt[changedPositions[index]!]!;
+      if (morningOf[day] !== -1) {
+        const first = dish * 3 + (evening[dish * days + day] === 0 ? WHOLE_MORNING : SPLIT_MORNING);
+        saved += effort[morningOf[day]!]! * (finishFixed[first]! + finishPerPortion[first]!);
+        if (evening[dish * days + day] === 1) {
+          saved +=
+            effort[eveningOf[day]!]! *
+            (finishFixed[dish * 3 + SPLIT_EVENING]! + finishPerPortion[dish * 3 + SPLIT_EVENING]!);
+        }
+      }
+      saved += takeLots(from) + takeLots(changedTo[index]!);
+    }
+    for (let index = 0; index < seen; index += 1) isSeen[seenBases[index]!] = 0;
+    seen = 0;
+    return saved;
+  };
+
+  const leastTotal = (most = Infinity): number => {
+    if (changes > 0 && rowsFollowed === 0 && most < Infinity) {
+      const saved = mostSaved();
+      let least = -saved;
+      for (let index = 0; index < changes; index += 1) {
+        least += candidateCost[changedTo[index]!]! - candidateCost[changedFrom[index]!]!;
+      }
+      follow(ROWS);
+      const ofRows = least + objective() + state.weight * rowPenalty;
+      if (ofRows > most) return ofRows;
+      follow(COUNTS);
+      const ofCounts = objective() - saved + state.weight * (rowPenalty + countPenalty + loosePenalty);
+      if (ofCounts > most) return ofCounts;
+    }
+    follow(SUPPLY);
     measureCapacities();
     let least = objective() + state.weight * penalty();
     for (let index = 0; index < touched; index += 1) {
       const base = touchedBases[index]!;
       // What is ready may cover all of the demand.
       if (hasReady[base] === 1) continue;
-      let amount = 0;
-      for (let at = base * lotSize; at < (base + 1) * lotSize; at += 1) amount += demand[at]!;
-      if (amount === 0) continue;
-      const batches = Math.ceil(amount / baseBatch[base]!);
-      const made = leastEffort[base]! * (baseFixed[base]! + basePerBatch[base]! * batches);
+      if (usersOf[base] === 0 || groups > 1) continue;
+      const made = memory.costOf[memory.find(base, demand, base * lotSize)]!;
       const unserved = state.weight * unservedDay;
       least += made < unserved ? made : unserved;
     }
     return least;
   };
 
+  /** Loads the plan that would be best if no budget were short; false, with nothing loaded, when one is. */
+  const planFreely = (base: number, lot: number): boolean => {
+    const entry = memory.find(base, net, lot);
+    if (memory.isPlan[entry] === 0) return false;
+    for (let day = 0; day < days; day += 1) serve[lot + day] = memory.serveOf[entry * days + day]!;
+    planner.load(base, net, lot, serve, 1, loads, charge, null);
+    for (let day = 0; day < days; day += 1) {
+      const w = serve[lot + day]!;
+      if (w === UNSERVED || !isShort(base, w)) continue;
+      planner.load(base, net, lot, serve, -1, loads, charge, null);
+      return false;
+    }
+    lotCost[base] = charge.minutes + charge.waste;
+    wasteCost += charge.waste;
+    return true;
+  };
+  const isShort = (base: number, w: number): boolean => {
+    if (loads[w]! > capacityBudget[w]!) return true;
+    if (tables.baseUsesEquipment[base] === 1) {
+      for (let index = windows + w * equipment; index < windows + (w + 1) * equipment; index += 1) {
+        if (loads[index]! > capacityBudget[index]!) return true;
+      }
+    }
+    if (tables.baseStorage[base]! > 0) {
+      for (let index = windows * (1 + equipment); index < capacities; index += 1) {
+        if (loads[index]! > capacityBudget[index]!) return true;
+      }
+    }
+    return false;
+  };
+
   const settle = (): void => {
+    follow(SUPPLY);
     for (let index = 0; index < touched; index += 1) {
       const base = touchedBases[index]!;
       const offset = base * lotSize;
       takeReadySupply(tables, base, demand, offset, net, readyLeft);
+      lotCost[base] = 0;
+      if (base !== kept && groups === 1 && planFreely(base, offset)) continue;
       state.batchesLeft.fill(baseMaxBatches[base]!);
       for (let group = 0; group < groups; group += 1) {
         const lot = offset + group * days;
         if (base !== kept) planner.plan(base, net, lot, state, serve);
         planner.load(base, net, lot, serve, 1, loads, charge, state.batchesLeft);
+        lotCost[base] += charge.minutes + charge.waste;
         wasteCost += charge.waste;
         unservedPenalty += charge.unserved;
       }
@@ -464,26 +689,41 @@ export function createWeekState(tables: ProblemTables): WeekState {
   };
 
   const undo = (): void => {
-    for (let index = changedPositions.length - 1; index >= 0; index -= 1) {
+    for (let index = rowsFollowed - 1; index >= 0; index -= 1) {
       const position = changedPositions[index]!;
-      const to = changedFrom[index]!;
-      const from = picks[position]!;
+      const from = changedFrom[index]!;
+      const to = changedTo[index]!;
       for (let entry = rowStart[position]!; entry < rowStart[position + 1]!; entry += 1) {
         const measure = rowMeasureAt[entry]!;
-        rowSum[rowAt[entry]!]! += candidateQ[to * measures + measure]! - candidateQ[from * measures + measure]!;
+        rowSum[rowAt[entry]!]! += candidateQ[from * measures + measure]! - candidateQ[to * measures + measure]!;
       }
-      exchange(position, to);
+      if (index < countsFollowed) {
+        count(position, to, -1);
+        count(position, from, 1);
+        picks[position] = from;
+      }
+      if (index < supplyFollowed) {
+        const day = dayAt[position]!;
+        portionsOf[candidateDish[to]! * days + day]! -= 1;
+        portionsOf[candidateDish[from]! * days + day]! += 1;
+        for (let use = candidateBaseStart[to]!; use < candidateBaseStart[to + 1]!; use += 1)
+          usersOf[candidateBase[use]!]! -= 1;
+        for (let use = candidateBaseStart[from]!; use < candidateBaseStart[from + 1]!; use += 1)
+          usersOf[candidateBase[use]!]! += 1;
+      }
     }
     for (const index of toggled) evening[index] = 1 - evening[index]!;
     for (let index = 0; index < touched; index += 1) {
-      const offset = touchedBases[index]! * lotSize;
+      const base = touchedBases[index]!;
+      lotCost[base] = savedLotCost[base]!;
+      const offset = base * lotSize;
       for (let at = offset; at < offset + lotSize; at += 1) {
         demand[at] = savedDemand[at]!;
         net[at] = savedNet[at]!;
         serve[at] = savedServe[at]!;
       }
     }
-    for (let index = 0; index < capacities; index += 1) loads[index] = savedLoads[index]!;
+    if (hasLoadsKept) for (let index = 0; index < capacities; index += 1) loads[index] = savedLoads[index]!;
     picksCost = savedScalars[0]!;
     targetsCost = savedScalars[1]!;
     distanceCost = savedScalars[2]!;
@@ -493,6 +733,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
     countPenalty = savedScalars[6]!;
     unservedPenalty = savedScalars[7]!;
     capacityPenalty = savedScalars[8]!;
+    loosePenalty = savedScalars[9]!;
   };
 
   const save = (into: Snapshot): void => {
@@ -504,6 +745,8 @@ export function createWeekState(tables: ProblemTables): WeekState {
   const restore = (from: Snapshot): void => {
     begin();
     for (let position = 0; position < positions; position += 1) pick(position, from.picks[position]!);
+    follow(SUPPLY);
+    keepLoads();
     for (let index = 0; index < evening.length; index += 1) {
       if (evening[index] === from.evening[index]) continue;
       const dish = Math.floor(index / days);
@@ -517,8 +760,10 @@ export function createWeekState(tables: ProblemTables): WeekState {
       const offset = base * lotSize;
       takeReadySupply(tables, base, demand, offset, net, readyLeft);
       for (let index = offset; index < offset + lotSize; index += 1) serve[index] = from.serve[index]!;
+      lotCost[base] = 0;
       for (let group = 0; group < groups; group += 1) {
         planner.load(base, net, offset + group * days, serve, 1, loads, charge, null);
+        lotCost[base]! += charge.minutes + charge.waste;
         wasteCost += charge.waste;
         unservedPenalty += charge.unserved;
       }
@@ -533,13 +778,17 @@ export function createWeekState(tables: ProblemTables): WeekState {
     if (rowHigh[row]! < 0) rowPenalty -= rowHigh[row]! * rowPrice[row]!;
     if (rowWeight[row]! > 0) targetsCost += targetCost(row, 0);
   }
-  for (let rule = 0; rule < distinctRules; rule += 1) countPenalty += DISTINCT_PRICE * distinctExcess(rule);
+  for (let rule = 0; rule < distinctRules; rule += 1) loosePenalty += DISTINCT_PRICE * distinctExcess(rule);
 
   return {
     picks,
     begin,
     pick,
     isHopeless,
+    change: (position, candidate, most) => {
+      follow(SUPPLY);
+      return change(position, candidate, most);
+    },
     toggleEvening,
     replan: touch,
     moveLot,

@@ -14,6 +14,8 @@ export interface LinearSolver {
    */
   solve(bounds: ColumnBounds, from: unknown, mostIterations?: number): LinearAnswer;
 }
+/** INTERIOR_POINT without crossover for one solution; SIMPLEX for many, each from the basis of another. */
+export type OpenSolver = (model: LinearModel, method: "INTERIOR_POINT" | "SIMPLEX") => LinearSolver;
 export interface ColumnBounds {
   readonly lower: Float64Array;
   readonly upper: Float64Array;
@@ -139,12 +141,15 @@ function chooseSplit(
   { bounds, answer }: Node,
   cutoff: number,
 ): { column: number; at: number } | null {
-  const fractional = Array.from(model.whole)
-    .map((column) => ({ column, value: answer.values[column]! }))
-    .map((entry) => ({ ...entry, off: Math.abs(entry.value - Math.round(entry.value)) }))
-    .filter(({ off }) => off > FRACTION)
-    .sort((left, right) => right.off - left.off || left.column - right.column)
-    .slice(0, CANDIDATES);
+  const fractionalAmong = (columns: Int32Array) =>
+    Array.from(columns)
+      .map((column) => ({ column, value: answer.values[column]! }))
+      .map((entry) => ({ ...entry, off: Math.abs(entry.value - Math.round(entry.value)) }))
+      .filter(({ off }) => off > FRACTION)
+      .sort((left, right) => right.off - left.off || left.column - right.column)
+      .slice(0, CANDIDATES);
+  const coarse = fractionalAmong(model.whole);
+  const fractional = coarse.length > 0 ? coarse : fractionalAmong(model.fine);
   const [first] = fractional;
   if (first === undefined) return null;
   if (fractional.length === 1) return { column: first.column, at: Math.floor(first.value) };

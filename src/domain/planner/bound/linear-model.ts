@@ -30,6 +30,8 @@ export interface LinearModel {
    * of it in all, how many mains of a child use it, then set-ups and batches window by window.
    */
   readonly whole: Int32Array;
+  /** Columns that are whole in every week too, to branch on when all of those are: which dish, and when it is finished. */
+  readonly fine: Int32Array;
 }
 
 class Builder {
@@ -205,6 +207,7 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
   );
 
   // Finishing: once per dish and day, in the morning or split.
+  const finishing: number[] = [];
   for (const { dish: number, day, columns, children: eaters, byChild } of dishDays.values()) {
     const dish = dishes[number]!;
     const alone = dish.main && !siblingsRest.has(day);
@@ -223,10 +226,12 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
       return minutes * effort[window]!;
     };
     const whole = to.column(0, 1);
+    finishing.push(whole);
     to.cost[whole] = add(dish.morning, morning, whole);
     const ways: Term[] = [[whole, -1]];
     if (splits !== null) {
       const parted = to.column(0, 1);
+      finishing.push(parted);
       to.cost[parted] = add(splits.evening, evening, parted) + add(splits.morning, morning, parted);
       ways.push([parted, -1]);
       to.row(
@@ -445,6 +450,7 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
     rowColumn: Int32Array.from(to.rowColumn),
     rowValue: Float64Array.from(to.rowValue),
     whole: Int32Array.from(whole),
+    fine: Int32Array.from([...pick.flat(), ...finishing]),
   };
 }
 

@@ -1,8 +1,8 @@
 /** HiGHS behind the solver that the bound asks for. Nothing it says is trusted: every bound is worked out again from its duals. */
 import { createRequire } from "node:module";
 import type { Highs } from "highs";
-import type { LinearAnswer, LinearSolver } from "../../src/domain/planner/bound/branch-tree.js";
-import type { LinearModel } from "../../src/domain/planner/bound/linear-model.js";
+import type { LinearAnswer, LinearSolver, OpenSolver } from "../domain/planner/bound/branch-tree.js";
+import type { LinearModel } from "../domain/planner/bound/linear-model.js";
 
 /** The package declares its loader in a way that a module of this kind cannot call. */
 const loadHighs = createRequire(import.meta.url)("highs") as () => Promise<Highs>;
@@ -11,9 +11,13 @@ const OPTIMAL = 7;
 const INFEASIBLE = 8;
 const NO_LIMIT = 2_147_483_647;
 
-/** @param method ipm: interior point without crossover, for one solution; simplex: for many, each from the basis of another */
-export async function openSolver(model: LinearModel, method: "ipm" | "simplex"): Promise<LinearSolver> {
+/** Loads the solver; what it answers opens a model at a time. */
+export async function openHighs(): Promise<OpenSolver> {
   const highs = await loadHighs();
+  return (model, method) => openSolver(highs, model, method);
+}
+
+function openSolver(highs: Highs, model: LinearModel, method: Parameters<OpenSolver>[1]): LinearSolver {
   const columns = model.cost.length;
   const rows = model.rowLower.length;
   const lp = highs.createModel({
@@ -33,8 +37,8 @@ export async function openSolver(model: LinearModel, method: "ipm" | "simplex"):
       values: model.rowValue,
     },
   });
-  lp.options.set({ output_flag: false, solver: method });
-  if (method === "ipm") lp.options.set({ run_crossover: "off" });
+  lp.options.set({ output_flag: false, solver: method === "INTERIOR_POINT" ? "ipm" : "simplex" });
+  if (method === "INTERIOR_POINT") lp.options.set({ run_crossover: "off" });
   else lp.options.set({ simplex_strategy: 1, presolve: "off" });
   return {
     solve({ lower, upper }, from, mostIterations = NO_LIMIT): LinearAnswer {

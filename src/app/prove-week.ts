@@ -1,0 +1,34 @@
+/** Has the bound of a week that was just stored proved, beside everything else, and keeps what comes of it. */
+import { saveCertificate } from "../database/week.js";
+import type { App } from "./app.js";
+
+interface StoredWeek {
+  readonly householdId: string;
+  readonly weekId: string;
+  readonly weekStart: string;
+  readonly planId: string;
+  readonly problem: Uint8Array;
+  readonly objectivePoints: number;
+}
+
+/** Answers at once. A newer plan of the week ends the proof of the one before; the plan stands with or without its certificate. */
+export function proveLater(app: App, personId: string, week: StoredWeek): void {
+  const { householdId, weekId, weekStart, planId, problem, objectivePoints } = week;
+  const objective = Math.round(objectivePoints * 1000);
+  app.prover?.prove({ about: weekId, problem, objective }, async (proof) => {
+    const revision = await app.db.asPerson(personId, (tx) =>
+      saveCertificate(tx, {
+        householdId,
+        weekId,
+        planId,
+        objectivePoints: objective / 1000,
+        boundPoints: proof.bound / 1000,
+        nodes: proof.nodes,
+        milliseconds: proof.milliseconds,
+        problem,
+        certificate: proof.certificate,
+      }),
+    );
+    await app.db.announce({ kind: "PLAN_CHANGED", householdId, weekId, weekStart, revision });
+  });
+}
