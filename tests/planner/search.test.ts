@@ -52,7 +52,8 @@ test.each(variants)("sums kept change by change are those of the whole week coun
     const penalty = week.penalty();
     week.begin();
     if (propose(Infinity)) {
-      const least = week.leastTotal();
+      // Asked against a limit it may answer sooner, from a part of the sums: with what no week after the move can be below all the same.
+      const least = week.leastTotal(step % 2 === 0 ? Infinity : objective + 20 * penalty);
       week.settle();
       expect(week.objective() + 20 * week.penalty()).toBeGreaterThanOrEqual(least);
       if (random.below(3) > 0) {
