@@ -25,7 +25,10 @@ import type { Pick, SolvedWeek } from "./solved-week.js";
 
 /** What the problem does not model and the week has to pass all the same. */
 export type LayOutFault =
-  | TimetableFault
+  | (TimetableFault & {
+      /** Hands-on minutes of the session's work but for packing: what the search put there. */
+      readonly plannedMinutes: number;
+    })
   | { readonly kind: "BoxDoesNotClose"; readonly childId: string; readonly date: string; readonly ml: number };
 
 /** The solution's objective and terms are in thousandths of a point. */
@@ -74,7 +77,15 @@ export function layOut(input: SolvedWeek): Result<WeekDraft, LayOutFault[]> {
     eveningFinish,
   });
   const tasks = scheduleSessions({ sessions: brief.sessions, equipment: brief.household.equipment, work });
-  if (!tasks.ok) return fail(tasks.error);
+  if (!tasks.ok)
+    return fail(
+      tasks.error.map((fault) => ({
+        ...fault,
+        plannedMinutes: work
+          .filter(({ session, kind }) => session === fault.session && kind !== "PACK")
+          .reduce((sum, { handsOnMinutes }) => sum + handsOnMinutes, 0),
+      })),
+    );
   const shopping = shop({ index, boxes: open, batches: supply.batches, stock: brief.stock, labels: brief.labels });
   const costMinor = shopping.reduce((sum, line) => sum + line.costMinor, 0);
   return ok({

@@ -39,8 +39,10 @@ export type WeekOutcome =
 export const MOST_REPEATS = 4;
 /** Searches on one problem after a first that met no feasible week. */
 const MOST_RESTARTS = 4;
-/** A session that overran gets this part of the minutes it had, a box that did not close this part of the volume put in it. */
+/** A session that overran gets this part of the hands-on minutes planned in it, a box that did not close this part of the volume put in it. */
 const REDUCTION = 0.9;
+/** The search's minutes are in tenths. */
+const TENTHS = 10;
 /** The search's figures are in thousandths of a point. */
 const PER_POINT = 1000;
 
@@ -131,7 +133,9 @@ export function tighten(
       tightening.boxMl.set(`${fault.childId}@${fault.date}`, Math.floor(fault.ml * REDUCTION));
       continue;
     }
-    const have = problem.windows[layout.sessions.indexOf(fault.session)]?.minutes ?? 0;
-    tightening.minutes.set(fault.session, Math.floor(have * REDUCTION));
+    const budget = problem.windows[layout.sessions.indexOf(fault.session)]?.minutes ?? 0;
+    // Of what was planned, not of what might have been: a limit above that changes nothing.
+    const planned = Math.min(budget, fault.plannedMinutes * TENTHS);
+    tightening.minutes.set(fault.session, Math.floor(planned * REDUCTION));
   }
 }
