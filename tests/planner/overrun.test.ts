@@ -3,7 +3,7 @@ import { expect, test } from "@jest/globals";
 import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { findCandidates } from "../../src/domain/planner/candidates.js";
 import { formulate } from "../../src/domain/planner/formulate.js";
-import { tighten } from "../../src/domain/planner/plan-week.js";
+import { noLessons, tighten } from "../../src/domain/planner/plan-week.js";
 import { twoChildren } from "../support/demo-brief.js";
 
 const brief = twoChildren();
@@ -16,7 +16,7 @@ test.each([
   { planned: 12, left: 108 },
   { planned: budget / 10 + 30, left: Math.floor(budget * 0.9) },
 ])("a session that overran with $planned min planned in it may hold $left tenths next time", ({ planned, left }) => {
-  const tightening = { minutes: new Map<string, number>(), boxMl: new Map<string, number>() };
+  const tightening = noLessons();
   tighten(
     tightening,
     [
@@ -28,6 +28,7 @@ test.each([
         haveMinutes: 48,
         childIds: [],
         plannedMinutes: planned,
+        longestBase: null,
       },
     ],
     problem,
@@ -35,4 +36,27 @@ test.each([
   );
   expect(tightening.minutes.get(evening)).toBe(left);
   expect(left).toBeLessThan(budget);
+});
+
+test("a session that overruns again lets its longest base go elsewhere", () => {
+  const lessons = noLessons();
+  const base = layout.bases[problem.bases.findIndex(({ windows }) => windows.some(({ window }) => window === 1))]!;
+  const fault = {
+    kind: "SessionTooShort",
+    session: evening,
+    limit: "ELAPSED",
+    neededMinutes: 68,
+    haveMinutes: 60,
+    childIds: [],
+    plannedMinutes: 20,
+    longestBase: base,
+  } as const;
+  tighten(lessons, [fault], problem, layout);
+  expect([...lessons.elsewhere]).toEqual([]);
+  tighten(lessons, [fault], problem, layout);
+  expect([...lessons.elsewhere]).toEqual([`${base}@${evening}`]);
+  const next = formulate(brief, index, findCandidates(brief, index), lessons);
+  const windows = next.problem.bases[next.layout.bases.indexOf(base)]!.windows.map(({ window }) => window);
+  expect(windows.length).toBeGreaterThan(0);
+  expect(windows).not.toContain(1);
 });

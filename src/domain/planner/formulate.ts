@@ -91,6 +91,8 @@ export interface Tightening {
   readonly minutes: ReadonlyMap<string, number>;
   /** ml a box may take, by `childId@date`: its compartments could not be filled otherwise. */
   readonly boxMl: ReadonlyMap<string, number>;
+  /** `base@session`: made there, what waits for it would end too late. */
+  readonly elsewhere?: ReadonlySet<string>;
 }
 const noTightening: Tightening = { minutes: new Map(), boxMl: new Map() };
 
@@ -217,7 +219,17 @@ export function formulate(
   const boxes = listBoxes(brief, places);
   const windows = listWindows(brief, boxes, dates, equipment, tightening);
   const dishRows = dishes.map((key) => index.dish(key)).filter((dish): dish is Dish => dish !== undefined);
-  const kitchen = planKitchen({ brief, index, places, dates, equipment, windows, dishes: dishRows, bases });
+  const kitchen = planKitchen({
+    brief,
+    index,
+    places,
+    dates,
+    equipment,
+    windows,
+    dishes: dishRows,
+    bases,
+    elsewhere: tightening.elsewhere ?? new Set(),
+  });
 
   const measures = new Measures();
   const meanings = new Map<string, RowMeaning>();
@@ -527,6 +539,7 @@ interface KitchenInput {
   readonly windows: readonly WindowRow[];
   readonly dishes: readonly Dish[];
   readonly bases: readonly string[];
+  readonly elsewhere: ReadonlySet<string>;
 }
 
 /**
@@ -548,7 +561,7 @@ function planKitchen(input: KitchenInput): { dishes: ProblemDish[]; bases: Probl
   const maySplit = (dish: Dish): boolean => dates.some((date) => canFinishEveningBefore(brief.sessions, dish, date));
   const allWindows = input.bases.map((key) => {
     const base = index.base(key);
-    return base === undefined ? [] : windowsOf(brief, index, base, windows);
+    return base === undefined ? [] : windowsOf(brief, index, base, windows, input.elsewhere);
   });
   const isMorning = (window: number): boolean => windows[window]?.session.kind === "MORNING";
   const morningOnly = new Set(
@@ -627,6 +640,7 @@ function windowsOf(
   index: CatalogueIndex,
   base: Base,
   windows: readonly WindowRow[],
+  elsewhere: ReadonlySet<string>,
 ): ProblemBase["windows"][number][] {
   const one = baseMinutes(base, 1, brief.household.equipment);
   return windows.flatMap(({ session, serves }, window) => {
@@ -636,6 +650,7 @@ function windowsOf(
     const fits = one.handsOn <= session.handsOnMinutes && one.handsOn + one.passive <= session.elapsedMinutes;
     // Cooked that morning it would still be hot when the box is closed.
     const hot = session.kind === "MORNING" && isCooked(base);
+    if (elsewhere.has(`${base.key}@${session.key}`)) return [];
     return days === null || lacks || !fits || hot || !base.windows.includes(session.kind) ? [] : [{ window, ...days }];
   });
 }

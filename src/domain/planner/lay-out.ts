@@ -28,6 +28,8 @@ export type LayOutFault =
   | (TimetableFault & {
       /** Hands-on minutes of the session's work but for packing: what the search put there. */
       readonly plannedMinutes: number;
+      /** The base that keeps the session longest, hands and waiting; null when none is made in it. */
+      readonly longestBase: string | null;
     })
   | { readonly kind: "BoxDoesNotClose"; readonly childId: string; readonly date: string; readonly ml: number };
 
@@ -79,12 +81,20 @@ export function layOut(input: SolvedWeek): Result<WeekDraft, LayOutFault[]> {
   const tasks = scheduleSessions({ sessions: brief.sessions, equipment: brief.household.equipment, work });
   if (!tasks.ok)
     return fail(
-      tasks.error.map((fault) => ({
-        ...fault,
-        plannedMinutes: work
-          .filter(({ session, kind }) => session === fault.session && kind !== "PACK")
-          .reduce((sum, { handsOnMinutes }) => sum + handsOnMinutes, 0),
-      })),
+      tasks.error.map((fault) => {
+        const here = work.filter(({ session }) => session === fault.session);
+        const bases = here
+          .filter(({ kind }) => kind === "BASE")
+          .map(({ base, handsOnMinutes, passiveMinutes }) => ({ base, minutes: handsOnMinutes + passiveMinutes }))
+          .sort((a, b) => b.minutes - a.minutes);
+        return {
+          ...fault,
+          plannedMinutes: here
+            .filter(({ kind }) => kind !== "PACK")
+            .reduce((sum, { handsOnMinutes }) => sum + handsOnMinutes, 0),
+          longestBase: bases[0]?.base ?? null,
+        };
+      }),
     );
   const shopping = shop({ index, boxes: open, batches: supply.batches, stock: brief.stock, labels: brief.labels });
   const costMinor = shopping.reduce((sum, line) => sum + line.costMinor, 0);

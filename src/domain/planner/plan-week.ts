@@ -57,7 +57,7 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
   const early = findPlaceConflicts(brief, index, candidates);
   if (early.length > 0) return { kind: "INFEASIBLE", conflicts: early };
 
-  const tightening = { minutes: new Map<string, number>(), boxMl: new Map<string, number>() };
+  const tightening = noLessons();
   let steps = 0;
   let searches = 0;
   let picks: readonly number[] | undefined;
@@ -121,9 +121,21 @@ export function agreedPicks({ stayClose, positions }: Problem): number[] | undef
   );
 }
 
-/** Takes minutes off the sessions that overran and millilitres off the boxes that did not close. */
+/** What the searches so far have taught, written down as they go. */
+interface Lessons extends Tightening {
+  readonly minutes: Map<string, number>;
+  readonly boxMl: Map<string, number>;
+  readonly elsewhere: Set<string>;
+}
+
+export const noLessons = (): Lessons => ({ minutes: new Map(), boxMl: new Map(), elsewhere: new Set() });
+
+/**
+ * Takes millilitres off the boxes that did not close and hands-on minutes off the sessions that overran. One that overran before is
+ * long for what waits in it, not for its work: then its longest base goes elsewhere.
+ */
 export function tighten(
-  tightening: { readonly minutes: Map<string, number>; readonly boxMl: Map<string, number> } & Tightening,
+  tightening: Lessons,
   faults: readonly LayOutFault[],
   problem: Problem,
   layout: FormulationKey,
@@ -131,6 +143,10 @@ export function tighten(
   for (const fault of faults) {
     if (fault.kind === "BoxDoesNotClose") {
       tightening.boxMl.set(`${fault.childId}@${fault.date}`, Math.floor(fault.ml * REDUCTION));
+      continue;
+    }
+    if (fault.longestBase !== null && tightening.minutes.has(fault.session)) {
+      tightening.elsewhere.add(`${fault.longestBase}@${fault.session}`);
       continue;
     }
     const budget = problem.windows[layout.sessions.indexOf(fault.session)]?.minutes ?? 0;

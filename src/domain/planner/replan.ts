@@ -7,7 +7,7 @@ import { solve } from "./anneal.js";
 import { isAt, type Candidates } from "./candidates.js";
 import { formulate, type Tightening } from "./formulate.js";
 import { layOut } from "./lay-out.js";
-import { agreedPicks, MOST_REPEATS, tighten } from "./plan-week.js";
+import { agreedPicks, MOST_REPEATS, noLessons, tighten } from "./plan-week.js";
 import type { Problem, Solution } from "./problem.js";
 
 export interface ReplanOptions {
@@ -44,7 +44,7 @@ export function replan(
   candidates: Candidates,
   options: ReplanOptions,
 ): Result<Replanned, Tightening> {
-  const tightening = { minutes: new Map<string, number>(), boxMl: new Map<string, number>() };
+  const tightening = noLessons();
   for (let repeat = 0; repeat <= MOST_REPEATS; repeat += 1) {
     const { problem, layout } = formulate(brief, index, candidates, tightening);
     const { fixed } = options;
