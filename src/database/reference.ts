@@ -90,7 +90,8 @@ export async function readReference(sql: postgres.Sql): Promise<Reference> {
     catalogue: {
       version: row.version,
       foods: row.foods,
-      bases: row.bases,
+      // Absent is absent here too: what need not stand has no such figure.
+      bases: row.bases.map(({ restMinutes, ...base }) => (restMinutes == null ? base : { ...base, restMinutes })),
       dishes: row.dishes,
       retention: row.retention,
     },

@@ -156,7 +156,9 @@ class Search {
     const polish = Math.min(Math.floor(budget / 10), 4 * sweep);
     // Pairs of picks, where the week is so small that trying them all costs less than it is worth.
     const pairs = (sweep * sweep) / 2;
-    const pairing = pairs * 4 <= budget ? Math.floor(Math.min(budget / 3, 6 * pairs)) : 0;
+    const weeks = this.countWeeks();
+    const isTiny = weeks * 4 <= budget;
+    const pairing = isTiny ? weeks : pairs * 4 <= budget ? Math.floor(Math.min(budget / 3, 6 * pairs)) : 0;
     const length = Math.max(0, budget - polish - pairing - from);
     // A given week is where the search should stay near: it is not left for another start.
     const coolings =
@@ -174,7 +176,8 @@ class Search {
     this.descend(budget - pairing);
     if (pairing > 0) {
       this.returnToBest();
-      this.descendByPairs(budget);
+      if (isTiny) this.tryEveryWeek(budget);
+      else this.descendByPairs(budget);
     }
     this.returnToBest();
   }
@@ -320,6 +323,31 @@ class Search {
     }
     week.undo();
     return false;
+  }
+
+  /** Picks of all free places together; more than can be counted is Infinity. */
+  private countWeeks(): number {
+    const { candidateStart, free } = this.tables;
+    return free.reduce((weeks, position) => weeks * (candidateStart[position + 1]! - candidateStart[position]!), 1);
+  }
+
+  /** Every combination of picks in turn, each taken when it helps: for weeks so small that this costs less than searching. */
+  private tryEveryWeek(limit: number): void {
+    const { tables, week } = this;
+    const { candidateStart, free } = tables;
+    const weeks = this.countWeeks();
+    for (let number = 0; number < weeks && !this.ends(limit); number += 1) {
+      this.attempt(() => {
+        let rest = number;
+        for (const position of free) {
+          const first = candidateStart[position]!;
+          const count = candidateStart[position + 1]! - first;
+          week.pick(position, first + (rest % count));
+          rest = Math.floor(rest / count);
+        }
+        return true;
+      });
+    }
   }
 
   /** Sweeps over all pairs of picks of two places, taking each change that helps, until none does. */
