@@ -6,6 +6,9 @@ export const usualEquipment = [
   { kind: "MICROWAVE", units: 1 },
   { kind: "BLENDER", units: 1 },
   { kind: "MUFFIN_TRAY", units: 1 },
+  // A small steamer takes one layer of four moulds, ten minutes (common practice).
+  { kind: "STEAMER", units: 1 },
+  { kind: "CAKE_MOULD_SET", units: 1 },
 ] as const;
 
 const schoolMornings = ["MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY"] as const;

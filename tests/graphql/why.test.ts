@@ -244,9 +244,10 @@ describe("a search nobody waits for", () => {
       await giveUpAfter(4_000);
       expect(await giveUpAfter(600)).toBeLessThan(50);
       const from = performance.now();
-      const stopped = new AbortController();
       await giveUpAfter(1);
-      await expect(pool.ask({ ...question, brief: { ...demo, children: [] } }, stopped.signal)).resolves.toBeDefined();
+      // A week without children has nothing that clashes, and no search is needed to say so.
+      const empty = await pool.ask({ ...question, brief: { ...demo, children: [] } });
+      expect(empty).toEqual({ clashes: null, waysOut: [] });
       expect(performance.now() - from).toBeLessThan(3_000);
     } finally {
       await pool.stop();

@@ -1,4 +1,7 @@
-/** Facts of the trade checked here: fermented batter made at the weekend serves Monday (common practice). */
+/**
+ * Facts of the trade checked here: fermented batter made at the weekend serves Monday; dough is kneaded the night before (both
+ * common practice).
+ */
 import { createHash } from "node:crypto";
 import { describe, expect, test } from "@jest/globals";
 import type { ChildBrief, PinBrief, SessionBrief, WeekBrief } from "../../src/domain/brief.js";
@@ -6,12 +9,14 @@ import { addDays } from "../../src/domain/calendar/dates.js";
 import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { checkWeek } from "../../src/domain/checker/check-week.js";
 import { hasStood } from "../../src/domain/kitchen/standing.js";
-import { findCandidates } from "../../src/domain/planner/candidates.js";
+import { findCandidates, type CandidateDish } from "../../src/domain/planner/candidates.js";
 import { planWeek } from "../../src/domain/planner/plan-week.js";
 import { eldest, monday, sessions, threeChildren } from "../support/demo-brief.js";
 
 const tuesday = addDays(monday, 1);
 const BATTER = "rice-lentil-batter";
+const DOUGH = "flatbread-dough";
+const FLATBREAD = "flatbread-dal-carrot";
 const hash = (text: string): string => createHash("sha256").update(text).digest("hex");
 
 /** A part-time pupil: little more than two hours from the door to the end of lunch, which a flask holds. */
@@ -45,6 +50,8 @@ const offered = (week: WeekBrief, date: string): string[] => {
     .flatMap(({ dishes }) => dishes.map(({ derived }) => derived.dish.key))
     .filter((key) => batterDishes.has(key));
 };
+
+const isFlatbread = ({ derived }: CandidateDish): boolean => derived.dish.key === FLATBREAD;
 
 function planned(week: WeekBrief) {
   const outcome = planWeek(week, { seed: 1, steps: 20_000, hash });
@@ -81,6 +88,46 @@ describe("batter that ferments overnight", () => {
   test("from a Sunday session that ends at midnight is not ready on Monday morning", () => {
     const late = sunday.map((session) => (session.kind === "WEEKEND" ? { ...session, startsAt: "21:30" } : session));
     expect(offered(brief(leavingAtTen, late), monday)).toEqual([]);
+  });
+});
+
+/** A dough that is kneaded in the evening only and has to stand eight hours, baked with the dish on the day itself. */
+function standingDough(week: WeekBrief): WeekBrief {
+  const bases = week.catalogue.bases.map((base) =>
+    base.key === DOUGH ? { ...base, windows: ["EVENING" as const], restMinutes: 480 } : base,
+  );
+  const dishes = week.catalogue.dishes.map((dish) =>
+    dish.key === FLATBREAD ? { ...dish, steps: dish.steps.map((step) => ({ ...step, eveningBefore: false })) } : dish,
+  );
+  return { ...week, catalogue: { ...week.catalogue, bases, dishes } };
+}
+
+describe("dough kneaded the night before", () => {
+  test("stands overnight and is baked for the next day's box, beyond the end of its session", () => {
+    const week = standingDough(brief(leavingAtTen, sessions, [pinned(leavingAtTen, tuesday, FLATBREAD)]));
+    const draft = planned(week);
+    const batch = draft.batches.find(
+      ({ base, feeds }) => base === DOUGH && feeds.some(({ date }) => date === tuesday),
+    )!;
+    expect(batch.session).toMatch(/^evening-/);
+    expect(batch.session < `evening-${tuesday}`).toBe(true);
+    const task = draft.tasks.find(({ base, session }) => base === DOUGH && session === batch.session)!;
+    expect(task.passiveMinutes).toBeLessThan(60);
+    expect(task.text).toMatch(/Let it stand at least 8 h before it is used\.$/);
+  });
+
+  test("that stands too long for the night is not offered the next morning", () => {
+    const night = (restMinutes: number): string[] => {
+      const week = standingDough(brief(leavingAtTen, sessions));
+      const bases = week.catalogue.bases.map((base) => (base.key === DOUGH ? { ...base, restMinutes } : base));
+      return findCandidates(week, indexCatalogue({ ...week.catalogue, bases }))
+        .places.filter(({ place, dishes }) => place.slot === "MAIN" && dishes.some(isFlatbread))
+        .map(({ place }) => place.date);
+    };
+    // From 20:30 on Sunday to 06:50 on Monday are 620 minutes.
+    expect(night(620)).toContain(monday);
+    expect(night(621)).not.toContain(monday);
+    expect(night(621)).toContain(tuesday);
   });
 });
 

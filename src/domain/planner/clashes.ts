@@ -72,6 +72,8 @@ const rank = ({ kind }: Requirement): number => order.indexOf(kind);
  */
 export function findClashes(brief: WeekBrief, index: CatalogueIndex, options: ClashOptions): ClashSet | null {
   const candidates = findCandidates(brief, index);
+  // Where no box is asked for nothing can clash.
+  if (candidates.places.length === 0) return null;
   const week: Week = { brief, index, candidates };
   const first = findIn(week, options, noTightening);
   if (first.kind !== "PLANNABLE") return first.kind === "CLASH" ? first.clash : null;
