@@ -248,7 +248,7 @@ describe("a search nobody waits for", () => {
       // A week without children has nothing that clashes, and no search is needed to say so.
       const empty = await pool.ask({ ...question, brief: { ...demo, children: [] } });
       expect(empty).toEqual({ clashes: null, waysOut: [] });
-      expect(performance.now() - from).toBeLessThan(3_000);
+      expect(performance.now() - from).toBeLessThan(5_000);
     } finally {
       await pool.stop();
     }

@@ -71,6 +71,7 @@ const rank = ({ kind }: Requirement): number => order.indexOf(kind);
  * RangeError on a brief that contradicts itself.
  */
 export function findClashes(brief: WeekBrief, index: CatalogueIndex, options: ClashOptions): ClashSet | null {
+  if (options.shouldStop?.() === true) return null;
   const candidates = findCandidates(brief, index);
   // Where no box is asked for nothing can clash.
   if (candidates.places.length === 0) return null;
@@ -110,6 +111,7 @@ function findIn({ brief, index, candidates }: Week, options: ClashOptions, tight
     const seed = findSeed(rough, filter);
     if ("kind" in seed) return filter.isCut() ? { kind: "UNKNOWN" } : seed;
     const kept = filter.reduce(rough, seed);
+    if (options.shouldStop?.() === true) return { kind: "UNKNOWN" };
     const fine = createRequirementModel(brief, index, tightening, scopeOf(rough, kept, candidates), candidates);
     const start = new Set([...kept, ...fine.filters].filter((key) => fine.requirements.has(key)));
     // Should the week be formulated a little wider behind the filters and be met there, the rough set stands.

@@ -35,9 +35,11 @@ const LEAST_STEPS = 400;
 /** Half-made weeks that the exhaustive try may look at, and whole kitchens. */
 const NODES = 6_000;
 const KITCHENS = 40;
+/** Weeks of more choices than this are not begun on in a short look. */
+const CHOICES = 3_000;
 
 /** The problem with every hard row and no wish: all weeks cost the same. */
-export function withoutWishes(problem: Problem): Problem {
+function withoutWishes(problem: Problem): Problem {
   return {
     ...problem,
     positions: problem.positions.map((position) => ({
@@ -99,10 +101,13 @@ export function judgePlannability(problem: Problem, options: FeasibilityOptions)
   });
   if (found.feasible) return { kind: "PLANNABLE", picks: found.picks };
   const searched: Plannability = { kind: "UNPLANNABLE", proof: "SEARCHED", clashes: found.clashes };
+  const patience = options.patience ?? 1;
+  const choices = bare.positions.reduce((product, position) => product * choicesOf(position), 1);
+  if (patience === 1 && choices > CHOICES) return searched;
   if (options.triesAll === false || options.shouldStop?.() === true) return searched;
   const tried = tryEveryWeek(bare, {
-    nodes: NODES * (options.patience ?? 1),
-    kitchens: KITCHENS * (options.patience ?? 1),
+    nodes: NODES * patience,
+    kitchens: KITCHENS * patience,
   });
   if (tried.kind === "FOUND") return { kind: "PLANNABLE", picks: tried.picks };
   return tried.kind === "NONE" ? certain : searched;

@@ -99,18 +99,84 @@ export function findWaysOut(
 ): VerifiedWayOut[] {
   const stopped = (): boolean => options.shouldStop?.() === true;
   const ways: VerifiedWayOut[] = [];
-  const partial: Change[] = [];
+  const partial: Change[][] = [];
   for (const ladder of laddersFor(brief, clashes, options.notBefore ?? "")) {
     if (ways.length === MOST_WAYS || stopped()) break;
     const from = ladder.findIndex((change) => isMet(apply(brief, change), index, clashes, options));
     if (from < 0) continue;
     const way = firstThatWorks(brief, index, ladder.slice(from), options);
-    if (way === null) partial.push(ladder[from]!);
+    if (way === null) partial.push(ladder.slice(from));
     else ways.push(way);
   }
-  if (ways.length > 0 || partial.length === 0) return ways;
-  const several = mendOneByOne(brief, index, partial[0]!, options);
+  if (ways.length > 0) return ways;
+  for (const ladder of partial) {
+    if (ways.length === MOST_WAYS || stopped()) break;
+    const way = mendAlike(brief, index, ladder, options);
+    if (way !== null) ways.push(way);
+  }
+  const [first] = partial;
+  if (ways.length > 0 || first === undefined) return ways;
+  const several = mendOneByOne(brief, index, first[0]!, options);
   return several === null ? [] : [several];
+}
+
+/** The change made wherever it can be made alike: what clashes on one morning often clashes on the others too. */
+function mendAlike(
+  brief: WeekBrief,
+  index: CatalogueIndex,
+  ladder: readonly Change[],
+  options: WaysOutOptions,
+): VerifiedWayOut | null {
+  for (const change of ladder) {
+    const everywhere = alike(brief, change).filter((row) => !("date" in row) || row.date >= (options.notBefore ?? ""));
+    if (everywhere.length < 2) return null;
+    if (planWith(brief, index, everywhere, options) !== null) return withoutNeedless(brief, index, everywhere, options);
+  }
+  return null;
+}
+
+function alike(brief: WeekBrief, change: Change): Change[] {
+  const dates = [...new Set(brief.children.flatMap(({ days }) => days.map(({ date }) => date)))].sort();
+  switch (change.kind) {
+    case "MORE_MINUTES": {
+      const kind = brief.sessions.find(({ key }) => key === change.session)?.kind;
+      return brief.sessions
+        .filter((row) => row.kind === kind)
+        .map(({ key, date }) => ({ ...change, session: key, date }));
+    }
+    case "RELAX_HOUSE_RULE":
+      return dates.map((date) => ({ ...change, date }));
+    case "COLD_SOURCES":
+    case "FLASK":
+    case "BIGGER_BOX":
+      return brief.children.map(({ id }) => ({ ...change, childId: id }));
+    case "SCHOOL_MEAL":
+      return (brief.children.find(({ id }) => id === change.childId)?.days ?? [])
+        .map(({ date }) => ({ ...change, date }))
+        .filter(({ childId, date }) => isOpen(brief, childId, date));
+    case "UNPIN":
+    case "GET_FOOD":
+    case "EXTRA_SESSION":
+    case "REFRIGERATOR_ROOM":
+    case "MORE_EQUIPMENT":
+      return [change];
+  }
+}
+
+/** Changes that are enough together, less those that are not needed. */
+function withoutNeedless(
+  brief: WeekBrief,
+  index: CatalogueIndex,
+  enough: readonly Change[],
+  options: WaysOutOptions,
+): VerifiedWayOut | null {
+  let changes = enough;
+  for (const change of enough) {
+    const fewer = changes.filter((other) => other !== change);
+    if (planWith(brief, index, fewer, options) !== null) changes = fewer;
+  }
+  const wishes = planWith(brief, index, changes, options);
+  return wishes === null ? null : { changes, wishes };
 }
 
 function firstThatWorks(
@@ -151,12 +217,7 @@ function mendOneByOne(
     if (next === undefined) return null;
     changes = [...changes, next];
     if (planWith(brief, index, changes, options) === null) continue;
-    for (const change of changes) {
-      const fewer = changes.filter((other) => other !== change);
-      if (planWith(brief, index, fewer, options) !== null) changes = fewer;
-    }
-    const wishes = planWith(brief, index, changes, options);
-    return wishes === null ? null : { changes, wishes };
+    return withoutNeedless(brief, index, changes, options);
   }
   return null;
 }
@@ -168,6 +229,7 @@ function planWith(
   changes: readonly Change[],
   { seed, steps, shouldStop }: WaysOutOptions,
 ): WishTotals | null {
+  if (shouldStop?.() === true) return null;
   const changed = changes.reduce(apply, brief);
   const candidates = findCandidates(changed, index);
   if (changed.children.length === 0 || findPlaceConflicts(changed, index, candidates).length > 0) return null;
