@@ -176,7 +176,7 @@ class Search {
     this.descend(budget - pairing);
     if (pairing > 0) {
       this.returnToBest();
-      if (isTiny) this.tryEveryWeek(budget);
+      if (isTiny) this.tryEveryPick(budget);
       else this.descendByPairs(budget);
     }
     this.returnToBest();
@@ -332,7 +332,7 @@ class Search {
   }
 
   /** Every combination of picks in turn, each taken when it helps: for weeks so small that this costs less than searching. */
-  private tryEveryWeek(limit: number): void {
+  private tryEveryPick(limit: number): void {
     const { tables, week } = this;
     const { candidateStart, free } = tables;
     const weeks = this.countWeeks();
