@@ -10,7 +10,7 @@ import type { FailureOf } from "./failures.js";
 import { toDate } from "./local-day.js";
 import { leastRole, may } from "./may.js";
 import { before, type Attempt } from "./once.js";
-import { changedBoxes, openWeek, planWithProgress, storePlan } from "./plan-week.js";
+import { changedBoxes, openWeek, planWithProgress, storePlan, weekInfeasible } from "./plan-week.js";
 import type { WeekInputs } from "./read-brief.js";
 import { nothingToPack } from "./report-absence.js";
 
@@ -195,13 +195,7 @@ export async function mendWeek(
     stayClose: true,
   });
   const answer = await planMended(app, opened.value);
-  if (answer.outcome.kind === "INFEASIBLE")
-    return fail({
-      kind: "WeekInfeasible",
-      conflicts: answer.outcome.conflicts,
-      brief,
-      notBefore: inputs.now.date,
-    });
+  if (answer.outcome.kind === "INFEASIBLE") return weekInfeasible(answer.outcome.conflicts, brief, inputs);
   const wereBlocked = new Set(blocked.map(keyOf));
   return storePlan(app, {
     gone: { kind: "NothingThere", what: "week" } as const,

@@ -6,6 +6,7 @@ import { checkWeek } from "../domain/checker/check-week.js";
 import { addDays, isCalendarDate } from "../domain/calendar/dates.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { WeekBrief } from "../domain/brief.js";
+import type { Conflict } from "../domain/planner/conflicts.js";
 import type { WeekDraft } from "../domain/week.js";
 import type { App, PlanAnswer, PlanWeek } from "./app.js";
 import { enrolmentOn, nextSchoolDay, wakesHere, weekDates } from "./assemble-brief.js";
@@ -106,7 +107,7 @@ export async function storePlan<Gone>(
       ]),
   );
   const householdId = inputs.household.id;
-  let stored: { readonly weekId: string; readonly planId: string } | null = null;
+  let stored = null as { readonly weekId: string; readonly planId: string } | null;
   const result = await once<WeekRef, Gone | FailureOf<"NotPermitted" | "RevisionPassed">>(app, attempt, async (tx) => {
     // A transaction that is tried again stores anew.
     stored = null;
@@ -165,7 +166,7 @@ export async function storePlan<Gone>(
   const { problem, outcome } = answer;
   if (result.ok && stored !== null && problem !== null)
     proveLater(app, attempt.personId, {
-      ...(stored as { weekId: string; planId: string }),
+      ...stored,
       householdId,
       weekStart: inputs.weekStart,
       problem,
@@ -272,6 +273,10 @@ export async function checkPlanRequest(
   return ok({ ...inputs, brief });
 }
 
+/** The refusal, with all it takes to ask why. */
+export const weekInfeasible = (conflicts: readonly Conflict[], brief: WeekBrief, { now }: WeekInputs) =>
+  fail({ kind: "WeekInfeasible", conflicts, brief, notBefore: now.date } as const);
+
 /** What a plan is remembered by. */
 export const planAttempt = (personId: string, input: PlanWeek): Attempt => ({
   personId,
@@ -298,13 +303,7 @@ export async function planWeek(
     compare: true,
     ...(steps === undefined ? {} : { steps }),
   });
-  if (answer.outcome.kind === "INFEASIBLE")
-    return fail({
-      kind: "WeekInfeasible",
-      conflicts: answer.outcome.conflicts,
-      brief,
-      notBefore: inputs.now.date,
-    });
+  if (answer.outcome.kind === "INFEASIBLE") return weekInfeasible(answer.outcome.conflicts, brief, inputs);
   return storePlan(app, {
     gone: { kind: "HouseholdNotFound" } as const,
     attempt,

@@ -1,5 +1,6 @@
 /** Has the bound of a week that was just stored proved, beside everything else, and keeps what comes of it. */
 import { saveCertificate } from "../database/week.js";
+import { POINT } from "../domain/planner/problem-tables.js";
 import type { App } from "./app.js";
 
 interface StoredWeek {
@@ -14,15 +15,15 @@ interface StoredWeek {
 /** Answers at once. A newer plan of the week ends the proof of the one before; the plan stands with or without its certificate. */
 export function proveLater(app: App, personId: string, week: StoredWeek): void {
   const { householdId, weekId, weekStart, planId, problem, objectivePoints } = week;
-  const objective = Math.round(objectivePoints * 1000);
+  const objective = Math.round(objectivePoints * POINT);
   app.prover?.prove({ about: weekId, problem, objective }, async (proof) => {
     const revision = await app.db.asPerson(personId, (tx) =>
       saveCertificate(tx, {
         householdId,
         weekId,
         planId,
-        objectivePoints: objective / 1000,
-        boundPoints: proof.bound / 1000,
+        objectivePoints: objective / POINT,
+        boundPoints: proof.bound / POINT,
         nodes: proof.nodes,
         milliseconds: proof.milliseconds,
         problem,

@@ -9,7 +9,7 @@ import type { WeekRef } from "./change-week.js";
 import type { FailureOf } from "./failures.js";
 import { toDate } from "./local-day.js";
 import { before, type Attempt } from "./once.js";
-import { openWeek, planWithProgress, storePlan } from "./plan-week.js";
+import { openWeek, planWithProgress, storePlan, weekInfeasible } from "./plan-week.js";
 
 export interface ReportAbsence {
   readonly idempotencyKey: string;
@@ -101,13 +101,7 @@ export async function reportAbsence(
   });
   const answer =
     brief.children.length === 0 ? nothingToPack : await planWithProgress(app, inputs, brief, { compare: false });
-  if (answer.outcome.kind === "INFEASIBLE")
-    return fail({
-      kind: "WeekInfeasible",
-      conflicts: answer.outcome.conflicts,
-      brief,
-      notBefore: inputs.now.date,
-    });
+  if (answer.outcome.kind === "INFEASIBLE") return weekInfeasible(answer.outcome.conflicts, brief, inputs);
   return storePlan(app, {
     gone: { kind: "HouseholdNotFound" } as const,
     attempt,

@@ -27,9 +27,6 @@ export function startBoundPool(options: { seconds: number; onError: (error: unkn
   });
   const underWay = new Map<string, AbortController>();
   const running = new Set<Promise<void>>();
-  const stopAll = () => {
-    for (const controller of underWay.values()) controller.abort(GIVEN_UP);
-  };
   return {
     prove({ about, problem, objective }, keep) {
       underWay.get(about)?.abort(GIVEN_UP);
@@ -54,7 +51,7 @@ export function startBoundPool(options: { seconds: number; onError: (error: unkn
       while (running.size > 0) await Promise.all(running);
     },
     async stop() {
-      stopAll();
+      for (const controller of underWay.values()) controller.abort(GIVEN_UP);
       await Promise.all(running);
       await pool.destroy();
     },

@@ -9,6 +9,7 @@ import { alternativesFor } from "../domain/planner/alternatives.js";
 import { planWeek } from "../domain/planner/plan-week.js";
 import { answerQuestion, type Question } from "../domain/planner/questions.js";
 import type { WeekDraft } from "../domain/week.js";
+import { POINT } from "../domain/planner/problem-tables.js";
 
 /** A brief without the catalogue that the thread already has, with what the household adds to it. */
 export type LightBrief = Omit<WeekBrief, "catalogue"> & { readonly own: OwnRows | null };
@@ -41,8 +42,6 @@ export type PlannerTask =
 type About = Question extends infer Q ? (Q extends Question ? Omit<Q, "brief"> : never) : never;
 
 const hash = (text: string) => createHash("sha256").update(text).digest("hex");
-/** The search reports in thousandths of a point. */
-const PER_POINT = 1000;
 
 /** @param catalogue the reference rows that every brief of this thread is planned with */
 export const createRun = (catalogue: CatalogueBrief) => {
@@ -75,7 +74,7 @@ function run(catalogue: CatalogueBrief, reference: CatalogueIndex, task: Planner
     onBetter: (objective, done) =>
       progress?.postMessage({
         percent: (percent = Math.max(percent, Math.min(99, Math.floor((done * 100) / steps)))),
-        bestPoints: Math.round(objective / PER_POINT),
+        bestPoints: Math.round(objective / POINT),
       }),
   });
   return { outcome, problem: outcome.kind === "PLANNED" && task.keepProblem ? gzipSync(problem) : null };

@@ -1,27 +1,18 @@
 /** Nothing raw is cooked without saying so: a row that goes onto the heat names how, or that no factor was read. */
 import { describe, expect, it } from "@jest/globals";
 import type { Base, Catalogue, Dish, Food, Ingredient } from "../../shared/catalogue.js";
-import { nutrientTag, type EquipmentKind, type NutrientTag } from "../../shared/codes.js";
+import { nutrientTag, type NutrientTag } from "../../shared/codes.js";
 import { explainNutrient, indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { indexRetention } from "../../src/domain/catalogue/retention.js";
 import { leftOf } from "../../src/domain/checker/cooking-losses.js";
 import type { Part, WeekRead } from "../../src/domain/checker/week-read.js";
+import { heaters } from "../../src/domain/kitchen/heat.js";
 import { readCatalogue } from "./reference-rows.js";
 
 const catalogue = readCatalogue();
 
 /** What heat takes; minerals go with the water that is poured off, and such rows stand as boiled rows of the table. */
 const vitamins: readonly NutrientTag[] = ["VITA_RAE", "VITC", "VITB12", "FOLDFE", "VITD"];
-const hotEquipment: readonly EquipmentKind[] = [
-  "HOB_BURNER",
-  "OVEN",
-  "STEAMER",
-  "MICROWAVE",
-  "TOASTER",
-  "RICE_COOKER",
-  "WAFFLE_IRON",
-  "PRESSURE_COOKER",
-];
 /** What a step without equipment does on the heat all the same: "scald", "pour boiling water"; "boiled potatoes" are no doing. */
 const hotWords = /\b(?:toast|scald|boil|boiling|fry|bake|roast|simmer|steam|stew|soften|poach|heat)\b/i;
 /** From these words on a step speaks of what no longer stands on the heat. */
@@ -91,7 +82,7 @@ function unmarkedInDish(dish: Dish, foods: ReadonlyMap<string, Food>): string[] 
   const clauses = clausesOf(
     dish.steps.map(({ text, equipment }) => ({
       text,
-      hot: equipment.some(({ kind }) => hotEquipment.includes(kind)) || hotWords.test(text),
+      hot: equipment.some(({ kind }) => heaters.has(kind)) || hotWords.test(text),
     })),
   );
   if (!clauses.some(({ hot }) => hot)) return [];

@@ -5,24 +5,15 @@ import { boundOf, roundDuals, checkTree } from "../../src/domain/planner/bound/c
 import { buildLinearModel } from "../../src/domain/planner/bound/linear-model.js";
 import { findBestExhaustively } from "../support/exhaustive-week.js";
 import { openHighs } from "../../src/jobs/highs-solver.js";
-import { drawProblem } from "../support/random-problem.js";
+import { drawTinyWeek, tinySeeds } from "../support/random-problem.js";
 
 const openSolver = await openHighs();
 
 // The oracle: trying every week. The solver: HiGHS 1.15.3 (npm `highs`); its word counts for nothing here.
-const seeds = Array.from({ length: 24 }, (_, i) => i + 1);
-const weeks = seeds
+const weeks = tinySeeds
   .map((seed) => ({
     seed,
-    problem: drawProblem(seed, {
-      children: 1 + (seed % 2),
-      days: 2 + (seed % 3 === 0 ? 1 : 0),
-      slots: seed % 2 === 0 ? 2 : 1,
-      choices: 2 + (seed % 2),
-      bases: 2,
-      everything: seed % 3 !== 1,
-      tightness: seed % 4 === 0 ? 45 : 90,
-    }),
+    problem: drawTinyWeek(seed, seed % 3 !== 1),
   }))
   .map((week) => ({ ...week, best: findBestExhaustively(week.problem), model: buildLinearModel(week.problem)! }));
 const possible = weeks.flatMap((week) => (week.best === null ? [] : [{ ...week, optimum: week.best.objective }]));

@@ -1,21 +1,12 @@
 import { solve } from "../../src/domain/planner/anneal.js";
-import type { Problem } from "../../src/domain/planner/problem.js";
 import { findBestExhaustively } from "../support/exhaustive-week.js";
-import { drawProblem } from "../support/random-problem.js";
+import { drawTinyWeek, tinySeeds } from "../support/random-problem.js";
 
-/** Weeks small enough to try everything, some tight. */
-const tinyWeek = (seed: number): Problem =>
-  drawProblem(seed, {
-    children: 1 + (seed % 2),
-    days: 2 + (seed % 3 === 0 ? 1 : 0),
-    slots: seed % 2 === 0 ? 2 : 1,
-    choices: 2 + (seed % 2),
-    bases: 2,
-    everything: true,
-    tightness: seed % 4 === 0 ? 45 : 90,
-  });
-const seeds = Array.from({ length: 24 }, (_, i) => i + 1);
-const weeks = seeds.map((seed) => ({ seed, problem: tinyWeek(seed), best: findBestExhaustively(tinyWeek(seed)) }));
+const weeks = tinySeeds.map((seed) => ({
+  seed,
+  problem: drawTinyWeek(seed),
+  best: findBestExhaustively(drawTinyWeek(seed)),
+}));
 
 test("some of the tiny weeks can be planned and some cannot", () => {
   const feasible = weeks.filter(({ best }) => best !== null).length;

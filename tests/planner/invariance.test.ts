@@ -3,21 +3,12 @@ import { solve } from "../../src/domain/planner/anneal.js";
 import type { Problem } from "../../src/domain/planner/problem.js";
 import { createRandomStream } from "../../src/domain/planner/random.js";
 import { findBestExhaustively } from "../support/exhaustive-week.js";
-import { drawProblem } from "../support/random-problem.js";
+import { drawTinyWeek, tinySeeds } from "../support/random-problem.js";
 
-const seeds = Array.from({ length: 24 }, (_, i) => i + 1);
-const weeks = seeds
+const weeks = tinySeeds
   .map((seed) => ({
     seed,
-    problem: drawProblem(seed, {
-      children: 1 + (seed % 2),
-      days: 2 + (seed % 3 === 0 ? 1 : 0),
-      slots: seed % 2 === 0 ? 2 : 1,
-      choices: 2 + (seed % 2),
-      bases: 2,
-      everything: true,
-      tightness: seed % 4 === 0 ? 45 : 90,
-    }),
+    problem: drawTinyWeek(seed),
   }))
   .map((week) => ({ ...week, best: findBestExhaustively(week.problem)?.objective ?? Infinity }));
 

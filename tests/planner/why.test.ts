@@ -7,7 +7,7 @@ import { findCandidates, isAt } from "../../src/domain/planner/candidates.js";
 import { findClashes, type ClashSet } from "../../src/domain/planner/clashes.js";
 import { tryEveryWeek } from "../../src/domain/planner/every-week.js";
 import { judgePlannability } from "../../src/domain/planner/feasibility.js";
-import { formulate } from "../../src/domain/planner/formulate.js";
+import { formulate, noTightening } from "../../src/domain/planner/formulate.js";
 import { planWeek } from "../../src/domain/planner/plan-week.js";
 import { priceAlternatives, priceDish } from "../../src/domain/planner/price.js";
 import type { Problem, Solution } from "../../src/domain/planner/problem.js";
@@ -145,7 +145,7 @@ describe("a week that cannot be planned", () => {
       const index = indexCatalogue(brief.catalogue);
       const { members } = clashOf(brief);
       const scope = new Set(members.flatMap((row) => ("childId" in row ? [boxKey(row.childId, monday)] : [])));
-      const model = createRequirementModel(brief, index, { minutes: new Map(), boxMl: new Map() }, scope);
+      const model = createRequirementModel(brief, index, noTightening, scope);
       const isPlannable = (kept: readonly string[]): boolean => {
         const { problem, isImpossible } = model.build(new Set(kept));
         if (isImpossible || problem.positions.some(({ candidates }) => candidates.length === 0)) return false;

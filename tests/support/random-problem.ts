@@ -167,3 +167,17 @@ export function drawProblem(seed: number, shape: RandomProblemShape): Problem {
     sharing: true,
   };
 }
+
+/** Numbers of the weeks that are small enough to try everything. */
+export const tinySeeds: readonly number[] = Array.from({ length: 24 }, (_, i) => i + 1);
+/** A week small enough to try everything, some tight; with `everything` false without the rules that only few weeks have. */
+export const drawTinyWeek = (seed: number, everything = true): Problem =>
+  drawProblem(seed, {
+    children: 1 + (seed % 2),
+    days: 2 + (seed % 3 === 0 ? 1 : 0),
+    slots: seed % 2 === 0 ? 2 : 1,
+    choices: 2 + (seed % 2),
+    bases: 2,
+    everything,
+    tightness: seed % 4 === 0 ? 45 : 90,
+  });

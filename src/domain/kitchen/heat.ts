@@ -3,7 +3,8 @@ import type { Base, Dish, DishStep } from "../../../shared/catalogue.js";
 import type { EquipmentKind } from "../../../shared/codes.js";
 import { finishSteps, type FinishPart } from "./work.js";
 
-const heaters: ReadonlySet<EquipmentKind> = new Set<EquipmentKind>([
+/** Appliances that food comes hot out of. */
+export const heaters: ReadonlySet<EquipmentKind> = new Set<EquipmentKind>([
   "HOB_BURNER",
   "OVEN",
   "STEAMER",

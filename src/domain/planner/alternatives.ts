@@ -7,6 +7,7 @@ import { findCandidates, isAt, type PlaceCandidates } from "./candidates.js";
 import { formulate } from "./formulate.js";
 import { layOut } from "./lay-out.js";
 import type { Problem, Solution } from "./problem.js";
+import { POINT } from "./problem-tables.js";
 
 export interface Alternative {
   /** Key of the dish. */
@@ -22,7 +23,6 @@ export interface Alternative {
 const STEPS = 400;
 const MOST = 5;
 const SEED = 1;
-const PER_POINT = 1000;
 
 /**
  * The best dishes (at most five) that may replace the item at `place` while every other item of the draft stays, cheapest
@@ -72,7 +72,7 @@ export function alternativesFor(
       dish: option.derived.dish.key,
       grams: option.portion.grams,
       pieces: option.portion.pieces,
-      objectiveDelta: (solution.objective - today) / PER_POINT,
+      objectiveDelta: (solution.objective - today) / POINT,
     });
   }
   return found;

@@ -50,6 +50,28 @@ export interface BasePlanner {
   ) => void;
 }
 
+/**
+ * Divides a set of days into runs at least cost, when that is known for all smaller sets: what it costs in `best`, and in `taken` the
+ * run with the set's first day, the larger of two that cost the same.
+ */
+function divide(set: number, runCost: Float64Array, best: Float64Array, taken: Int32Array): void {
+  const lowest = set & -set;
+  const others = set ^ lowest;
+  let least = Infinity;
+  let chosen = lowest;
+  for (let more = others; ; more = (more - 1) & others) {
+    const run = lowest | more;
+    const cost = runCost[run]! + best[set ^ run]!;
+    if (cost < least) {
+      least = cost;
+      chosen = run;
+    }
+    if (more === 0) break;
+  }
+  best[set] = least;
+  taken[set] = chosen;
+}
+
 export function createBasePlanner(tables: ProblemTables): BasePlanner {
   const { days, windows, equipment, capacityBudget, capacityPrice, effort } = tables;
   const { baseFixed, basePerBatch, baseBatch, baseUsesEquipment, baseEquipment, baseWaste, baseStorage } = tables;
@@ -127,23 +149,7 @@ export function createBasePlanner(tables: ProblemTables): BasePlanner {
       costOf[set] = priceRun(base, dayOf[lowest]!, dayOf[highest]!, amount, state);
       windowOf[set] = runWindow;
     }
-    for (let set = 1; set <= full; set += 1) {
-      const lowest = set & -set;
-      const others = set ^ lowest;
-      let least = Infinity;
-      let chosen = lowest;
-      for (let more = others; ; more = (more - 1) & others) {
-        const run = lowest | more;
-        const cost = costOf[run]! + best[set ^ run]!;
-        if (cost < least) {
-          least = cost;
-          chosen = run;
-        }
-        if (more === 0) break;
-      }
-      best[set] = least;
-      taken[set] = chosen;
-    }
+    for (let set = 1; set <= full; set += 1) divide(set, costOf, best, taken);
     for (let set = full; set > 0; set ^= taken[set]!) {
       const w = windowOf[taken[set]!]!;
       for (let index = 0; index < count; index += 1) {
@@ -367,20 +373,7 @@ export function createPlanMemory(tables: ProblemTables): PlanMemory {
           ? Infinity
           : effort[w]! * (baseFixed[base]! + basePerBatch[base]! * batches) +
             baseWaste[base]! * (batches * batch - amount);
-      let least = runCost[set]!;
-      let chosen = set;
-      const others = set ^ lowest;
-      for (let more = (others - 1) & others; others !== 0; more = (more - 1) & others) {
-        const run = lowest | more;
-        const cost = runCost[run]! + best[set ^ run]!;
-        if (cost < least) {
-          least = cost;
-          chosen = run;
-        }
-        if (more === 0) break;
-      }
-      best[set] = least;
-      taken[set] = chosen;
+      divide(set, runCost, best, taken);
     }
     costOf[entry] = best[full]!;
     if (best[full] === Infinity) {

@@ -8,7 +8,7 @@ import type { WeekBrief } from "../brief.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
 import { findCandidates, type Candidates } from "./candidates.js";
 import { judgePlannability, type Plannability, type Proof } from "./feasibility.js";
-import type { Tightening } from "./formulate.js";
+import { noTightening, type Tightening } from "./formulate.js";
 import {
   boxKey,
   createRequirementModel,
@@ -36,7 +36,6 @@ export interface ClashOptions {
   readonly shouldStop?: () => boolean;
 }
 
-const noTightening: Tightening = { minutes: new Map(), boxMl: new Map() };
 /** Sets of requirements tried at most. */
 const MOST_TRIES = 240;
 /** The set that is left is searched this much longer before it is believed. */

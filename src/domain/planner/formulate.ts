@@ -92,9 +92,9 @@ export interface Tightening {
   /** ml a box may take, by `childId@date`: its compartments could not be filled otherwise. */
   readonly boxMl: ReadonlyMap<string, number>;
   /** `base@session`: made there, what waits for it would end too late. */
-  readonly elsewhere?: ReadonlySet<string>;
+  readonly elsewhere: ReadonlySet<string>;
 }
-const noTightening: Tightening = { minutes: new Map(), boxMl: new Map() };
+export const noTightening: Tightening = { minutes: new Map(), boxMl: new Map(), elsewhere: new Set() };
 
 const TENTHS = 10;
 const everyItem: Measure = () => 1;
@@ -228,7 +228,7 @@ export function formulate(
     windows,
     dishes: dishRows,
     bases,
-    elsewhere: tightening.elsewhere ?? new Set(),
+    elsewhere: tightening.elsewhere,
   });
 
   const measures = new Measures();

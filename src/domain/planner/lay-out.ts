@@ -22,6 +22,7 @@ import type { Problem, Solution } from "./problem.js";
 import { giveReasons } from "./reasons.js";
 import type { RuleRow } from "./rule-rows.js";
 import type { Pick, SolvedWeek } from "./solved-week.js";
+import { POINT } from "./problem-tables.js";
 
 /** What the problem does not model and the week has to pass all the same. */
 export type LayOutFault =
@@ -32,9 +33,6 @@ export type LayOutFault =
       readonly longestBase: string | null;
     })
   | { readonly kind: "BoxDoesNotClose"; readonly childId: string; readonly date: string; readonly ml: number };
-
-/** The solution's objective and terms are in thousandths of a point. */
-const PER_POINT = 1000;
 
 /**
  * Lays out a feasible solution. Fails when a box's items do not fit its compartments one by one, or a session's work does not fit
@@ -412,6 +410,6 @@ function totalWishes(
     nutrientShortfallPercent: Math.round(nutrientShortfallPercent * 10) / 10,
     refusalPoints: points(layout.refusalPoints),
     monotonyPoints: points(layout.monotonyPoints),
-    objectivePoints: solution.objective / PER_POINT,
+    objectivePoints: solution.objective / POINT,
   };
 }

@@ -8,6 +8,7 @@ import { explainClashes, explainLayOut, findPlaceConflicts, findReachConflicts, 
 import { formulate, type FormulationKey, type Tightening } from "./formulate.js";
 import { layOut, type LayOutFault } from "./lay-out.js";
 import type { Problem, SearchOptions, Solution } from "./problem.js";
+import { POINT } from "./problem-tables.js";
 
 export interface PlanOptions {
   /** Unsigned 32-bit. */
@@ -43,8 +44,6 @@ const MOST_RESTARTS = 4;
 const REDUCTION = 0.9;
 /** The search's minutes are in tenths. */
 const TENTHS = 10;
-/** The search's figures are in thousandths of a point. */
-const PER_POINT = 1000;
 
 /**
  * Plans a week. INFEASIBLE is an outcome, not an error: the conflicts say which requirements clash. Conflicts found before
@@ -101,7 +100,7 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
     const draft = layOut({ brief, index, problem, layout, solution });
     if (draft.ok) {
       const problemHash = options.hash(JSON.stringify(problem));
-      const objectivePoints = solution.objective / PER_POINT;
+      const objectivePoints = solution.objective / POINT;
       return { kind: "PLANNED", draft: draft.value, seed: options.seed, steps, problemHash, objectivePoints };
     }
     faults = draft.error;

@@ -3,23 +3,15 @@ import type { Dish } from "../../../shared/catalogue.js";
 import type { SlotCode } from "../../../shared/codes.js";
 import type { PlaceBrief, WeekBrief } from "../brief.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
-import type { WeekDraft } from "../week.js";
+import type { WeekDraft, WishTotals } from "../week.js";
 import { alternativesFor } from "./alternatives.js";
 import { findCandidates, isAt, type Candidates, type ExclusionCause } from "./candidates.js";
 import { findClashes, type ClashSet } from "./clashes.js";
 import { replan, type Replanned } from "./replan.js";
+import { POINT } from "./problem-tables.js";
 
 /** What a change adds to the week, each wish in its own unit; negative where the week gains. */
-export interface PriceOfChange {
-  readonly handsOnMinutes: number;
-  readonly costMinor: number;
-  readonly spareBaseGrams: number;
-  /** Summed over children and nutrients, percent of the week's targets. */
-  readonly nutrientShortfallPercent: number;
-  readonly refusalPoints: number;
-  readonly monotonyPoints: number;
-  /** All wishes together, as the planner weighs them. */
-  readonly objectivePoints: number;
+export interface PriceOfChange extends WishTotals {
   /** Items of the week that are another dish then, the asked one among them. */
   readonly changedItems: number;
   readonly changedBoxes: readonly { readonly childId: string; readonly date: string }[];
@@ -58,8 +50,6 @@ export interface PriceOptions {
 
 export const MOST_ALTERNATIVES = 5;
 const SEED = 1;
-/** The planner's sums are whole thousandths of a point. */
-const PER_POINT = 1000;
 /** The week is known but for what the dish moves, so a tenth of an ordinary search is enough. */
 const STEPS = 6_000;
 const CLASH_STEPS = 6_000;
@@ -191,7 +181,7 @@ function differenceOf(today: Replanned, then: Replanned, draft: WeekDraft): Pric
     nutrientShortfallPercent: tenth(after.nutrientShortfallPercent - before.nutrientShortfallPercent),
     refusalPoints: after.refusalPoints - before.refusalPoints,
     monotonyPoints: after.monotonyPoints - before.monotonyPoints,
-    objectivePoints: Math.round((then.wishPoints - today.wishPoints) * PER_POINT) / PER_POINT,
+    objectivePoints: Math.round((then.wishPoints - today.wishPoints) * POINT) / POINT,
     changedItems: changed.length,
     changedBoxes: [...boxes.values()],
   };

@@ -9,6 +9,7 @@ import { formulate, type Tightening } from "./formulate.js";
 import { layOut } from "./lay-out.js";
 import { agreedPicks, MOST_REPEATS, noLessons, tighten } from "./plan-week.js";
 import type { Problem, Solution } from "./problem.js";
+import { POINT } from "./problem-tables.js";
 
 export interface ReplanOptions {
   /** Unsigned 32-bit. */
@@ -28,11 +29,10 @@ export interface Replanned {
   readonly wishPoints: number;
 }
 
-const PER_POINT = 1000;
-
 /**
- * A second search, with other dice, begins anew in a small week and else where the first ended. Where both met no week a third looks for any week at all and starts
- * there: from a week that the change has broken in several places the near ones may all be out of reach.
+ * A second search, with other dice, begins anew in a small week and else where the first ended. Where both met no week a third looks
+ * for any week at all and starts there: from a week that the change has broken in several places the near ones may all be out of
+ * reach.
  */
 const SEARCHES = 3;
 const STEPS_A_CHOICE = 100;
@@ -54,7 +54,7 @@ export function replan(
     if (!solution.feasible) return fail(tightening);
     const laidOut = layOut({ brief, index, problem: held, layout, solution });
     if (laidOut.ok)
-      return ok({ draft: laidOut.value, wishPoints: (solution.objective - solution.terms.distance) / PER_POINT });
+      return ok({ draft: laidOut.value, wishPoints: (solution.objective - solution.terms.distance) / POINT });
     tighten(tightening, laidOut.error, held, layout);
   }
   return fail(tightening);

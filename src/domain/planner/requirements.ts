@@ -4,7 +4,7 @@
  * out to explain a clash, never to plan by.
  */
 import type { Dish } from "../../../shared/catalogue.js";
-import type { DietCode, EquipmentKind, SlotCode } from "../../../shared/codes.js";
+import type { DietCode, EquipmentKind } from "../../../shared/codes.js";
 import type { HouseRule, PinBrief, SessionBrief, WeekBrief } from "../brief.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
 import { packMinutesPerBox } from "../kitchen/work.js";
@@ -25,16 +25,7 @@ import type { Candidate, Position, Problem, ProblemDish } from "./problem.js";
 export type Requirement =
   /** A box with a dish at every place. */
   | { readonly kind: "BOX"; readonly childId: string; readonly date: string }
-  | {
-      readonly kind: "PIN";
-      readonly childId: string;
-      readonly date: string;
-      readonly breakKey: string;
-      readonly slot: SlotCode;
-      readonly position: number;
-      readonly dish: string;
-      readonly because: PinBrief["because"];
-    }
+  | ({ readonly kind: "PIN" } & PinBrief)
   | {
       readonly kind: "ENERGY" | "BOX_SPACE" | "BOX_REPEATS" | "HOLDING";
       readonly childId: string;
@@ -153,12 +144,10 @@ export function createRequirementModel(
     if (day !== null) dayOf.set(key, day);
   };
   for (const { row } of places) {
-    const { childId, date, breakKey, slot, position } = row.place;
+    const { childId, date } = row.place;
     if (!inScope(childId, date)) continue;
     add({ kind: "BOX", childId, date }, date);
-    if (row.pin === null) continue;
-    const { dish, because } = row.pin;
-    add({ kind: "PIN", childId, date, breakKey, slot, position, dish, because }, date);
+    if (row.pin !== null) add(pinOf(row.place, row.pin), date);
   }
   const whole = formulated(brief, index, places, () => true, tightening);
   for (const meaning of whole.layout.meanings.values()) {
@@ -452,6 +441,10 @@ function missingMornings(brief: WeekBrief): SessionBrief[] {
     }));
 }
 
+/** Sessions by when they begin. */
+export const inTimeOrder = (a: SessionBrief, b: SessionBrief): number =>
+  `${a.date}T${a.startsAt}` < `${b.date}T${b.startsAt}` ? -1 : 1;
+
 /** The brief with means enough where a requirement of the kitchen is left out. */
 function withoutMeans(brief: WeekBrief, dropped: readonly Requirement[]): WeekBrief {
   const sessions = new Set(dropped.flatMap((row) => (row.kind === "SESSION" ? [row.session] : [])));
@@ -468,7 +461,7 @@ function withoutMeans(brief: WeekBrief, dropped: readonly Requirement[]): WeekBr
         const isMissing = !brief.sessions.includes(session);
         return sessions.has(session.key) ? [widened(session)] : isMissing ? [] : [session];
       })
-      .sort((a, b) => (`${a.date}T${a.startsAt}` < `${b.date}T${b.startsAt}` ? -1 : 1)),
+      .sort(inTimeOrder),
     outOf: brief.outOf.filter((kind) => !foods.has(kind)),
   };
 }

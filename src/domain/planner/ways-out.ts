@@ -2,9 +2,9 @@
  * The smallest changes with which a week that cannot be planned can be. Each is made in the brief and the week planned again; one
  * that leaves no week is not listed. What keeps a child safe or fed, and what school and family forbid, is not among them.
  */
-import type { EquipmentKind, SlotCode } from "../../../shared/codes.js";
-import type { HouseRule, SessionBrief, WeekBrief } from "../brief.js";
-import { addDays } from "../calendar/dates.js";
+import type { EquipmentKind } from "../../../shared/codes.js";
+import type { HouseRule, PlaceBrief, SessionBrief, WeekBrief } from "../brief.js";
+import { addDays, minutesOf, timeOf } from "../calendar/dates.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
 import type { WishTotals } from "../week.js";
 import { findCandidates, isAt } from "./candidates.js";
@@ -13,19 +13,11 @@ import { findPlaceConflicts, findReachConflicts } from "./conflicts.js";
 import { judgePlannability } from "./feasibility.js";
 import { formulate } from "./formulate.js";
 import { replan } from "./replan.js";
-import type { Requirement } from "./requirements.js";
+import { inTimeOrder, type Requirement } from "./requirements.js";
 
 /** One change a household can make itself. */
 export type Change =
-  | {
-      readonly kind: "UNPIN";
-      readonly childId: string;
-      readonly date: string;
-      readonly breakKey: string;
-      readonly slot: SlotCode;
-      readonly position: number;
-      readonly dish: string;
-    }
+  | ({ readonly kind: "UNPIN"; readonly dish: string } & PlaceBrief)
   | { readonly kind: "RELAX_HOUSE_RULE"; readonly rule: HouseRule; readonly date: string }
   | { readonly kind: "GET_FOOD"; readonly foodKind: string }
   /** So many cold sources in all, in an insulated bag. */
@@ -344,11 +336,8 @@ function sessionChanges(brief: WeekBrief, key: string): Change[][] {
 }
 
 const MINUTES_A_DAY = 1440;
-function earlier(time: string, minutes: number): string {
-  const [hours = 0, rest = 0] = time.split(":").map(Number);
-  const at = (hours * 60 + rest - minutes + MINUTES_A_DAY) % MINUTES_A_DAY;
-  return `${String(Math.floor(at / 60)).padStart(2, "0")}:${String(at % 60).padStart(2, "0")}`;
-}
+const earlier = (time: string, minutes: number): string =>
+  timeOf((minutesOf(time) - minutes + MINUTES_A_DAY) % MINUTES_A_DAY);
 
 /** The brief with one change made. */
 export function apply(brief: WeekBrief, change: Change): WeekBrief {
@@ -440,5 +429,5 @@ function withSession(
     // As dear as the dearest session of its kind the household has: nobody has offered it yet.
     effort: sessions.reduce((most, row) => (row.kind === window ? Math.max(most, row.effort) : most), 1),
   };
-  return [...sessions, added].sort((a, b) => (`${a.date}T${a.startsAt}` < `${b.date}T${b.startsAt}` ? -1 : 1));
+  return [...sessions, added].sort(inTimeOrder);
 }

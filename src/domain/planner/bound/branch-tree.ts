@@ -75,7 +75,8 @@ export function raiseBound(
     nodes += 1;
     const duals = roundDuals(model, answer.duals);
     if (answer.status === "INFEASIBLE") {
-      if (provesEmpty(model, duals, bounds.lower, bounds.upper)) put({ kind: "LEAF", proof: pack("EMPTY", duals) });
+      if (provesEmpty(model, duals, bounds.lower, bounds.upper))
+        put({ kind: "LEAF", proof: packProof("EMPTY", duals) });
       else {
         believed += 1;
         put({ kind: "BELIEVED_EMPTY" });
@@ -83,7 +84,7 @@ export function raiseBound(
       return;
     }
     const bound = Math.max(least, boundOf(model, duals, bounds.lower, bounds.upper));
-    put({ kind: "LEAF", proof: pack("BOUND", duals) });
+    put({ kind: "LEAF", proof: packProof("BOUND", duals) });
     if (bound >= cutoff || answer.status === "LIMIT") closed = Math.min(closed, bound);
     else open.push({ bounds, answer, bound, put });
   };
@@ -172,7 +173,8 @@ function chooseSplit(
   return best;
 }
 
-function pack(kind: LeafProof["kind"], duals: Float64Array): LeafProof {
+/** Whole-millionth duals as a leaf keeps them, rows with a zero left out. */
+export function packProof(kind: LeafProof["kind"], duals: Float64Array): LeafProof {
   const rows = Int32Array.from(duals.keys()).filter((r) => duals[r] !== 0);
   return { kind, rows, duals: Float64Array.from(rows, (r) => duals[r]!) };
 }

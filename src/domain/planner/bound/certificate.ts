@@ -4,7 +4,7 @@
  */
 import type { Problem } from "../problem.js";
 import type { BoundTree, LeafProof } from "./bound-tree.js";
-import { raiseBound, type OpenSolver } from "./branch-tree.js";
+import { packProof, raiseBound, type OpenSolver } from "./branch-tree.js";
 import { boundOf, checkTree, roundDuals } from "./certify.js";
 import { buildLinearModel, keepRows, type LinearModel } from "./linear-model.js";
 
@@ -38,18 +38,12 @@ export function certify(
   if (model === null) return null;
   const first = openSolver(model, "INTERIOR_POINT").solve(model, null);
   const duals = roundDuals(model, first.duals);
-  const used = Array.from(duals.keys()).filter((row) => duals[row] !== 0);
-  const leaf: LeafProof = {
-    kind: "BOUND",
-    rows: Int32Array.from(used),
-    duals: Float64Array.from(used, (row) => duals[row]!),
-  };
   const root: Certificate = {
     objective,
     bound: Math.min(objective, boundOf(model, duals)),
     nodes: 1,
     rows: null,
-    tree: { kind: "LEAF", proof: leaf },
+    tree: { kind: "LEAF", proof: packProof("BOUND", duals) },
   };
   if (root.bound >= objective || shouldStop()) return root;
   // Rows that carry nothing at the root are left out of the tree; a bound without them is still a bound.
