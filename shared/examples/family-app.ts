@@ -40,7 +40,7 @@ const { alternatives } = await ask<{ alternatives: { dish: { key: string; name: 
   { item: fruit.id },
 );
 console.log(
-  `instead of ${fruit.dish.name}: ${alternatives.map((other) => `${other.dish.name} (+${other.pointsMore})`).join(", ")}`,
+  `instead of ${fruit.dish.name}: ${alternatives.map((other) => `${other.dish.name} (+${other.pointsMore})`).join(", ") || "nothing while all else stays as it is"}`,
 );
 
 const choice = alternatives[0];
