@@ -44,6 +44,7 @@ export const draftOf = (plan: PlanRow): WeekDraft => ({
   })),
   readyUses: plan.readyUses,
   tasks: plan.tasks,
+  sessions: plan.sessions,
   shopping: plan.shopping,
   cautions: plan.cautions,
   wishes: plan.wishes,

@@ -29,6 +29,7 @@ export const nothingToPack: PlanAnswer = {
       batches: [],
       readyUses: [],
       tasks: [],
+      sessions: [],
       shopping: [],
       cautions: (["LABELS", "CHOKING", "HOLDING", "NUTRITION"] as const).map((about) => ({ kind: "GENERAL", about })),
       wishes: {

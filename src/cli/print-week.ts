@@ -3,6 +3,7 @@ import { sayAllergens, sayBoxHolding, sayCaution, sayCrossContact, type Names } 
 import type { HouseholdRow } from "../database/household.js";
 import type { BoxItemRow, BoxRow, PlanRow, TaskRow, WeekRow } from "../database/week.js";
 import { avoidedInSession, orderForCrossContact } from "../domain/kitchen/cross-contact.js";
+import { listSessions, type ListedSession } from "../domain/kitchen/list-sessions.js";
 
 const COLUMNS = 100;
 const weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
@@ -199,13 +200,27 @@ function printTask(task: TaskRow, among: readonly TaskRow[], names: Names): stri
   );
 }
 
+/** How long it takes at least, and how late it can begin: what a carer who is running late wants to know. */
+function sayTiming({ timing, startsAt }: ListedSession<TaskRow>): string {
+  if (timing === null) return "";
+  const { lastsMinutes, leastMinutes, latestStartsAt, noLaterThan } = timing;
+  const shortest =
+    leastMinutes >= lastsMinutes ? "; no order is shorter" : `; no order is shorter than ${minutes(leastMinutes)}`;
+  if (latestStartsAt === startsAt) return `${shortest}; begin on time`;
+  const other = noLaterThan > latestStartsAt ? ` (in another order at most until ${noLaterThan})` : "";
+  return `${shortest}; begin by ${latestStartsAt}${other}`;
+}
+
 function printSessions(plan: PlanRow, names: Names): string[] {
   const lines = ["WHEN WHAT IS DONE (hands-on minutes; what needs no hands goes on by itself)"];
-  for (const session of new Set(plan.tasks.map((task) => task.session))) {
-    const tasks = plan.tasks.filter((task) => task.session === session);
-    const hands = tasks.reduce((sum, task) => sum + task.handsOnMinutes, 0);
-    const last = tasks.reduce((latest, task) => (task.endsAt > latest ? task.endsAt : latest), "00:00");
-    lines.push(`  ${sessionTitle(session)}: ${tasks[0]?.startsAt ?? ""} to ${last}, ${minutes(hands)} hands-on`);
+  for (const session of listSessions(plan.tasks, plan.sessions)) {
+    const { key, startsAt, endsAt, handsOnMinutes, tasks, carers, appliances } = session;
+    lines.push(
+      ...wrap(
+        "  ",
+        `${sessionTitle(key)}: ${startsAt} to ${endsAt}, ${minutes(handsOnMinutes)} hands-on${sayTiming(session)}`,
+      ),
+    );
     for (const task of tasks) {
       if (task.kind === "COOL") lines.push(...wrap(`    ${task.startsAt}-${task.endsAt}  `, task.text));
       else if (task.kind === "PACK")
@@ -213,6 +228,24 @@ function printSessions(plan: PlanRow, names: Names): string[] {
           `    ${task.startsAt}-${task.endsAt}  Pack ${list(task.childIds.map((id) => names.child(id)))}'s box (${minutes(task.handsOnMinutes)})`,
         );
       else lines.push(...printTask(task, plan.tasks, names));
+    }
+    if (carers.length > 1)
+      for (const { carer, tasks: own } of carers)
+        lines.push(...wrap(`    carer ${carer + 1}  `, own.map((task) => `${task.startsAt} ${task.text}`).join("; ")));
+    const kinds = new Set(appliances.map(({ kind }) => kind));
+    for (const kind of kinds) {
+      const units = appliances.filter((appliance) => appliance.kind === kind);
+      lines.push(
+        ...wrap(
+          `    ${kind.toLowerCase().replaceAll("_", " ")}  `,
+          units
+            .map(({ unit, uses }) => {
+              const times = uses.map(({ from, until }) => `${from}-${until}`).join(", ");
+              return units.length > 1 ? `no. ${unit + 1}: ${times}` : times;
+            })
+            .join("; "),
+        ),
+      );
     }
   }
   return lines;

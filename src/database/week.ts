@@ -7,6 +7,7 @@ import type {
   HoldingCase,
   HoldingForecast,
   ReadyUse,
+  SessionPlan,
   Reason,
   WeekDraft,
   WishTotals,
@@ -125,6 +126,7 @@ export interface TaskRow {
   readonly startsAt: string;
   readonly handsFreeAt: string;
   readonly endsAt: string;
+  readonly latestStartsAt: string;
   readonly carer: number;
   readonly after: readonly string[];
   readonly handles: readonly string[];
@@ -167,6 +169,7 @@ export interface PlanRow {
   readonly wishes: WishTotals;
   readonly cautions: readonly Caution[];
   readonly readyUses: readonly ReadyUse[];
+  readonly sessions: readonly SessionPlan[];
   readonly comparison: SharingRow | null;
   readonly certificate: CertificateRow | null;
   readonly createdAt: string;
@@ -215,7 +218,7 @@ const weekColumns = (tx: ReadTx) => tx`
     where r.household_id = w.household_id order by c.date_of_birth desc, c.id) x), '[]') as children,
   (select x from (select
     p.id, p.number, p.state, p.seed::text as seed, p.steps, p.problem_hash as "problemHash", p.catalogue_version as "catalogueVersion",
-    p.rule_set_versions as "ruleSetVersions", p.wishes, p.cautions, p.ready_uses as "readyUses", p.comparison,
+    p.rule_set_versions as "ruleSetVersions", p.wishes, p.cautions, p.ready_uses as "readyUses", p.sessions, p.comparison,
     (select y from (select k.objective_points as "objectivePoints", k.bound_points as "boundPoints", k.nodes, k.milliseconds, k.created_at as "createdAt"
       from plan_certificate k where k.week_plan_id = p.id) y) as certificate,
     p.created_at as "createdAt", p.agreed_at as "agreedAt",
@@ -227,7 +230,7 @@ const weekColumns = (tx: ReadTx) => tx`
       order by split_part(b.session, '-', 2), split_part(b.session, '-', 3), split_part(b.session, '-', 4), b.session desc, b.base_key) y), '[]') as batches,
     coalesce((select json_agg(y) from (select t.id, t.key, t.session, t.kind, t.base_key as base, t.dish_key as dish, t.text, t.child_ids as "childIds",
         t.for_dates as "forDates", t.hands_on_minutes as "handsOnMinutes", t.passive_minutes as "passiveMinutes", t.equipment, t.starts_at as "startsAt",
-        t.hands_free_at as "handsFreeAt", t.ends_at as "endsAt", t.carer, t.after, t.handles, t.state,
+        t.hands_free_at as "handsFreeAt", t.ends_at as "endsAt", t.latest_starts_at as "latestStartsAt", t.carer, t.after, t.handles, t.state,
         (select z from (select q.id, q.display_name as "displayName" from person q where q.id = t.taken_by_id) z) as "takenBy"
       from task t where t.week_plan_id = p.id
       order by substring(t.session from '[0-9].*'), t.session desc, t.starts_at, t.carer, t.key) y), '[]') as tasks,
@@ -414,6 +417,7 @@ export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
       wishes: json(plan.draft.wishes),
       cautions: json(plan.draft.cautions),
       readyUses: json(plan.draft.readyUses),
+      sessions: json(plan.draft.sessions),
       ...(plan.comparison ? { comparison: json(plan.comparison) } : {}),
       createdById: plan.createdById,
       agreedAt: plan.agreedAt,
@@ -526,6 +530,7 @@ export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
         startsAt: task.startsAt,
         handsFreeAt: task.handsFreeAt,
         endsAt: task.endsAt,
+        latestStartsAt: task.latestStartsAt,
         carer: task.carer,
         after: [...task.after],
         handles: [...task.handles],

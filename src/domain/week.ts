@@ -131,12 +131,28 @@ export interface TaskPlan {
   readonly startsAt: string;
   readonly handsFreeAt: string;
   readonly endsAt: string;
+  /** The latest it may begin when everything stays in this order and nothing is to be late. */
+  readonly latestStartsAt: string;
   /** Which carer of the session, from 0. */
   readonly carer: number;
   /** Keys of tasks that come first. */
   readonly after: readonly string[];
   /** What it handles that a child of this household avoids, allergens and single foods ("kiwi"), by recipe or by label. */
   readonly handles: readonly string[];
+}
+
+/** How long a prep session takes and how late it can begin. */
+export interface SessionPlan {
+  /** The session's key. */
+  readonly session: string;
+  /** From its start to the end of its last task, in minutes; tenths count. */
+  readonly lastsMinutes: number;
+  /** No timetable of the same tasks is shorter: `lastsMinutes` where that is proven the shortest, less where it is not. */
+  readonly leastMinutes: number;
+  /** "HH:MM": begun by then, with the tasks in the same order, it still keeps every leave time and its own end. */
+  readonly latestStartsAt: string;
+  /** "HH:MM": no timetable of the same tasks that begins later keeps them. */
+  readonly noLaterThan: string;
 }
 
 export interface ShoppingLinePlan {
@@ -200,6 +216,8 @@ export interface WeekDraft {
   readonly batches: readonly BatchPlan[];
   readonly readyUses: readonly ReadyUse[];
   readonly tasks: readonly TaskPlan[];
+  /** Those with work, in time order. */
+  readonly sessions: readonly SessionPlan[];
   readonly shopping: readonly ShoppingLinePlan[];
   readonly cautions: readonly Caution[];
   readonly wishes: WishTotals;

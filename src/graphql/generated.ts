@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow } from './rows.js';
+import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { RuleSetRow as RuleSetRow } from '../database/school.js';
 import type { Rule as RuleRow } from '../../shared/rule-set.js';
@@ -7,9 +7,9 @@ import type { Food as FoodRow, Base as BaseRow, Ingredient as DishIngredientRow 
 import type { DerivedDish as DishRow, NutrientDerivation as NutrientDerivationRow, NutrientPart as NutrientPartRow, CostPart as CostPartRow } from '../domain/catalogue/derive.js';
 import type { ProcessingClass as ProcessingClassRow } from '../domain/catalogue/processing.js';
 import type { WeekRow as WeekRow, CertificateRow as PlanCertificateRow, ShoppingLineRow as ShoppingLineRow } from '../database/week.js';
+import type { SessionPlan as SessionTimingRow, ItemPlan as MendedItemRow } from '../domain/week.js';
 import type { Alternative as AlternativeRow } from '../domain/planner/alternatives.js';
 import type { MendingOffer as MendingOfferRow } from '../app/mend-week.js';
-import type { ItemPlan as MendedItemRow } from '../domain/week.js';
 import type { MissingFact as MissingFactRow } from '../domain/catalogue/what-is-missing.js';
 import type { GraphqlContext } from './context.js';
 export type Maybe<T> = T | null;
@@ -78,6 +78,22 @@ export type Alternative = {
   readonly pieces?: Maybe<Scalars['Float']['output']>;
   /** Points the week would lose by it; lower is better. */
   readonly pointsMore: Scalars['Int']['output'];
+};
+
+export type ApplianceUse = {
+  readonly __typename?: 'ApplianceUse';
+  readonly from: Scalars['LocalTime']['output'];
+  readonly task: Task;
+  /** May lie after the task's end: a mould stays in use while what is in it cools. */
+  readonly until: Scalars['LocalTime']['output'];
+};
+
+export type ApplianceUses = {
+  readonly __typename?: 'ApplianceUses';
+  readonly kind: Scalars['String']['output'];
+  /** Which of its kind, from 1. */
+  readonly unit: Scalars['Int']['output'];
+  readonly uses: ReadonlyArray<ApplianceUse>;
 };
 
 export type Avoid =
@@ -291,6 +307,14 @@ export type Carer = {
   readonly person: Person;
   readonly role: Role;
   readonly since: Scalars['DateTime']['output'];
+};
+
+export type CarerTasks = {
+  readonly __typename?: 'CarerTasks';
+  /** Which pair of hands, from 1. */
+  readonly carer: Scalars['Int']['output'];
+  readonly handsOnMinutes: Scalars['Float']['output'];
+  readonly tasks: ReadonlyArray<Task>;
 };
 
 export type Caution = {
@@ -1774,6 +1798,23 @@ export type PlanWeekInput = {
 
 export type PlanWeekResult = HouseholdNotFound | InvalidInput | KeyReused | NoSchool | NotPermitted | OutsideTerm | RevisionPassed | WeekAgreed | WeekInfeasible | WeekPayload;
 
+/** A stretch of kitchen time with its tasks on the clock. */
+export type PrepSession = {
+  readonly __typename?: 'PrepSession';
+  /** Each appliance with what stands on it, one thing after the other. */
+  readonly appliances: ReadonlyArray<ApplianceUses>;
+  /** Each pair of hands with what it does, one thing after the other. */
+  readonly carers: ReadonlyArray<CarerTasks>;
+  readonly endsAt: Scalars['LocalTime']['output'];
+  readonly handsOnMinutes: Scalars['Float']['output'];
+  /** weekend-, evening- or morning- and the date it happens. */
+  readonly key: Scalars['String']['output'];
+  readonly startsAt: Scalars['LocalTime']['output'];
+  readonly tasks: ReadonlyArray<Task>;
+  /** How long it takes at least and how late it can begin; null in a plan from before sessions were timed. */
+  readonly timing?: Maybe<SessionTiming>;
+};
+
 /** Time a household gives to one kind of prep session on one weekday. */
 export type PrepTime = {
   readonly __typename?: 'PrepTime';
@@ -2248,6 +2289,20 @@ export type ServedWarmth =
   | 'EITHER'
   | 'WARM';
 
+export type SessionTiming = {
+  readonly __typename?: 'SessionTiming';
+  /** From its start to the end of its last task. */
+  readonly lastsMinutes: Scalars['Float']['output'];
+  /** Begun by then, with the tasks in the same order, every box is ready in time. */
+  readonly latestStartsAt: Scalars['LocalTime']['output'];
+  /** No timetable of the same tasks, safe things first, is shorter: every shorter one was ruled out. */
+  readonly leastMinutes: Scalars['Float']['output'];
+  /** Begun later than this, no order of the tasks is in time. */
+  readonly noLaterThan: Scalars['LocalTime']['output'];
+  /** Nothing shorter is possible. */
+  readonly provenShortest: Scalars['Boolean']['output'];
+};
+
 export type SetEnergyMethodInput = {
   readonly householdId: Scalars['ID']['input'];
   readonly idempotencyKey: Scalars['String']['input'];
@@ -2496,6 +2551,8 @@ export type Task = Node & {
   readonly id: Scalars['ID']['output'];
   /** BASE, FINISH, COOL, PACK or DEFROST. */
   readonly kind: Scalars['String']['output'];
+  /** The latest it may begin when everything stays in this order and every box is to be ready in time. */
+  readonly latestStartsAt: Scalars['LocalTime']['output'];
   readonly passiveMinutes: Scalars['Float']['output'];
   /** weekend-, evening- or morning- and the date it happens. */
   readonly session: Scalars['String']['output'];
@@ -2623,6 +2680,8 @@ export type WeekPlan = Node & {
   readonly number: Scalars['Int']['output'];
   /** Seed and steps repeat the search; the hash names the problem it solved. */
   readonly origin: PlanOrigin;
+  /** The timetable by session, in time order. */
+  readonly sessions: ReadonlyArray<PrepSession>;
   /** What cooking together saves; null when it was not compared. */
   readonly sharing?: Maybe<SharingGain>;
   readonly shopping: ReadonlyArray<ShoppingLine>;
@@ -3119,6 +3178,8 @@ export type ResolversTypes = {
   AllergyInput: AllergyInput;
   AllergyPayload: ResolverTypeWrapper<Omit<AllergyPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
   Alternative: ResolverTypeWrapper<AlternativeRow>;
+  ApplianceUse: ResolverTypeWrapper<ApplianceUseRow>;
+  ApplianceUses: ResolverTypeWrapper<ApplianceUsesRow>;
   Avoid: Avoid;
   Base: ResolverTypeWrapper<BaseRow>;
   Batch: ResolverTypeWrapper<BatchRow>;
@@ -3137,6 +3198,7 @@ export type ResolversTypes = {
   BoxVerdict: ResolverTypeWrapper<BoxVerdictRow>;
   BreakNeeds: ResolverTypeWrapper<BreakNeeds>;
   Carer: ResolverTypeWrapper<Omit<Carer, 'person'> & { person: ResolversTypes['Person'] }>;
+  CarerTasks: ResolverTypeWrapper<CarerTasksRow>;
   Caution: ResolverTypeWrapper<CautionRow>;
   Child: ResolverTypeWrapper<ChildRow>;
   ChildNotFound: ResolverTypeWrapper<ChildNotFound>;
@@ -3263,6 +3325,7 @@ export type ResolversTypes = {
   PlanWeekInBackgroundResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PlanWeekInBackgroundResult']>;
   PlanWeekInput: PlanWeekInput;
   PlanWeekResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PlanWeekResult']>;
+  PrepSession: ResolverTypeWrapper<PrepSessionRow>;
   PrepTime: ResolverTypeWrapper<PrepTime>;
   PrepTimeInput: PrepTimeInput;
   PriceBand: PriceBand;
@@ -3313,6 +3376,7 @@ export type ResolversTypes = {
   SchoolTerm: ResolverTypeWrapper<SchoolTerm>;
   Season: ResolverTypeWrapper<Season>;
   ServedWarmth: ServedWarmth;
+  SessionTiming: ResolverTypeWrapper<SessionTimingRow>;
   SetEnergyMethodInput: SetEnergyMethodInput;
   SetEnergyMethodResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetEnergyMethodResult']>;
   SetEquipmentInput: SetEquipmentInput;
@@ -3382,6 +3446,8 @@ export type ResolversParentTypes = {
   AllergyInput: AllergyInput;
   AllergyPayload: Omit<AllergyPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
   Alternative: AlternativeRow;
+  ApplianceUse: ApplianceUseRow;
+  ApplianceUses: ApplianceUsesRow;
   Base: BaseRow;
   Batch: BatchRow;
   BatchFeed: BatchFeedRow;
@@ -3397,6 +3463,7 @@ export type ResolversParentTypes = {
   BoxVerdict: BoxVerdictRow;
   BreakNeeds: BreakNeeds;
   Carer: Omit<Carer, 'person'> & { person: ResolversParentTypes['Person'] };
+  CarerTasks: CarerTasksRow;
   Caution: CautionRow;
   Child: ChildRow;
   ChildNotFound: ChildNotFound;
@@ -3511,6 +3578,7 @@ export type ResolversParentTypes = {
   PlanWeekInBackgroundResult: ResolversUnionTypes<ResolversParentTypes>['PlanWeekInBackgroundResult'];
   PlanWeekInput: PlanWeekInput;
   PlanWeekResult: ResolversUnionTypes<ResolversParentTypes>['PlanWeekResult'];
+  PrepSession: PrepSessionRow;
   PrepTime: PrepTime;
   PrepTimeInput: PrepTimeInput;
   PriceOfChange: PriceOfChangeRow;
@@ -3554,6 +3622,7 @@ export type ResolversParentTypes = {
   SchoolProvisionInput: SchoolProvisionInput;
   SchoolTerm: SchoolTerm;
   Season: Season;
+  SessionTiming: SessionTimingRow;
   SetEnergyMethodInput: SetEnergyMethodInput;
   SetEnergyMethodResult: ResolversUnionTypes<ResolversParentTypes>['SetEnergyMethodResult'];
   SetEquipmentInput: SetEquipmentInput;
@@ -3634,6 +3703,18 @@ export type AlternativeResolvers<ContextType = GraphqlContext, ParentType extend
   grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   pieces?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   pointsMore?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+};
+
+export type ApplianceUseResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ApplianceUse'] = ResolversParentTypes['ApplianceUse']> = {
+  from?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+  task?: Resolver<ResolversTypes['Task'], ParentType, ContextType>;
+  until?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+};
+
+export type ApplianceUsesResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ApplianceUses'] = ResolversParentTypes['ApplianceUses']> = {
+  kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  unit?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  uses?: Resolver<ReadonlyArray<ResolversTypes['ApplianceUse']>, ParentType, ContextType>;
 };
 
 export type BaseResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Base'] = ResolversParentTypes['Base']> = {
@@ -3762,6 +3843,12 @@ export type CarerResolvers<ContextType = GraphqlContext, ParentType extends Reso
   person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
   role?: Resolver<ResolversTypes['Role'], ParentType, ContextType>;
   since?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+};
+
+export type CarerTasksResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CarerTasks'] = ResolversParentTypes['CarerTasks']> = {
+  carer?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  handsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  tasks?: Resolver<ReadonlyArray<ResolversTypes['Task']>, ParentType, ContextType>;
 };
 
 export type CautionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Caution'] = ResolversParentTypes['Caution']> = {
@@ -4445,6 +4532,17 @@ export type PlanWeekResultResolvers<ContextType = GraphqlContext, ParentType ext
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NoSchool' | 'NotPermitted' | 'OutsideTerm' | 'RevisionPassed' | 'WeekAgreed' | 'WeekInfeasible' | 'WeekPayload', ParentType, ContextType>;
 };
 
+export type PrepSessionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PrepSession'] = ResolversParentTypes['PrepSession']> = {
+  appliances?: Resolver<ReadonlyArray<ResolversTypes['ApplianceUses']>, ParentType, ContextType>;
+  carers?: Resolver<ReadonlyArray<ResolversTypes['CarerTasks']>, ParentType, ContextType>;
+  endsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+  handsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  key?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+  tasks?: Resolver<ReadonlyArray<ResolversTypes['Task']>, ParentType, ContextType>;
+  timing?: Resolver<Maybe<ResolversTypes['SessionTiming']>, ParentType, ContextType>;
+};
+
 export type PrepTimeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PrepTime'] = ResolversParentTypes['PrepTime']> = {
   carers?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   effort?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
@@ -4651,6 +4749,14 @@ export type SeasonResolvers<ContextType = GraphqlContext, ParentType extends Res
   source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type SessionTimingResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SessionTiming'] = ResolversParentTypes['SessionTiming']> = {
+  lastsMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  latestStartsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+  leastMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  noLaterThan?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+  provenShortest?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+};
+
 export type SetEnergyMethodResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetEnergyMethodResult'] = ResolversParentTypes['SetEnergyMethodResult']> = {
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
@@ -4766,6 +4872,7 @@ export type TaskResolvers<ContextType = GraphqlContext, ParentType extends Resol
   handsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  latestStartsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
   passiveMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   session?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
@@ -4861,6 +4968,7 @@ export type WeekPlanResolvers<ContextType = GraphqlContext, ParentType extends R
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   number?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   origin?: Resolver<ResolversTypes['PlanOrigin'], ParentType, ContextType>;
+  sessions?: Resolver<ReadonlyArray<ResolversTypes['PrepSession']>, ParentType, ContextType>;
   sharing?: Resolver<Maybe<ResolversTypes['SharingGain']>, ParentType, ContextType>;
   shopping?: Resolver<ReadonlyArray<ResolversTypes['ShoppingLine']>, ParentType, ContextType>;
   state?: Resolver<ResolversTypes['PlanState'], ParentType, ContextType>;
@@ -4885,6 +4993,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Allergy?: AllergyResolvers<ContextType>;
   AllergyPayload?: AllergyPayloadResolvers<ContextType>;
   Alternative?: AlternativeResolvers<ContextType>;
+  ApplianceUse?: ApplianceUseResolvers<ContextType>;
+  ApplianceUses?: ApplianceUsesResolvers<ContextType>;
   Base?: BaseResolvers<ContextType>;
   Batch?: BatchResolvers<ContextType>;
   BatchFeed?: BatchFeedResolvers<ContextType>;
@@ -4899,6 +5009,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   BoxVerdict?: BoxVerdictResolvers<ContextType>;
   BreakNeeds?: BreakNeedsResolvers<ContextType>;
   Carer?: CarerResolvers<ContextType>;
+  CarerTasks?: CarerTasksResolvers<ContextType>;
   Caution?: CautionResolvers<ContextType>;
   Child?: ChildResolvers<ContextType>;
   ChildNotFound?: ChildNotFoundResolvers<ContextType>;
@@ -4986,6 +5097,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   PlanQueued?: PlanQueuedResolvers<ContextType>;
   PlanWeekInBackgroundResult?: PlanWeekInBackgroundResultResolvers<ContextType>;
   PlanWeekResult?: PlanWeekResultResolvers<ContextType>;
+  PrepSession?: PrepSessionResolvers<ContextType>;
   PrepTime?: PrepTimeResolvers<ContextType>;
   PriceOfChange?: PriceOfChangeResolvers<ContextType>;
   PriceOfDishResult?: PriceOfDishResultResolvers<ContextType>;
@@ -5017,6 +5129,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   SchoolProvision?: SchoolProvisionResolvers<ContextType>;
   SchoolTerm?: SchoolTermResolvers<ContextType>;
   Season?: SeasonResolvers<ContextType>;
+  SessionTiming?: SessionTimingResolvers<ContextType>;
   SetEnergyMethodResult?: SetEnergyMethodResultResolvers<ContextType>;
   SetEquipmentResult?: SetEquipmentResultResolvers<ContextType>;
   SetFacilityResult?: SetFacilityResultResolvers<ContextType>;

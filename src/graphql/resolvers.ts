@@ -8,6 +8,7 @@ import { personResolvers } from "./person.resolvers.js";
 import { DateTime, LocalDate, LocalTime } from "./scalars.js";
 import { recheckResolvers } from "./recheck.resolvers.js";
 import { schoolResolvers } from "./school.resolvers.js";
+import { latestOfTask, timetableOfPlan, timetableTypes } from "./timetable.resolvers.js";
 import { weekResolvers } from "./week.resolvers.js";
 import { whyOfItems, whyQueries, whyTypes } from "./why.resolvers.js";
 
@@ -34,6 +35,8 @@ const {
   Subscription: weekSubscriptions,
   Box: plainBox,
   BoxItem: plainItem,
+  WeekPlan: plainPlan,
+  Task: plainTask,
   ...week
 } = weekResolvers;
 
@@ -52,6 +55,9 @@ export const resolvers: Resolvers = {
   ...week,
   ...recheck,
   ...whyTypes,
+  ...timetableTypes,
+  WeekPlan: { ...plainPlan, ...timetableOfPlan },
+  Task: { ...plainTask, ...latestOfTask },
   Box: { ...plainBox, ...boxOnBlocks },
   BoxItem: { ...plainItem, ...whyOfItems },
   Query: {

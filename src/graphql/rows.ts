@@ -4,6 +4,7 @@ import type { ChildRow, EnrolmentRow, HouseholdRow, PersonRow } from "../databas
 import type { BatchRow, BlockRow, BoxItemRow, BoxRow, PlanRow, TaskRow, WeekRow } from "../database/week.js";
 import type { RuleSetDocument } from "../../shared/rule-set.js";
 import type { WeekBrief } from "../domain/brief.js";
+import type { ListedAppliance, ListedSession } from "../domain/kitchen/list-sessions.js";
 import type { ClashSet } from "../domain/planner/clashes.js";
 import type { Conflict } from "../domain/planner/conflicts.js";
 import type { PricedDish } from "../domain/planner/price.js";
@@ -56,6 +57,12 @@ export interface TaskNode {
   readonly among: readonly TaskRow[];
   readonly householdId: string;
 }
+/** What a listed session knows of its plan besides itself. */
+type WithTasks<T> = T & { readonly among: readonly TaskRow[]; readonly householdId: string };
+export type PrepSessionNode = WithTasks<{ readonly row: ListedSession<TaskRow> }>;
+export type CarerTasksNode = WithTasks<{ readonly row: ListedSession<TaskRow>["carers"][number] }>;
+export type ApplianceUsesNode = WithTasks<{ readonly row: ListedAppliance<TaskRow> }>;
+export type ApplianceUseNode = WithTasks<{ readonly row: ListedAppliance<TaskRow>["uses"][number] }>;
 export interface CautionNode {
   readonly row: Caution;
   readonly householdId: string;

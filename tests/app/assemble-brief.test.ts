@@ -240,6 +240,7 @@ const week = (boxes: readonly BoxRow[], batches: readonly BatchRow[] = []): Week
     },
     cautions: [],
     readyUses: [],
+    sessions: [],
     comparison: null,
     certificate: null,
     createdAt: "2027-01-09T12:00:00Z",

@@ -97,6 +97,7 @@ async function plantWeek(tx: Tx, householdId: string, childIds: readonly string[
       startsAt: "07:30",
       handsFreeAt: "07:34",
       endsAt: "07:34",
+      latestStartsAt: "06:30",
       carer: 1,
     },
   });
@@ -266,6 +267,7 @@ describe("a child of two homes", () => {
       startsAt: "07:00",
       handsFreeAt: "07:00",
       endsAt: "07:00",
+      latestStartsAt: "06:30",
       carer: 1,
     };
     for (const key of ["pack", "unheard-of"])

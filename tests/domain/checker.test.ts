@@ -34,6 +34,16 @@ const session = (brief: Brief, key: string) => found(brief.sessions, (row) => ro
 const without = <T>(rows: T[], fits: (row: T) => boolean): void => {
   rows.splice(rows.findIndex(fits), 1);
 };
+const minuteOf = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3));
+/** What each session of the tiny week may truly say of itself: nothing in it waits. */
+const timingsOf = ({ brief, draft }: { brief: Brief; draft: Draft }): Draft["sessions"] =>
+  brief.sessions.flatMap(({ key, startsAt }) => {
+    const here = draft.tasks.filter((row) => row.session === key);
+    if (here.length === 0) return [];
+    const lastsMinutes = Math.max(...here.map((row) => minuteOf(row.endsAt))) - minuteOf(startsAt);
+    const latestStartsAt = here.map((row) => row.latestStartsAt).sort()[0]!;
+    return [{ session: key, lastsMinutes, leastMinutes: 1, latestStartsAt, noLaterThan: latestStartsAt }];
+  });
 const common = {
   says: "A rule of an invented school.",
   level: "FORBID",
@@ -693,6 +703,7 @@ const plants: readonly Plant[] = [
       Object.assign(task(draft, "rice"), {
         session: "monday-evening",
         startsAt: "19:20",
+        latestStartsAt: "19:20",
         handsFreeAt: "19:26",
         endsAt: "19:46",
       });
@@ -804,7 +815,12 @@ const plants: readonly Plant[] = [
   {
     name: "a box packed before its dish is finished",
     plant: ({ draft }) =>
-      void Object.assign(task(draft, "yogurt"), { startsAt: "06:53", handsFreeAt: "06:56", endsAt: "06:56" }),
+      void Object.assign(task(draft, "yogurt"), {
+        startsAt: "06:53",
+        latestStartsAt: "06:53",
+        handsFreeAt: "06:56",
+        endsAt: "06:56",
+      }),
     expect: "TASK_OUT_OF_ORDER",
   },
   {
@@ -816,6 +832,7 @@ const plants: readonly Plant[] = [
       Object.assign(task(draft, "stew"), {
         session: "tuesday-morning",
         startsAt: "06:33",
+        latestStartsAt: "06:33",
         handsFreeAt: "06:38",
         endsAt: "06:48",
         carer: 1,
@@ -844,6 +861,25 @@ const plants: readonly Plant[] = [
     name: "clock times shorter than the work",
     plant: ({ draft }) => void (task(draft, "egg-rice").handsFreeAt = "06:32"),
     expect: "TASK_TIMES_WRONG",
+  },
+  {
+    name: "a task said to wait until its session is over",
+    plant: ({ draft }) => void (task(draft, "rice").latestStartsAt = "23:00"),
+    expect: "WAITS_TOO_LONG",
+  },
+  {
+    name: "a task said to begin late before it begins",
+    plant: ({ draft }) => void (task(draft, "wrap").latestStartsAt = "06:34"),
+    expect: "WAITS_TOO_LONG",
+  },
+  {
+    name: "a session that takes longer than it says",
+    plant: (week) => {
+      const timings = timingsOf(week);
+      timings[0]!.lastsMinutes -= 1;
+      week.draft.sessions = timings;
+    },
+    expect: "SESSION_TIMES_WRONG",
   },
   {
     name: "a carer the session does not have",
@@ -993,6 +1029,13 @@ describe("the checker", () => {
     const week = tinyWeek();
     plant(week);
     expect(kindsOf(checkWeek(week.brief, week.draft))).toEqual([expected, ...along].sort());
+  });
+
+  it("accepts sessions that say what their tasks take", () => {
+    const week = tinyWeek();
+    week.draft.sessions = timingsOf(week);
+    expect(week.draft.sessions).toHaveLength(5);
+    expect(checkWeek(week.brief, week.draft)).toEqual([]);
   });
 
   it("has been seen to raise every kind of fault it knows", () => {

@@ -272,7 +272,7 @@ describe("the work of a week", () => {
       work: [...list.values()],
     });
     if (!result.ok) throw new Error(JSON.stringify(result.error));
-    const at = (key: string) => result.value.find((task) => task.key === key);
+    const at = (key: string) => result.value.tasks.find((task) => task.key === key);
     expect((at("pack:teo@2026-09-07")?.endsAt ?? "") <= "07:10").toBe(true);
     expect((at("pack:mina@2026-09-07")?.endsAt ?? "") <= "07:30").toBe(true);
     expect(

@@ -1,5 +1,5 @@
 import type { EquipmentBrief, SessionBrief } from "../../src/domain/brief.js";
-import { boundSession, scheduleSessions } from "../../src/domain/kitchen/timetable.js";
+import { scheduleSessions } from "../../src/domain/kitchen/timetable.js";
 import type { Work } from "../../src/domain/kitchen/work.js";
 import type { TaskPlan } from "../../src/domain/week.js";
 
@@ -37,7 +37,7 @@ function task(key: string, handsOnMinutes: number, passiveMinutes: number, more:
 function timetable(work: Work[], session = morning, equipment: EquipmentBrief[] = []): Map<string, TaskPlan> {
   const result = scheduleSessions({ sessions: [session], equipment, work });
   if (!result.ok) throw new Error(JSON.stringify(result.error));
-  return new Map(result.value.map((plan) => [plan.key, plan]));
+  return new Map(result.value.tasks.map((plan) => [plan.key, plan]));
 }
 
 const clock = (plans: Map<string, TaskPlan>, key: string): string[] => {
@@ -86,7 +86,6 @@ describe("a morning on the clock", () => {
     expect(clock(plans, "biscuit")).toEqual(["06:30", "06:34", "06:35"]);
     expect(clock(plans, "main")).toEqual(["06:34", "06:48", "06:48"]);
     expect(clock(plans, "pack")).toEqual(["06:50", "06:53", "06:53"]);
-    expect(boundSession({ session: morning, equipment: [{ kind: "MICROWAVE", units: 1 }], work })).toBe(23);
   });
 
   it("does safe things before things that handle an allergen, and packs the safe box first", () => {
@@ -170,10 +169,42 @@ describe("a morning on the clock", () => {
       equipment: [],
       work: [task("fill", 5, 0, { after: ["dough"] }), task("dough", 8, 30, { session: evening.key })],
     });
-    expect(result.ok && result.value.map((plan) => [plan.key, plan.startsAt])).toEqual([
+    expect(result.ok && result.value.tasks.map((plan) => [plan.key, plan.startsAt])).toEqual([
       ["dough", "19:00"],
       ["fill", "06:30"],
     ]);
+  });
+});
+
+describe("how long a session takes and how late it can begin", () => {
+  // Worked by hand. Rice 2 + 20 minutes on the one burner, then 10 to cool; eggs 1 + 9 on the same burner; two boxes, 3 minutes each.
+  const burner = (minutes: number) => [{ kind: "HOB_BURNER", units: 1, minutes } as const];
+  const work = [
+    task("rice", 2, 20, { equipment: burner(22) }),
+    task("rice/cool", 0, 10, { kind: "COOL", after: ["rice"] }),
+    task("eggs", 1, 9, { equipment: burner(10) }),
+    task("pack-rice", 3, 0, { kind: "PACK", after: ["rice/cool"], mustEndBy: "07:30" }),
+    task("pack-eggs", 3, 0, { kind: "PACK", after: ["eggs"], mustEndBy: "07:40" }),
+  ];
+  const result = scheduleSessions({ sessions: [morning], equipment: [{ kind: "HOB_BURNER", units: 1 }], work });
+  if (!result.ok) throw new Error(JSON.stringify(result.error));
+  const { tasks, sessions } = result.value;
+  const plans = new Map(tasks.map((plan) => [plan.key, plan]));
+
+  it("cooks the rice first, because it has to cool, and proves that nothing is shorter", () => {
+    // Rice first: 22 to cook, eggs from 22 to 32 while it cools, both boxes from 32: 38. Eggs first: 10 + 22 + 10 + 3 = 45.
+    expect(clock(plans, "rice")).toEqual(["06:30", "06:32", "06:52"]);
+    expect(clock(plans, "eggs")).toEqual(["06:52", "06:53", "07:02"]);
+    expect(sessions[0]).toMatchObject({ lastsMinutes: 38, leastMinutes: 38 });
+  });
+
+  it("says how late each task can begin for boxes that leave at 07:30 and 07:40", () => {
+    // The rice's box: 07:27, cooling from 07:17, cooking from 06:55. The eggs' box: 07:37, and hands are free for the rice's box at
+    // 07:27, so a minute before that the eggs are put on.
+    const latest = Object.fromEntries(tasks.map((plan) => [plan.key, plan.latestStartsAt]));
+    expect(latest).toMatchObject({ rice: "06:55", "rice/cool": "07:17", "pack-rice": "07:27", "pack-eggs": "07:37" });
+    expect(latest.eggs).toBe("07:26");
+    expect(sessions[0]).toMatchObject({ latestStartsAt: "06:55", noLaterThan: "06:55" });
   });
 });
 

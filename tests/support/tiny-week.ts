@@ -677,6 +677,7 @@ const task = (
   startsAt: times[0],
   handsFreeAt: times[1],
   endsAt: times[2],
+  latestStartsAt: times[0],
   handsOnMinutes: minutes[0],
   passiveMinutes: minutes[1],
   equipment: [],
@@ -871,6 +872,7 @@ export const tinyDraft: WeekDraft = {
   boxes,
   batches,
   tasks,
+  sessions: [],
   shopping,
   readyUses: [{ readyId: "leftover-mash", base: "chickpea-mash", date: monday, grams: 40 }],
   cautions: [

@@ -374,22 +374,78 @@ function checkPacking(week: WeekRead, timed: readonly Timed[]): Fault[] {
   });
 }
 
+const finishRows = (week: WeekRead, timed: readonly Timed[]): Fault[] =>
+  [
+    ...groupBy(
+      week.items.filter((read) => !read.packed),
+      (read) => JSON.stringify([read.dish.key, read.box.date]),
+    ).values(),
+  ].flatMap((reads) => checkFinish(week, reads, timed));
+
+const checkClock = (week: WeekRead, timed: readonly Timed[]): Fault[] => [
+  ...timed.flatMap((row) => checkOneTask(row, week)),
+  ...checkOrder(timed, week.draft.tasks),
+  ...checkCarers(timed),
+  ...checkEquipment(timed, week),
+  ...finishRows(week, timed),
+  ...checkPacking(week, timed),
+];
+
+/** With every task begun as late as it says it may, nothing goes wrong that does not go wrong anyway. */
+function checkWaiting(week: WeekRead, timed: readonly Timed[], anyway: readonly Fault[]): Fault[] {
+  const nameOf = ({ kind, session, task }: Fault): string => JSON.stringify([kind, session, task]);
+  const known = new Set(anyway.map(nameOf));
+  const waiting = timed.map((row): Timed => {
+    const sameDay = instant(row.session.date, row.task.latestStartsAt);
+    const begun = instant(row.session.date, row.session.startsAt);
+    const by = (sameDay < begun ? sameDay + 1440 : sameDay) - row.starts;
+    return { ...row, starts: row.starts + by, handsFree: row.handsFree + by, ends: row.ends + by };
+  });
+  const early = waiting.filter((row, i) => row.starts < (timed[i]?.starts ?? 0));
+  return [
+    ...early.map(({ task, session }): Fault => ({ kind: "WAITS_TOO_LONG", session: session.key, task: task.key })),
+    ...checkClock(week, waiting)
+      .filter((fault) => !known.has(nameOf(fault)))
+      .map((fault): Fault => ({ ...fault, kind: "WAITS_TOO_LONG" })),
+  ];
+}
+
+/** How long each session says it takes, against its own tasks. A plan from before sessions were timed says nothing. */
+function checkSessions(week: WeekRead, timed: readonly Timed[]): Fault[] {
+  const { sessions } = week.draft;
+  if (sessions.length === 0) return [];
+  return [...groupBy(timed, ({ session }) => session.key).values()].flatMap((rows): Fault[] => {
+    const session = rows[0]?.session;
+    if (session === undefined) return [];
+    const stated = sessions.filter((row) => row.session === session.key);
+    const [timing] = stated;
+    const lasts = Math.max(...rows.map(({ ends }) => ends)) - instant(session.date, session.startsAt);
+    const first = rows.map(({ task }) => task.latestStartsAt).sort()[0];
+    const holds =
+      stated.length === 1 &&
+      timing !== undefined &&
+      // The clock cuts parts of a minute off.
+      lasts <= timing.lastsMinutes &&
+      timing.lastsMinutes < lasts + 1 &&
+      timing.leastMinutes <= timing.lastsMinutes &&
+      timing.latestStartsAt === first &&
+      timing.latestStartsAt <= timing.noLaterThan;
+    return holds
+      ? []
+      : [{ kind: "SESSION_TIMES_WRONG", session: session.key, found: timing?.lastsMinutes ?? 0, limit: lasts }];
+  });
+}
+
 /** The prep sessions as clock times: enough tasks for what is cooked, hands, appliances, order, and the door. */
 export function checkTasks(week: WeekRead): Fault[] {
   const timed = onClock(week);
-  const toFinish = groupBy(
-    week.items.filter((read) => !read.packed),
-    (read) => JSON.stringify([read.dish.key, read.box.date]),
-  );
+  const faults = checkClock(week, timed);
   return [
-    ...timed.flatMap((row) => checkOneTask(row, week)),
-    ...checkOrder(timed, week.draft.tasks),
-    ...checkCarers(timed),
-    ...checkEquipment(timed, week),
+    ...faults,
+    ...checkWaiting(week, timed, faults),
+    ...checkSessions(week, timed),
     ...checkMinutes(week),
     ...checkBaseTasks(week),
     ...checkStanding(week, timed),
-    ...[...toFinish.values()].flatMap((reads) => checkFinish(week, reads, timed)),
-    ...checkPacking(week, timed),
   ];
 }

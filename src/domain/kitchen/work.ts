@@ -12,7 +12,7 @@ import type { BatchPlan, BoxPlan, ReadyUse, TaskPlan } from "../week.js";
  * appliance is held from the start of the task for its own `minutes`, which may reach past the end of the task (a mould
  * that cools).
  */
-export type Work = Omit<TaskPlan, "startsAt" | "handsFreeAt" | "endsAt" | "carer"> & {
+export type Work = Omit<TaskPlan, "startsAt" | "handsFreeAt" | "endsAt" | "latestStartsAt" | "carer"> & {
   /** "HH:MM" on the day of the session: the task has ended by then (a box, before its child leaves). */
   readonly mustEndBy: string | null;
 };

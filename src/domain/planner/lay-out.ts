@@ -76,10 +76,10 @@ export function layOut(input: SolvedWeek): Result<WeekDraft, LayOutFault[]> {
     readyUses: supply.readyUses,
     eveningFinish,
   });
-  const tasks = scheduleSessions({ sessions: brief.sessions, equipment: brief.household.equipment, work });
-  if (!tasks.ok)
+  const timetable = scheduleSessions({ sessions: brief.sessions, equipment: brief.household.equipment, work });
+  if (!timetable.ok)
     return fail(
-      tasks.error.map((fault) => {
+      timetable.error.map((fault) => {
         const here = work.filter(({ session }) => session === fault.session);
         const bases = here
           .filter(({ kind }) => kind === "BASE")
@@ -94,16 +94,18 @@ export function layOut(input: SolvedWeek): Result<WeekDraft, LayOutFault[]> {
         };
       }),
     );
+  const { tasks, sessions } = timetable.value;
   const shopping = shop({ index, boxes: open, batches: supply.batches, stock: brief.stock, labels: brief.labels });
   const costMinor = shopping.reduce((sum, line) => sum + line.costMinor, 0);
   return ok({
     boxes,
     batches: supply.batches,
     readyUses: supply.readyUses,
-    tasks: tasks.value,
+    tasks,
+    sessions,
     shopping,
-    cautions: listCautions(input, picks, boxes, supply.batches, tasks.value),
-    wishes: totalWishes(problem, layout, solution, picks, tasks.value, supply.batches, costMinor),
+    cautions: listCautions(input, picks, boxes, supply.batches, tasks),
+    wishes: totalWishes(problem, layout, solution, picks, tasks, supply.batches, costMinor),
   });
 }
 

@@ -1,0 +1,138 @@
+/** The work of one prep session in whole tenths of a minute, durations rounded up, and how long it takes at least. */
+import type { EquipmentKind } from "../../../shared/codes.js";
+import { minutesOf } from "../calendar/dates.js";
+import type { Work } from "./work.js";
+
+export const TENTHS = 10;
+
+export interface Hold {
+  readonly kind: EquipmentKind;
+  readonly units: number;
+  /** Tenths, from the task's start. */
+  readonly length: number;
+}
+
+export interface Job {
+  readonly work: Work;
+  readonly hands: number;
+  readonly length: number;
+  readonly holds: readonly Hold[];
+  readonly before: readonly number[];
+  readonly after: readonly number[];
+  /** Tenths from the midnight before the session. */
+  readonly due: number;
+  /** Handles an avoided allergen, or waits for something that does. */
+  readonly late: boolean;
+}
+
+const tenths = (minutes: number): number => Math.ceil(minutes * TENTHS - 1e-6);
+
+/** Jobs in an order in which everything stands after what it waits for. */
+export function listJobs(work: readonly Work[]): Job[] {
+  const inSession = new Map(work.map((task) => [task.key, task]));
+  const order: Work[] = [];
+  const state = new Map<string, "OPEN" | "DONE">();
+  const visit = (task: Work): void => {
+    if (state.get(task.key) === "DONE") return;
+    if (state.get(task.key) === "OPEN") throw new Error(`${task.key} waits for itself`);
+    state.set(task.key, "OPEN");
+    for (const key of task.after) {
+      const earlier = inSession.get(key);
+      if (earlier !== undefined) visit(earlier);
+    }
+    state.set(task.key, "DONE");
+    order.push(task);
+  };
+  for (const task of work) visit(task);
+
+  const position = new Map(order.map((task, j) => [task.key, j]));
+  const before = order.map((task) => task.after.flatMap((key) => position.get(key) ?? []));
+  const after: number[][] = order.map(() => []);
+  before.forEach((earlier, j) => earlier.forEach((i) => at(after, i).push(j)));
+  const late: boolean[] = [];
+  return order.map((task, j) => {
+    const hands = tenths(task.handsOnMinutes);
+    const isLate = task.handles.length > 0 || at(before, j).some((i) => at(late, i));
+    late.push(isLate);
+    return {
+      work: task,
+      hands,
+      length: hands + tenths(task.passiveMinutes),
+      holds: task.equipment.map((use) => ({ kind: use.kind, units: use.units, length: tenths(use.minutes) })),
+      before: at(before, j),
+      after: at(after, j),
+      due: task.mustEndBy === null ? Infinity : minutesOf(task.mustEndBy) * TENTHS,
+      late: isLate,
+    };
+  });
+}
+
+/** Longest way, in tenths, from the start of each job to the end of everything that waits for it, itself included. */
+export function longestTails(jobs: readonly Job[]): number[] {
+  const tails: number[] = jobs.map(() => 0);
+  for (let j = jobs.length - 1; j >= 0; j -= 1) {
+    const job = at(jobs, j);
+    tails[j] = job.length + Math.max(0, ...job.after.map((k) => at(tails, k)));
+  }
+  return tails;
+}
+
+function longestHeads(jobs: readonly Job[]): number[] {
+  const heads: number[] = [];
+  for (const job of jobs) heads.push(Math.max(0, ...job.before.map((i) => at(heads, i) + at(jobs, i).length)));
+  return heads;
+}
+
+/**
+ * A proven lower bound, in tenths from the session's start, on when the last job ends: the longest chain of jobs that wait for each
+ * other; all hands-on time shared among the carers, after the shortest way in and before the shortest way out; the same for each
+ * appliance's units.
+ */
+export function boundJobs(jobs: readonly Job[], carers: number, units: ReadonlyMap<EquipmentKind, number>): number {
+  const heads = longestHeads(jobs);
+  const tails = longestTails(jobs);
+  let bound = Math.max(0, ...jobs.map((_, j) => at(heads, j) + at(tails, j)));
+  /** Uses of one resource: earliest begin, work in unit-tenths, least time left after the use. */
+  const share = (
+    uses: { readonly head: number; readonly load: number; readonly tail: number }[],
+    capacity: number,
+  ): void => {
+    if (uses.length === 0) return;
+    const load = uses.reduce((sum, use) => sum + use.load, 0);
+    const wayIn = Math.min(...uses.map((use) => use.head));
+    const wayOut = Math.min(...uses.map((use) => use.tail));
+    bound = Math.max(bound, wayIn + Math.ceil(load / capacity) + wayOut);
+  };
+  share(
+    jobs.flatMap((job, j) =>
+      job.hands > 0 ? [{ head: at(heads, j), load: job.hands, tail: at(tails, j) - job.hands }] : [],
+    ),
+    carers,
+  );
+  for (const [kind, capacity] of units) {
+    share(
+      jobs.flatMap((job, j) =>
+        job.holds
+          .filter((hold) => hold.kind === kind && hold.length > 0)
+          // A hold may outlast its task (a mould set aside); then nothing has to come after it, and the session may end
+          // first.
+          .map((hold) => ({
+            head: at(heads, j),
+            load: hold.units * hold.length,
+            tail: at(tails, j) - hold.length,
+          })),
+      ),
+      capacity,
+    );
+  }
+  return bound;
+}
+
+export const compare = <T extends number | string>(a: T, b: T): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** Element `i`, which the caller knows to exist. */
+export function at<T>(row: readonly T[], i: number): T {
+  const value = row[i];
+  if (value === undefined) throw new Error(`no element ${i}`);
+  return value;
+}

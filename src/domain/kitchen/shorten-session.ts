@@ -1,0 +1,120 @@
+/** A prep session as a project: its shortest timetable, and the latest moment it can begin. */
+import type { EquipmentKind } from "../../../shared/codes.js";
+import { at, boundJobs, type Job } from "./jobs.js";
+import { placeJobs, type Placed } from "./place-jobs.js";
+import { reverseProject, type Crew, type Lag, type Project } from "./schedule/project.js";
+import { shortenProject } from "./schedule/shorten.js";
+
+export interface Session {
+  readonly jobs: readonly Job[];
+  /** Tenths from midnight. */
+  readonly opens: number;
+  readonly closes: number;
+  /** Pairs of hands. */
+  readonly carers: number;
+  readonly units: ReadonlyMap<EquipmentKind, number>;
+  /** On one carer's list, safe things come before those that handle an avoided allergen. */
+  readonly safeFirst: boolean;
+  /** Dead ends that a search for a shorter timetable may learn from. */
+  readonly deadEnds: number;
+}
+
+export interface ShortSession {
+  /** Null when nothing shorter was found. */
+  readonly placed: Placed | null;
+  /** No timetable of the session ends sooner, in tenths from its start; Infinity when none fits at all. */
+  readonly leastEnd: number;
+}
+
+const never = (): boolean => false;
+
+/** Looks for a timetable that fits the session and every leave time and ends before `knownEnd`, tenths from the start. */
+export function shortenSession(session: Session, knownEnd: number): ShortSession {
+  const { jobs, opens, carers, units, safeFirst, deadEnds } = session;
+  const project = poseSession(session);
+  const leastEnd = boundJobs(jobs, carers, units);
+  const found = shortenProject({ project, knownEnd, leastEnd, deadEnds, shouldStop: never });
+  if (found.starts === null) return { placed: null, leastEnd: found.leastEnd };
+  const { starts, people } = found;
+  const carerOf = project.crew === null ? shareHands(jobs, starts) : jobs.map(() => 0);
+  project.crew?.duties.forEach(({ activity }, duty) => (carerOf[activity] = at(people, duty)));
+  // In the order of their starts, each as early as it can: nothing begins later than it was found to.
+  const list = jobs.map((_, j) => j).sort((a, b) => at(starts, a) - at(starts, b) || a - b);
+  return { placed: placeJobs(jobs, list, opens, carers, units, safeFirst, carerOf), leastEnd: found.leastEnd };
+}
+
+/**
+ * No timetable that begins after this moment, tenths from midnight, keeps every leave time and the session's own end. For a session
+ * that fits: `leastEnd` is what it takes at least, `latest` a start that is known to keep them.
+ */
+export function boundStart(session: Session, leastEnd: number, latest: number): number {
+  const { jobs, opens, closes, deadEnds } = session;
+  // With one end for all, the shortest timetable is also the one that can begin last.
+  const isOneEnd = jobs.every((job) => job.due >= closes);
+  if (isOneEnd || closes - latest <= leastEnd) return closes - leastEnd;
+  const project = reverseProject(poseSession(session), closes - opens);
+  const knownEnd = closes - latest;
+  return closes - shortenProject({ project, knownEnd, leastEnd, deadEnds, shouldStop: never }).leastEnd;
+}
+
+function poseSession({ jobs, opens, closes, carers, units, safeFirst }: Session): Project {
+  const kinds = [...units.keys()];
+  const handed = jobs.flatMap((job, j) => (job.hands > 0 ? [j] : []));
+  const lags: Lag[] = jobs.flatMap((job, j) => job.before.map((i) => ({ from: i, to: j, length: at(jobs, i).length })));
+  const orders = handed.flatMap((first) =>
+    handed
+      .filter((then) => !at(jobs, first).late && at(jobs, then).late && isBox(jobs, first) === isBox(jobs, then))
+      .map((then) => ({ first, then })),
+  );
+  let crew: Crew | null = null;
+  if (safeFirst && orders.length > 0 && carers === 1) {
+    lags.push(...orders.map(({ first, then }) => ({ from: first, to: then, length: at(jobs, first).hands })));
+  } else if (safeFirst && orders.length > 0) {
+    crew = {
+      size: carers,
+      duties: handed.map((j) => ({ activity: j, offset: 0, length: at(jobs, j).hands })),
+      orders: orders.map(({ first, then }) => ({ first: handed.indexOf(first), then: handed.indexOf(then) })),
+    };
+  }
+  // Of two tasks that are the same in everything, the first comes first.
+  const alike = new Map<string, number>();
+  jobs.forEach(({ hands, length, holds, before, after, due, late }, j) => {
+    const likeness = JSON.stringify([hands, length, holds, before, after, due, late, isBox(jobs, j)]);
+    const twin = alike.get(likeness);
+    if (twin !== undefined) lags.push({ from: twin, to: j, length: 0 });
+    alike.set(likeness, j);
+  });
+  const hands = kinds.length;
+  return {
+    activities: jobs.map((job) => ({
+      earliest: 0,
+      latest: Math.min(job.due, closes) - opens - job.length,
+      length: job.length,
+      uses: [
+        ...job.holds.map((hold) => ({ resource: kinds.indexOf(hold.kind), ...hold, offset: 0 })),
+        ...(crew === null ? [{ resource: hands, units: 1, offset: 0, length: job.hands }] : []),
+      ].filter(({ length }) => length > 0),
+    })),
+    lags,
+    capacity: [...units.values(), carers],
+    crew,
+  };
+}
+
+const isBox = (jobs: readonly Job[], j: number): boolean => at(jobs, j).work.kind === "PACK";
+
+/** Who does what, when never more tasks than carers need hands at once: the first who is free. */
+function shareHands(jobs: readonly Job[], starts: readonly number[]): number[] {
+  const carerOf: number[] = jobs.map(() => 0);
+  const freeAt: number[] = [];
+  const byStart = jobs.map((_, j) => j).sort((a, b) => at(starts, a) - at(starts, b) || a - b);
+  for (const j of byStart) {
+    const { hands } = at(jobs, j);
+    if (hands === 0) continue;
+    const free = freeAt.findIndex((moment) => moment <= at(starts, j));
+    const carer = free < 0 ? freeAt.length : free;
+    freeAt[carer] = at(starts, j) + hands;
+    carerOf[j] = carer;
+  }
+  return carerOf;
+}
