@@ -57,6 +57,50 @@ describe("a household's week", () => {
     expect([day.statements, week.statements]).toEqual([5, 5]);
   });
 
+  it("has a timetable by session, by carer and by appliance, and says how late each can begin", async () => {
+    const { data, errors } = await run(
+      ana,
+      `{ me { households { week(date: "${DAY}") { plan { tasks { id handsOnMinutes equipment latestStartsAt } boxes { date packing { leaveAt } }
+        sessions { key startsAt endsAt handsOnMinutes tasks { id startsAt endsAt latestStartsAt }
+          timing { lastsMinutes leastMinutes provenShortest latestStartsAt noLaterThan }
+          carers { carer handsOnMinutes tasks { id startsAt handsFreeAt } }
+          appliances { kind unit uses { from until task { id } } } } } } } } }`,
+    );
+    expect(errors).toEqual([]);
+    const { tasks, boxes, sessions } = data.me.households[0].week.plan;
+    expect(sessions.flatMap((session: any) => session.tasks.map(({ id }: any) => id))).toEqual(
+      tasks.map(({ id }: any) => id),
+    );
+    for (const session of sessions) {
+      expect(session.timing).toMatchObject({ provenShortest: true, leastMinutes: session.timing.lastsMinutes });
+      expect(session.timing.latestStartsAt >= session.startsAt).toBe(true);
+      expect(session.timing.noLaterThan >= session.timing.latestStartsAt).toBe(true);
+      // Everyone with something to do, one thing after the other.
+      const byHand = session.carers.flatMap((carer: any) => carer.tasks);
+      const handed = tasks.filter(({ handsOnMinutes }: any) => handsOnMinutes > 0).map(({ id }: any) => id);
+      expect(byHand.map(({ id }: any) => id).sort()).toEqual(
+        session.tasks
+          .map(({ id }: any) => id)
+          .filter((id: string) => handed.includes(id))
+          .sort(),
+      );
+      for (const carer of session.carers)
+        carer.tasks.slice(1).forEach((task: any, i: number) => {
+          expect(task.startsAt >= carer.tasks[i].handsFreeAt).toBe(true);
+        });
+      for (const { uses } of session.appliances)
+        uses.slice(1).forEach((use: any, i: number) => {
+          expect(use.from >= uses[i].until).toBe(true);
+        });
+    }
+    expect(sessions.some((session: any) => session.appliances.length > 0)).toBe(true);
+    for (const session of sessions.filter(({ key }: any) => key.startsWith("morning-"))) {
+      const leaves = boxes.filter(({ date }: any) => session.key.endsWith(date)).map((box: any) => box.packing.leaveAt);
+      // Whoever begins at the latest moment still closes every box before the last child leaves.
+      expect(session.timing.latestStartsAt < leaves.sort().at(-1)).toBe(true);
+    }
+  });
+
   it("keeps a pinned item through a new plan, and lets it go again", async () => {
     let { id, week } = await home();
     const item = week.plan.boxes[0].items.find(({ slot }: any) => slot === "MAIN");

@@ -23,6 +23,20 @@ const watchesOf = (users: readonly ResourceUser[]): number[] => [
   ...new Set(users.flatMap(({ variable }) => [2 * variable, 2 * variable + 1])),
 ];
 
+/** Insertion: little has moved since the last time. */
+function sortBy(order: Int32Array, key: Int32Array): void {
+  for (let at = 1; at < order.length; at += 1) {
+    const u = order[at]!;
+    const value = key[u]!;
+    let to = at;
+    while (to > 0 && key[order[to - 1]!]! > value) {
+      order[to] = order[to - 1]!;
+      to -= 1;
+    }
+    order[to] = u;
+  }
+}
+
 function keepProfile({ low, raise, failWith }: Nogoods, users: readonly ResourceUser[], capacity: number): Propagator {
   const n = users.length;
   const side = Int32Array.from(users, ({ variable }) => 2 * variable);
@@ -55,19 +69,6 @@ function keepProfile({ low, raise, failWith }: Nogoods, users: readonly Resource
       if (inUse > spare) break;
     }
     return because;
-  };
-
-  const sortBy = (order: Int32Array, key: Int32Array): void => {
-    for (let at = 1; at < n; at += 1) {
-      const u = order[at]!;
-      const value = key[u]!;
-      let to = at;
-      while (to > 0 && key[order[to - 1]!]! > value) {
-        order[to] = order[to - 1]!;
-        to -= 1;
-      }
-      order[to] = u;
-    }
   };
 
   const propagate = (): boolean => {
@@ -156,8 +157,10 @@ function keepOrder({ low, raise, failWith }: Nogoods, users: readonly ResourceUs
   const early = new Int32Array(n);
   const late = new Int32Array(n);
   const shift = new Int32Array(n);
-  const byEnd = Array.from({ length: n }, (_, u) => u);
+  const byEnd = Int32Array.from(users, (_, u) => u);
   const inside: number[] = [];
+  /** By place in `byEnd`: the longest use from there on. */
+  const longestAfter = new Int32Array(n + 1);
 
   /** That all inside lie between the two moments. */
   const between = (from: number, until: number, direction: 0 | 1): number[] => {
@@ -179,9 +182,13 @@ function keepOrder({ low, raise, failWith }: Nogoods, users: readonly ResourceUs
       early[u] = low[side]! + shift[u]!;
       late[u] = -low[side ^ 1]! + shift[u]! + length;
     }
-    byEnd.sort((a, b) => late[a]! - late[b]!);
+    sortBy(byEnd, late);
+    longestAfter[n] = 0;
+    for (let at = n - 1; at >= 0; at -= 1)
+      longestAfter[at] = Math.max(longestAfter[at + 1]!, users[byEnd[at]!]!.length);
     for (let a = 0; a < n; a += 1) {
       const from = early[a]!;
+      if (early.indexOf(from) < a) continue;
       // Users at or after `from`, by their latest end: the load that must lie before that end.
       let load = 0;
       inside.length = 0;
@@ -191,10 +198,12 @@ function keepOrder({ low, raise, failWith }: Nogoods, users: readonly ResourceUs
         load += users[u]!.length;
         inside.push(u);
         const until = late[u]!;
-        if (load > until - from) return failWith(between(from, until, direction));
+        const room = until - from;
+        if (load > room) return failWith(between(from, until, direction));
+        if (load + longestAfter[at + 1]! <= room) continue;
         for (let other = at + 1; other < n; other += 1) {
           const j = byEnd[other]!;
-          if (early[j]! < from || load + users[j]!.length <= until - from) continue;
+          if (early[j]! < from || load + users[j]!.length <= room) continue;
           // j cannot end among them: it begins when the last of them, at the earliest, is over.
           const side = 2 * users[j]!.variable + direction;
           const bound = from + load - shift[j]!;
