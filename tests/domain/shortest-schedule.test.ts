@@ -113,11 +113,21 @@ it("agrees with a mixed-integer solver on sixty small projects, on those that ca
   expect(impossible).toBeLessThan(30);
 });
 
+/** Days of the longest chain of tasks that follow each other. */
+function longestChain({ durations, successors }: ProjectRows): number {
+  const tails = durations.map(() => 0);
+  for (let job = durations.length - 1; job >= 0; job -= 1)
+    tails[job] = durations[job]! + Math.max(0, ...successors[job]!.map((to) => tails[to - 1]!));
+  return Math.max(...tails);
+}
+
 it("never states more than it has ruled out when the budget is spent", () => {
   const rows = projects.find(({ name }) => name === "j3041_2")!;
   for (const deadEnds of [1, 10, 40, 100]) {
     const { starts, end, leastEnd } = shorten(toProject(rows), deadEnds);
     expect(leastEnd).toBeLessThanOrEqual(rows.makespan);
+    // Without a single decision it is clear that a chain of tasks takes as long as its tasks.
+    expect(leastEnd).toBeGreaterThanOrEqual(longestChain(rows));
     expect(end).toBeGreaterThanOrEqual(rows.makespan);
     if (starts !== null) expect(isKept(toProject(rows), starts)).toBe(true);
   }

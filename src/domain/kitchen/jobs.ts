@@ -1,4 +1,4 @@
-/** The work of one prep session in whole tenths of a minute, durations rounded up, and how long it takes at least. */
+/** The work of one prep session in whole tenths of a minute, durations rounded up. */
 import type { EquipmentKind } from "../../../shared/codes.js";
 import { minutesOf } from "../calendar/dates.js";
 import type { Work } from "./work.js";
@@ -75,57 +75,6 @@ export function longestTails(jobs: readonly Job[]): number[] {
     tails[j] = job.length + Math.max(0, ...job.after.map((k) => at(tails, k)));
   }
   return tails;
-}
-
-function longestHeads(jobs: readonly Job[]): number[] {
-  const heads: number[] = [];
-  for (const job of jobs) heads.push(Math.max(0, ...job.before.map((i) => at(heads, i) + at(jobs, i).length)));
-  return heads;
-}
-
-/**
- * A proven lower bound, in tenths from the session's start, on when the last job ends: the longest chain of jobs that wait for each
- * other; all hands-on time shared among the carers, after the shortest way in and before the shortest way out; the same for each
- * appliance's units.
- */
-export function boundJobs(jobs: readonly Job[], carers: number, units: ReadonlyMap<EquipmentKind, number>): number {
-  const heads = longestHeads(jobs);
-  const tails = longestTails(jobs);
-  let bound = Math.max(0, ...jobs.map((_, j) => at(heads, j) + at(tails, j)));
-  /** Uses of one resource: earliest begin, work in unit-tenths, least time left after the use. */
-  const share = (
-    uses: { readonly head: number; readonly load: number; readonly tail: number }[],
-    capacity: number,
-  ): void => {
-    if (uses.length === 0) return;
-    const load = uses.reduce((sum, use) => sum + use.load, 0);
-    const wayIn = Math.min(...uses.map((use) => use.head));
-    const wayOut = Math.min(...uses.map((use) => use.tail));
-    bound = Math.max(bound, wayIn + Math.ceil(load / capacity) + wayOut);
-  };
-  share(
-    jobs.flatMap((job, j) =>
-      job.hands > 0 ? [{ head: at(heads, j), load: job.hands, tail: at(tails, j) - job.hands }] : [],
-    ),
-    carers,
-  );
-  for (const [kind, capacity] of units) {
-    share(
-      jobs.flatMap((job, j) =>
-        job.holds
-          .filter((hold) => hold.kind === kind && hold.length > 0)
-          // A hold may outlast its task (a mould set aside); then nothing has to come after it, and the session may end
-          // first.
-          .map((hold) => ({
-            head: at(heads, j),
-            load: hold.units * hold.length,
-            tail: at(tails, j) - hold.length,
-          })),
-      ),
-      capacity,
-    );
-  }
-  return bound;
 }
 
 export const compare = <T extends number | string>(a: T, b: T): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -1,7 +1,8 @@
 /** A prep session as a project: its shortest timetable, and the latest moment it can begin. */
 import type { EquipmentKind } from "../../../shared/codes.js";
-import { at, boundJobs, type Job } from "./jobs.js";
+import { at, type Job } from "./jobs.js";
 import { placeJobs, type Placed } from "./place-jobs.js";
+import { boundProject } from "./schedule/bound-project.js";
 import { reverseProject, type Crew, type Lag, type Project } from "./schedule/project.js";
 import { shortenProject } from "./schedule/shorten.js";
 
@@ -26,13 +27,16 @@ export interface ShortSession {
   readonly leastEnd: number;
 }
 
+/** A proven lower bound on the session's end, tenths from its start, without a search. */
+export const boundSession = (session: Session): number => boundProject(poseSession(session));
+
 const never = (): boolean => false;
 
 /** Looks for a timetable that fits the session and every leave time and ends before `knownEnd`, tenths from the start. */
 export function shortenSession(session: Session, knownEnd: number): ShortSession {
   const { jobs, opens, carers, units, safeFirst, deadEnds } = session;
   const project = poseSession(session);
-  const leastEnd = boundJobs(jobs, carers, units);
+  const leastEnd = boundProject(project);
   const found = shortenProject({ project, knownEnd, leastEnd, deadEnds, shouldStop: never });
   if (found.starts === null) return { placed: null, leastEnd: found.leastEnd };
   const { starts, people } = found;

@@ -9,10 +9,10 @@ import type { EquipmentBrief, SessionBrief } from "../brief.js";
 import { minutesOf, timeOf } from "../calendar/dates.js";
 import { fail, ok, type Result } from "../result.js";
 import type { SessionPlan, TaskPlan } from "../week.js";
-import { at, boundJobs, compare, listJobs, TENTHS, type Job } from "./jobs.js";
+import { at, compare, listJobs, TENTHS, type Job } from "./jobs.js";
 import { latestShifts } from "./latest-starts.js";
 import { findSchedule, isBetter, type Placed } from "./place-jobs.js";
-import { boundStart, shortenSession, type Session } from "./shorten-session.js";
+import { boundSession, boundStart, shortenSession, type Session } from "./shorten-session.js";
 import type { Work } from "./work.js";
 
 export interface TimetableInput {
@@ -122,7 +122,7 @@ function findShortest(asked: Session): { placed: Placed; leastEnd: number; sessi
   for (const safeFirst of [true, false]) {
     const session = { ...asked, safeFirst };
     const { jobs, opens, closes, carers, units } = session;
-    const bound = boundJobs(jobs, carers, units);
+    const bound = boundSession(session);
     let placed = findSchedule(jobs, opens, carers, units, bound, safeFirst);
     let leastEnd = bound;
     const fits = placed.lateness === 0 && placed.end <= closes;

@@ -118,30 +118,31 @@ function keepProfile({ low, raise, failWith }: Nogoods, users: readonly Resource
       if (low[at]! === -low[at + 1]!) continue;
       const ownFrom = certainFrom[u]!;
       const ownTo = certainTo[u]!;
+      const lasts = length[u]!;
       // Forwards: the first moment at which it can begin.
-      for (let step = 0; step + 1 < steps; step += 1) {
-        if (heights[step]! <= spare || (ownFrom <= moments[step]! && moments[step]! < ownTo)) continue;
+      let from = low[at]! + offset[u]!;
+      for (let step = 0; step + 1 < steps && moments[step]! < from + lasts; step += 1) {
         const until = moments[step + 1]!;
-        for (;;) {
-          const from = low[at]! + offset[u]!;
-          if (from >= until || from + length[u]! <= moments[step]!) break;
-          const moment = Math.min(until - 1, from + length[u]! - 1);
+        if (until <= from || heights[step]! <= spare || (ownFrom <= moments[step]! && moments[step]! < ownTo)) continue;
+        while (from < until) {
+          const moment = Math.min(until, from + lasts) - 1;
           const because = inUseAt(moment, u, spare);
-          because.push(at, moment - offset[u]! - length[u]! + 1);
+          because.push(at, moment - offset[u]! - lasts + 1);
           if (!raise(at, moment + 1 - offset[u]!, because)) return false;
+          from = moment + 1;
         }
       }
       // Backwards: the last.
-      for (let step = steps - 2; step >= 0; step -= 1) {
-        if (heights[step]! <= spare || (ownFrom <= moments[step]! && moments[step]! < ownTo)) continue;
+      let to = -low[at + 1]! + offset[u]! + lasts;
+      for (let step = steps - 2; step >= 0 && moments[step + 1]! > to - lasts; step -= 1) {
         const since = moments[step]!;
-        for (;;) {
-          const to = -low[at + 1]! + offset[u]! + length[u]!;
-          if (to <= since || to - length[u]! >= moments[step + 1]!) break;
-          const moment = Math.max(since, to - length[u]!);
+        if (since >= to || heights[step]! <= spare || (ownFrom <= since && since < ownTo)) continue;
+        while (to > since) {
+          const moment = Math.max(since, to - lasts);
           const because = inUseAt(moment, u, spare);
           because.push(at + 1, offset[u]! - moment);
-          if (!raise(at + 1, length[u]! + offset[u]! - moment, because)) return false;
+          if (!raise(at + 1, lasts + offset[u]! - moment, because)) return false;
+          to = moment;
         }
       }
     }

@@ -1,4 +1,5 @@
 /** The shortest end of a project, proven where the budget allows. */
+import { boundProject } from "./bound-project.js";
 import { createNogoods, type Nogoods } from "./nogoods.js";
 import type { Project } from "./project.js";
 import { limitResource } from "./resources.js";
@@ -60,7 +61,7 @@ export function shortenProject({ project, knownEnd, leastEnd, deadEnds, shouldSt
     if (!nogoods.propagate()) {
       used += 1;
       if (!nogoods.learn()) return answer(Infinity);
-      if (used >= deadEnds || shouldStop()) return answer(leastEnd);
+      if (used >= deadEnds || shouldStop()) return answer(boundEnd(project, leastEnd, end));
       untilRestart -= 1;
       if (untilRestart === 0) {
         restarts += 1;
@@ -87,6 +88,29 @@ export function shortenProject({ project, knownEnd, leastEnd, deadEnds, shouldSt
       else nogoods.decide(2 * variable + 1, 1 - bound);
     } else model.decideEarliest();
   }
+}
+
+/**
+ * A proven lower bound on the end, where the search was given up: an end that leads to a contradiction without a single decision is
+ * too short. `leastEnd` is known to be none too long, `end` to be possible.
+ */
+function boundEnd(project: Project, leastEnd: number, end: number): number {
+  const { activities } = project;
+  const isTooShort = (tried: number): boolean => {
+    const model = pose(project);
+    if (model === null) return true;
+    const { nogoods } = model;
+    return !activities.every(({ length }, a) => nogoods.impose(2 * a + 1, length - tried)) || !nogoods.propagate();
+  };
+  const horizon = Math.max(0, ...activities.map(({ latest, length }) => latest + length));
+  let low = Math.max(leastEnd, Math.min(end, boundProject(project)));
+  let high = Math.min(end, horizon);
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (isTooShort(middle)) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 interface Posed {
