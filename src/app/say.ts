@@ -100,6 +100,10 @@ export function sayCaution(caution: Caution, names: Names): string {
       return `${baseName(names, caution.base)}: cool it below 21 °C within two hours and to 5 °C within six in all. In a refrigerator alone a layer of 1 cm does that (model); stand deeper food in cold water and stir, then into the refrigerator.`;
     case "ADVICE_NOT_MET":
       return `The school advises otherwise (${caution.ruleSet}, ${caution.rule}).`;
+    case "READY_UNUSED":
+      return caution.from === "LEFTOVER"
+        ? `${baseName(names, caution.base)}: ${caution.grams} g of the leftover is in no box; eat it by ${caution.lastDate}, after that it is thrown away.`
+        : `${baseName(names, caution.base)}: ${caution.grams} g in the freezer is in no box and is best by ${caution.lastDate}.`;
     case "FIGURE_MISSING":
       return `The composition table has no figure for ${nutrientNames[caution.nutrient] ?? caution.nutrient} in ${foodName(names, caution.food)}; the real amount is higher than shown.`;
     case "GENERAL":

@@ -719,7 +719,12 @@ const plants: readonly Plant[] = [
       ),
     expect: "TOO_MANY_BATCHES",
   },
-  { name: "less base than the dishes take", plant: ({ draft }) => void (draft.readyUses = []), expect: "BASE_SHORT" },
+  {
+    name: "less base than the dishes take",
+    plant: ({ draft }) => void (draft.readyUses = []),
+    expect: "BASE_SHORT",
+    along: ["CAUTION_MISSING"],
+  },
   {
     name: "base fed to a date that eats none",
     plant: ({ draft }) =>
@@ -733,6 +738,7 @@ const plants: readonly Plant[] = [
     name: "a leftover nobody has",
     plant: ({ draft }) => void (found(draft.readyUses, () => true).readyId = "dream"),
     expect: "READY_UNKNOWN",
+    along: ["CAUTION_MISSING"],
   },
   {
     name: "a leftover after its last day",
@@ -742,6 +748,7 @@ const plants: readonly Plant[] = [
         { firstDate: "2026-09-05", lastDate: "2026-09-06" },
       ),
     expect: "READY_OUT_OF_DATE",
+    along: ["CAUTION_MISSING"],
   },
   {
     name: "more leftover than there is",
@@ -975,11 +982,13 @@ const plants: readonly Plant[] = [
   },
 
   // Cautions
-  ...(["GENERAL", "READ_LABEL", "CUT_FOR_AGE", "KEEP_COLD", "PREHEAT_FLASK"] as const).map((kind): Plant => ({
-    name: `a week without its ${kind} caution`,
-    plant: ({ draft }) => without(draft.cautions, (row) => row.kind === kind),
-    expect: "CAUTION_MISSING",
-  })),
+  ...(["GENERAL", "READ_LABEL", "CUT_FOR_AGE", "KEEP_COLD", "PREHEAT_FLASK", "READY_UNUSED"] as const).map(
+    (kind): Plant => ({
+      name: `a week without its ${kind} caution`,
+      plant: ({ draft }) => without(draft.cautions, (row) => row.kind === kind),
+      expect: "CAUTION_MISSING",
+    }),
+  ),
 ];
 
 const kindsOf = (faults: readonly Fault[]): FaultKind[] => [...new Set(faults.map((fault) => fault.kind))].sort();

@@ -1,31 +1,8 @@
-import { baseSchema, dishSchema, foodSchema, type Food } from "../../shared/catalogue.js";
+import { baseSchema, dishSchema } from "../../shared/catalogue.js";
 import { indexCatalogue, type CatalogueIndex } from "../../src/domain/catalogue/derive.js";
 import { shop } from "../../src/domain/shopping/shopping.js";
 import type { BatchPlan, BoxPlan, ItemPlan } from "../../src/domain/week.js";
-
-/** Invented foods: shopping needs no nutrients. */
-function food(key: string, more: Record<string, unknown> = {}): Food {
-  return foodSchema.parse({
-    key,
-    name: key,
-    ndb: null,
-    kind: key,
-    group: "VEGETABLE_OTHER",
-    origins: ["PLANT"],
-    allergens: [],
-    packaged: false,
-    nutrients: {},
-    sugarRule: "INTACT",
-    freeSugarGrams: 0,
-    addedSugarGrams: 0,
-    refusePercent: 0,
-    densityGramsPerMl: null,
-    keepsChilledDays: null,
-    pack: { grams: 500, priceMinor: 120 },
-    shopSection: "PRODUCE",
-    ...more,
-  });
-}
+import { sampleFood as food } from "../support/shop-foods.js";
 
 const foods = [
   food("banana", { refusePercent: 36, pack: { grams: 1000, priceMinor: 180 } }),

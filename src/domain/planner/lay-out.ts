@@ -1,10 +1,12 @@
 /** A solved problem back in the household's words: boxes, batches, tasks on the clock, shopping, cautions, and why. */
 import type { ChildBrief, ChildDayBrief, CompartmentBrief, WeekBrief } from "../brief.js";
+import { addDays } from "../calendar/dates.js";
 import { expandAllergen } from "../catalogue/allergens.js";
 import { scheduleSessions, type TimetableFault } from "../kitchen/timetable.js";
 import { listWork } from "../kitchen/work.js";
 import { fail, ok, type Result } from "../result.js";
-import { shop } from "../shopping/shopping.js";
+import { shop, whatIsBought } from "../shopping/shopping.js";
+import { withSpareUses } from "../shopping/spare-uses.js";
 import type {
   BatchPlan,
   BoxPlan,
@@ -94,7 +96,14 @@ export function layOut(input: SolvedWeek): Result<WeekDraft, LayOutFault[]> {
         };
       }),
     );
-  const shopping = shop({ index, boxes: open, batches: supply.batches, stock: brief.stock, labels: brief.labels });
+  const shopping = withSpareUses({
+    index,
+    lines: shop({ index, boxes: open, batches: supply.batches, stock: brief.stock, labels: brief.labels }),
+    openedOn: openingDays(input, open, supply.batches, tasks.value),
+    nextWeek: addDays(brief.weekStart, 7),
+    mayHave: childrenByDish(input),
+    inStock: new Set(brief.stock.map((row) => row.food)),
+  });
   const costMinor = shopping.reduce((sum, line) => sum + line.costMinor, 0);
   return ok({
     boxes,
@@ -102,8 +111,56 @@ export function layOut(input: SolvedWeek): Result<WeekDraft, LayOutFault[]> {
     readyUses: supply.readyUses,
     tasks: tasks.value,
     shopping,
-    cautions: listCautions(input, picks, boxes, supply.batches, tasks.value),
+    cautions: [
+      ...listCautions(input, picks, boxes, supply.batches, tasks.value),
+      ...listReadyUnused(brief, supply.readyUses),
+    ],
     wishes: totalWishes(problem, layout, solution, picks, tasks.value, supply.batches, costMinor),
+  });
+}
+
+/** The day each food is first taken from its pack: when the first task is done that handles it, else with the first box it is in. */
+function openingDays(
+  { brief, index }: SolvedWeek,
+  boxes: readonly BoxPlan[],
+  batches: readonly BatchPlan[],
+  tasks: readonly TaskPlan[],
+): Map<string, string> {
+  const dateOf = new Map(brief.sessions.map(({ key, date }) => [key, date]));
+  const days = new Map<string, string>();
+  const open = (food: string, date: string): void => {
+    const key = whatIsBought(index, food, 0)?.food.key;
+    if (key !== undefined && date < (days.get(key) ?? "~")) days.set(key, date);
+  };
+  const openDish = (dish: string, date: string): void =>
+    index.dish(dish)?.ingredients.forEach(({ food }) => open(food, date));
+  for (const { base, session, made } of batches)
+    if (!made) index.base(base)?.ingredients.forEach(({ food }) => open(food, dateOf.get(session) ?? "~"));
+  for (const { dish, session } of tasks) if (dish !== null) openDish(dish, dateOf.get(session) ?? "~");
+  for (const box of boxes) for (const item of box.items) openDish(item.dish, box.date);
+  return days;
+}
+
+/** Who could have had each dish at some place of the week, in the order of the children. */
+function childrenByDish({ layout }: SolvedWeek): Map<string, string[]> {
+  const children = new Map<string, string[]>();
+  layout.places.forEach(({ child }, p) => {
+    for (const { derived } of layout.options[p] ?? []) {
+      const ids = children.get(derived.dish.key) ?? [];
+      if (!ids.includes(child.id)) ids.push(child.id);
+      children.set(derived.dish.key, ids);
+    }
+  });
+  return children;
+}
+
+/** Leftovers that no box eats up, and frozen portions that would not last into the next week. */
+function listReadyUnused(brief: WeekBrief, uses: readonly ReadyUse[]): Caution[] {
+  return brief.ready.flatMap(({ id, base, grams, from, lastDate }): Caution[] => {
+    const used = uses.filter(({ readyId }) => readyId === id).reduce((sum, use) => sum + use.grams, 0);
+    const left = Math.floor(grams - used);
+    const keeps = from === "FREEZER" && lastDate >= addDays(brief.weekStart, 7);
+    return left < 1 || keeps ? [] : [{ kind: "READY_UNUSED", readyId: id, base, from, grams: left, lastDate }];
   });
 }
 
