@@ -172,6 +172,8 @@ export interface ShoppingLinePlan {
   readonly readLabel: boolean;
   /** Absent where too little is left to speak of, and in weeks planned before it was told. */
   readonly spareUses?: readonly SpareUse[];
+  /** In the cupboard when the week was planned; null or absent in weeks planned before it was kept. */
+  readonly stockGrams?: number | null;
 }
 
 export type Caution =

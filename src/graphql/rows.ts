@@ -1,7 +1,16 @@
 /** What resolvers are handed where a row alone does not know enough: mostly the household whose tree it hangs on. */
 import type { MendingOffer } from "../app/mend-week.js";
 import type { ChildRow, EnrolmentRow, HouseholdRow, PersonRow } from "../database/household.js";
-import type { BatchRow, BlockRow, BoxItemRow, BoxRow, PlanRow, TaskRow, WeekRow } from "../database/week.js";
+import type {
+  BatchRow,
+  BlockRow,
+  BoxItemRow,
+  BoxRow,
+  PlanRow,
+  ShoppingLineRow,
+  TaskRow,
+  WeekRow,
+} from "../database/week.js";
 import type { RuleSetDocument } from "../../shared/rule-set.js";
 import type { WeekBrief } from "../domain/brief.js";
 import type { ClashSet } from "../domain/planner/clashes.js";
@@ -9,7 +18,8 @@ import type { Conflict } from "../domain/planner/conflicts.js";
 import type { PricedDish } from "../domain/planner/price.js";
 import type { Requirement } from "../domain/planner/requirements.js";
 import type { Change, VerifiedWayOut } from "../domain/planner/ways-out.js";
-import type { Caution } from "../domain/week.js";
+import type { BoxCard, BoxPart } from "../app/box-card.js";
+import type { Caution, SpareUse } from "../domain/week.js";
 
 export interface MeNode {
   readonly person: PersonRow;
@@ -36,6 +46,16 @@ export interface PlanNode {
 }
 export interface BoxNode {
   readonly row: BoxRow;
+  /** The plan it hangs on, where that has been read. */
+  readonly plan?: PlanRow;
+  readonly householdId: string;
+}
+export interface BoxCardNode {
+  readonly card: BoxCard;
+  readonly householdId: string;
+}
+export interface BoxPartNode {
+  readonly part: BoxPart;
   readonly householdId: string;
 }
 export interface BoxItemNode {
@@ -54,6 +74,18 @@ export interface TaskNode {
   readonly row: TaskRow;
   /** All tasks of the plan: what is done first is said by what else the session handles. */
   readonly among: readonly TaskRow[];
+  readonly householdId: string;
+}
+export interface ShoppingLineNode {
+  readonly row: ShoppingLineRow;
+  readonly householdId: string;
+}
+export interface SpareUseNode {
+  readonly row: SpareUse;
+  readonly householdId: string;
+}
+export interface SpareDishNode {
+  readonly row: Extract<SpareUse, { kind: "DISHES" }>["dishes"][number];
   readonly householdId: string;
 }
 export interface CautionNode {

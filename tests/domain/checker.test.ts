@@ -645,6 +645,13 @@ const plants: readonly Plant[] = [
     name: "stew where it can leak",
     plant: ({ brief }) => void (dish(brief, "carrot-sticks").spill = "WET"),
     expect: "WET_NOT_LEAKPROOF",
+    // Something dry lies beside it.
+    along: ["WET_WITH_DRY"],
+  },
+  {
+    name: "dry sticks beside a wet pot",
+    plant: ({ draft }) => void (item(draft, "tove", tuesday, "VEGETABLE").compartment = 1),
+    expect: "WET_WITH_DRY",
   },
   {
     name: "warm food outside the flask",

@@ -81,7 +81,7 @@ describe("the shopping list", () => {
     expect(buy([box(item("banana-plain", 64)), box(item("banana-plain", 96))])).toEqual([
       {
         food: "banana", section: "PRODUCE", neededGrams: 250, fromStockGrams: 0, packs: 1, packGrams: 1000, spareGrams: 750,
-        costMinor: 180, readLabel: false,
+        costMinor: 180, readLabel: false, stockGrams: 0,
       },
     ]); // prettier-ignore
   });

@@ -91,13 +91,22 @@ export interface Tightening {
   readonly minutes: ReadonlyMap<string, number>;
   /** ml a box may take, by `childId@date`: its compartments could not be filled otherwise. */
   readonly boxMl: ReadonlyMap<string, number>;
+  /** `childId@date`: wet and dry food found no compartments of their own; then the box has only one of the two. */
+  readonly apart: ReadonlySet<string>;
   /** `base@session`: made there, what waits for it would end too late. */
   readonly elsewhere: ReadonlySet<string>;
 }
-export const noTightening: Tightening = { minutes: new Map(), boxMl: new Map(), elsewhere: new Set() };
+export const noTightening: Tightening = {
+  minutes: new Map(),
+  boxMl: new Map(),
+  apart: new Set(),
+  elsewhere: new Set(),
+};
 
 const TENTHS = 10;
 const everyItem: Measure = () => 1;
+const isWet: Measure = ({ inFlask, derived }) => (!inFlask && derived.dish.spill === "WET" ? 1 : 0);
+const isDry: Measure = ({ inFlask, derived }) => (!inFlask && derived.dish.spill === "DRY" ? 1 : 0);
 /** Base amounts are hundredths of a gram. */
 export const UNITS_PER_GRAM = 100;
 /** More than any session has: finishing all in the morning is not to be had. */
@@ -282,6 +291,14 @@ export function formulate(
         boxes: boxes.flatMap(({ positions }, box) => (positions.some((p) => row.positions.includes(p)) ? [box] : [])),
       });
     }
+  }
+  for (const [box, { child, date, positions }] of boxes.entries()) {
+    // Wet and dry food never lie together; several compartments mostly leave room for both.
+    if (child.box.compartments.length > 1 && !tightening.apart.has(`${child.id}@${date}`)) continue;
+    const name = `together-${together.length}`;
+    meanings.set(name, { kind: "BOX_SPACE", childId: child.id, date });
+    const [first, second] = [measures.number(isWet, positions), measures.number(isDry, positions)];
+    together.push({ name, first, second, boxes: [box] });
   }
   for (const { child, date, positions } of boxes) {
     const name = `distinct-${distinct.length}`;

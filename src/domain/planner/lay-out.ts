@@ -34,7 +34,14 @@ export type LayOutFault =
       /** The base that keeps the session longest, hands and waiting; null when none is made in it. */
       readonly longestBase: string | null;
     })
-  | { readonly kind: "BoxDoesNotClose"; readonly childId: string; readonly date: string; readonly ml: number };
+  | {
+      readonly kind: "BoxDoesNotClose";
+      readonly childId: string;
+      readonly date: string;
+      readonly ml: number;
+      /** It would close if wet and dry food might lie together. */
+      readonly mixes: boolean;
+    };
 
 /**
  * Lays out a feasible solution. Fails when a box's items do not fit its compartments one by one, or a session's work does not fit
@@ -54,13 +61,12 @@ export function layOut(input: SolvedWeek): Result<WeekDraft, LayOutFault[]> {
   for (const child of brief.children) {
     for (const day of child.days) {
       const inBox = picks.filter(({ place }) => place.child === child && place.day === day);
-      const compartments = packBox(
-        child.box.compartments,
-        inBox.map(({ dish }) => dish),
-      );
+      const dishes = inBox.map(({ dish }) => dish);
+      const compartments = packBox(child.box.compartments, dishes);
       if (compartments === null) {
         const ml = inBox.reduce((sum, { dish }) => sum + (dish.inFlask ? 0 : dish.volumeMl), 0);
-        faults.push({ kind: "BoxDoesNotClose", childId: child.id, date: day.date, ml });
+        const mixes = packBox(child.box.compartments, dishes, true) !== null;
+        faults.push({ kind: "BoxDoesNotClose", childId: child.id, date: day.date, ml, mixes });
       } else boxes.push(layOutBox(input, child, day, inBox, compartments, reasonsFor));
     }
   }
@@ -178,38 +184,50 @@ function withoutPacked(brief: WeekBrief, boxes: readonly BoxPlan[]): BoxPlan[] {
 }
 
 /**
- * A compartment for every item (-1: the flask), so that volumes add up to no more than each holds and wet food lies in a
- * leak-proof one; null when there is none. Largest first, an empty compartment before a shared one, with backtracking:
+ * A compartment for every item (-1: the flask), so that volumes add up to no more than each holds, wet food lies in a leak-proof one
+ * and never beside dry food; null when there is none. Largest first, an empty compartment before a shared one, with backtracking:
  * a box has few items.
+ * @param mayMix wet beside dry after all: only to find out what keeps a box from closing
  */
-export function packBox(compartments: readonly CompartmentBrief[], dishes: readonly CandidateDish[]): number[] | null {
+export function packBox(
+  compartments: readonly CompartmentBrief[],
+  dishes: readonly CandidateDish[],
+  mayMix = false,
+): number[] | null {
   const order = dishes.map((_, item) => item).filter((item) => dishes[item]?.inFlask === false);
   const volume = (item: number): number => dishes[item]?.volumeMl ?? 0;
-  const isWet = (item: number): boolean => dishes[item]?.derived.dish.spill === "WET";
+  const spill = (item: number): string | undefined => dishes[item]?.derived.dish.spill;
+  const isWet = (item: number): boolean => spill(item) === "WET";
   order.sort((a, b) => volume(b) - volume(a) || a - b);
   const left = compartments.map(({ ml }) => ml);
-  const inside = compartments.map(() => 0);
+  const inside = compartments.map((): number[] => []);
   const at = dishes.map(() => -1);
+  const mixes = (item: number, others: readonly number[]): boolean => {
+    const together = [item, ...others].map(spill);
+    return !mayMix && together.includes("WET") && together.includes("DRY");
+  };
   const fill = (next: number): boolean => {
     const item = order[next];
     if (item === undefined) return true;
     const choices = compartments
-      .map((compartment, c) => ({ c, leakProof: compartment.leakProof, free: left[c] ?? 0, shared: inside[c] ?? 0 }))
-      .filter(({ free, leakProof }) => free >= volume(item) && (leakProof || !isWet(item)))
+      .map(({ leakProof }, c) => ({ c, leakProof, free: left[c] ?? 0, others: inside[c] ?? [] }))
+      .filter(
+        ({ free, leakProof, others }) => free >= volume(item) && (leakProof || !isWet(item)) && !mixes(item, others),
+      )
       .sort(
         (a, b) =>
-          a.shared - b.shared ||
+          a.others.length - b.others.length ||
           Number(a.leakProof && !isWet(item)) - Number(b.leakProof && !isWet(item)) ||
           a.free - b.free ||
           a.c - b.c,
       );
-    for (const { c, free, shared } of choices) {
+    for (const { c, free, others } of choices) {
       left[c] = free - volume(item);
-      inside[c] = shared + 1;
+      inside[c] = [...others, item];
       at[item] = c;
       if (fill(next + 1)) return true;
       left[c] = free;
-      inside[c] = shared;
+      inside[c] = others;
     }
     return false;
   };

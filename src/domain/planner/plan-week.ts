@@ -131,13 +131,19 @@ export function agreedPicks({ stayClose, positions }: Problem): number[] | undef
 interface Lessons extends Tightening {
   readonly minutes: Map<string, number>;
   readonly boxMl: Map<string, number>;
+  readonly apart: Set<string>;
   readonly elsewhere: Set<string>;
 }
 
-export const noLessons = (): Lessons => ({ minutes: new Map(), boxMl: new Map(), elsewhere: new Set() });
+export const noLessons = (): Lessons => ({
+  minutes: new Map(),
+  boxMl: new Map(),
+  apart: new Set(),
+  elsewhere: new Set(),
+});
 
 /**
- * Takes millilitres off the boxes that did not close and hands-on minutes off the sessions that overran. One that overran before is
+ * Keeps wet or dry food out of the boxes that would mix them, takes millilitres off the others that did not close and hands-on minutes off the sessions that overran. One that overran before is
  * long for what waits in it, not for its work: then its longest base goes elsewhere.
  */
 export function tighten(
@@ -148,7 +154,9 @@ export function tighten(
 ): void {
   for (const fault of faults) {
     if (fault.kind === "BoxDoesNotClose") {
-      tightening.boxMl.set(`${fault.childId}@${fault.date}`, Math.floor(fault.ml * REDUCTION));
+      const box = `${fault.childId}@${fault.date}`;
+      if (fault.mixes) tightening.apart.add(box);
+      else tightening.boxMl.set(box, Math.floor(fault.ml * REDUCTION));
       continue;
     }
     if (fault.longestBase !== null && tightening.minutes.has(fault.session)) {

@@ -56,7 +56,8 @@ export function shop(input: ShopInput): ShoppingLinePlan[] {
 
   return [...needed.values()]
     .map(({ food, grams, readLabel }): ShoppingLinePlan => {
-      const { neededGrams, fromStockGrams, packs } = countPacks(food, grams, inStock(input.stock, food.key));
+      const stockGrams = inStock(input.stock, food.key);
+      const { neededGrams, fromStockGrams, packs } = countPacks(food, grams, stockGrams);
       const packGrams = food.pack.grams;
       return {
         food: food.key,
@@ -68,6 +69,7 @@ export function shop(input: ShopInput): ShoppingLinePlan[] {
         spareGrams: Math.floor(fromStockGrams + packs * packGrams - neededGrams),
         costMinor: packs * food.pack.priceMinor,
         readLabel,
+        stockGrams: Math.floor(stockGrams),
       };
     })
     .filter((line) => line.neededGrams > 0)
@@ -75,6 +77,16 @@ export function shop(input: ShopInput): ShoppingLinePlan[] {
       (a, b) =>
         SECTIONS.indexOf(a.section) - SECTIONS.indexOf(b.section) || (a.food < b.food ? -1 : a.food > b.food ? 1 : 0),
     );
+}
+
+/**
+ * Grams in the cupboard once the week is over: what was there, less what the week takes of it, and of the spare what keeps into the
+ * next week (opened, from `SpareUse`). Null where it is not known what was there.
+ */
+export function stockAfter({ stockGrams, fromStockGrams, spareGrams, spareUses }: ShoppingLinePlan): number | null {
+  if (stockGrams === undefined || stockGrams === null) return null;
+  const keeps = spareUses?.some((use) => use.kind === "KEEPS_FOR_NEXT_WEEK") === true;
+  return stockGrams - fromStockGrams + (keeps ? spareGrams : 0);
 }
 
 /** What is bought for edible grams of a recipe row, and grams of it as sold; null for water, which comes from the tap. */
