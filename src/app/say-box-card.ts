@@ -102,7 +102,7 @@ export function sayBoxCard(card: BoxCard, names: Names): string[] {
   );
   if (holding !== null) say("HOLD    ", holding);
   for (const caution of card.cautions) say("! ", sayCaution(caution, names));
-  const sources = [...new Set(box.items.flatMap(({ cuts }) => cuts.map(({ source }) => source)))];
+  const sources = [...new Set(box.items.flatMap(({ cuts }) => cuts.flatMap(({ source }) => source.split("; "))))];
   if (sources.length > 0) say("", `Cuts by: ${sources.join("; ")}.`);
   return lines;
 }

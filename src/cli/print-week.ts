@@ -1,9 +1,10 @@
 /** A household's week as lines of at most 100 columns, readable without colour, for somebody at 6:50 in the morning. */
 import { boxCard } from "../app/box-card.js";
 import { CARD_COLUMNS, sayBoxCard, sayDay as dayName, wrap as wrapAt } from "../app/say-box-card.js";
-import { sayAllergens, sayCaution, sayCrossContact, type Names } from "../app/say.js";
+import { sayAllergens, sayCaution, sayCrossContact, saySpareUse, type Names } from "../app/say.js";
 import type { HouseholdRow } from "../database/household.js";
-import type { PlanRow, TaskRow, WeekRow } from "../database/week.js";
+import type { PlanRow, ShoppingLineRow, TaskRow, WeekRow } from "../database/week.js";
+import type { SpareUse } from "../domain/week.js";
 import { avoidedInSession, orderForCrossContact } from "../domain/kitchen/cross-contact.js";
 
 const COLUMNS = 100;
@@ -134,28 +135,46 @@ function printSessions(plan: PlanRow, names: Names): string[] {
 function printShopping(plan: PlanRow, household: HouseholdRow, names: Names): string[] {
   const buy = plan.shopping.filter((line) => line.packs > 0);
   const have = plan.shopping.filter((line) => line.packs === 0);
+  const food = (line: ShoppingLineRow) => names.index.food(line.food)?.name ?? line.food;
   const lines = [
     `SHOPPING (${plural(buy.length, "line", "lines")}, about ${money(
       buy.reduce((sum, line) => sum + line.costMinor, 0),
       household.currency,
-    )}; the prices are invented)`,
+    )}: an estimate, the prices are invented)`,
   ];
   for (const section of new Set(buy.map((line) => line.section))) {
     const words = buy
       .filter((line) => line.section === section)
       .map(
         (line) =>
-          `${names.index.food(line.food)?.name ?? line.food} ${line.packs} x ${line.packGrams} g (needs ${line.neededGrams}${line.fromStockGrams > 0 ? `, ${line.fromStockGrams} in the cupboard` : ""})`,
+          `${food(line)} ${line.packs} x ${line.packGrams} g, ${(line.costMinor / 100).toFixed(2)} (needs ${line.neededGrams}${line.fromStockGrams > 0 ? `, ${line.fromStockGrams} in the cupboard` : ""})`,
       );
     lines.push(...wrap(`  ${section.toLowerCase().replaceAll("_", " ").padEnd(12)} `, words.join("; ")));
   }
   if (have.length > 0)
-    lines.push(
-      ...wrap(
-        "  in stock     ",
-        have.map((line) => `${names.index.food(line.food)?.name ?? line.food} ${line.neededGrams} g`).join("; "),
-      ),
-    );
+    lines.push(...wrap("  in stock     ", have.map((line) => `${food(line)} ${line.neededGrams} g`).join("; ")));
+  return lines;
+}
+
+/** Shorter than for a client that knows nothing else: two dishes, the day as it is said at home. */
+function spareUse(use: SpareUse, names: Names): string {
+  if (use.kind === "EAT_BY") return `eat it by ${dayName(use.untilDate)}`;
+  if (use.kind !== "DISHES") return saySpareUse(use, names);
+  const dishes = use.dishes.slice(0, 2).map(({ dish }) => names.index.dish(dish)?.name ?? dish);
+  return `good for ${dishes.join(" or ")}`;
+}
+
+/** What the packs leave over: first what has to be eaten, then what waits for the next week. */
+function printSpare(plan: PlanRow, names: Names): string[] {
+  const spare = plan.shopping.filter((line) => line.spareUses.length > 0);
+  if (spare.length === 0) return [];
+  const keeps = (line: ShoppingLineRow) => line.spareUses.some(({ kind }) => kind === "KEEPS_FOR_NEXT_WEEK");
+  const name = (line: ShoppingLineRow) => `${names.index.food(line.food)?.name ?? line.food} ${line.spareGrams} g`;
+  const lines = ["OVER FROM THE PACKS"];
+  for (const line of spare.filter((row) => !keeps(row)))
+    lines.push(...wrap("  ", `${name(line)}: ${line.spareUses.map((use) => spareUse(use, names)).join("; ")}.`));
+  const kept = spare.filter(keeps);
+  if (kept.length > 0) lines.push(...wrap("  keeps for next week: ", `${kept.map(name).join("; ")}.`));
   return lines;
 }
 
@@ -216,13 +235,14 @@ export function printWeek(week: WeekRow, household: HouseholdRow, names: Names):
     printSharing(plan, names),
     printSessions(plan, names),
     printShopping(plan, household, names),
+    printSpare(plan, names),
     printCautions(plan, household, names),
   ];
   return [
     "=".repeat(COLUMNS),
     ...wrap("", title),
     "=".repeat(COLUMNS),
-    ...parts.flatMap((lines) => ["", ...lines]),
+    ...parts.flatMap((lines) => (lines.length > 0 ? ["", ...lines] : [])),
     "",
   ];
 }

@@ -685,9 +685,19 @@ function listReady(
     if (base === undefined || firstDay < 0 || lastDay < firstDay) return [];
     return [{ supply: { base, amount: Math.floor(grams) * UNITS_PER_GRAM, firstDay, lastDay }, source }];
   };
+  // Of what lasts the whole week, too, the first to spoil comes first, and what thaws comes last.
+  const inOrder = brief.ready
+    .map((ready, r) => ({ ...ready, r }))
+    .sort((a, b) =>
+      a.lastDate === b.lastDate
+        ? Number(a.from === "FREEZER") - Number(b.from === "FREEZER") || a.r - b.r
+        : a.lastDate < b.lastDate
+          ? -1
+          : 1,
+    );
   return [
-    ...brief.ready.flatMap((ready, r) =>
-      row(ready.base, ready.grams, ready.firstDate, ready.lastDate, { kind: "READY", index: r }),
+    ...inOrder.flatMap(({ base, grams, firstDate, lastDate, r }) =>
+      row(base, grams, firstDate, lastDate, { kind: "READY", index: r }),
     ),
     ...brief.made.flatMap((made, m) => {
       const base = index.base(made.base);
