@@ -42,7 +42,7 @@ const several = (piece: string) =>
 const whole = (figure: number) => String(Math.round(figure));
 
 /** Pieces with their weight where a dish comes in pieces, else the weight: "2 quarters (104 g)", "60 g". */
-export function sayAmount(item: Pick<BoxItemRow, "dish" | "grams" | "pieces">, { index }: Names): string {
+function sayAmount(item: Pick<BoxItemRow, "dish" | "grams" | "pieces">, { index }: Names): string {
   const portion = index.dish(item.dish)?.portion;
   if (item.pieces === null || portion?.kind !== "PIECES") return `${whole(item.grams)} g`;
   const piece = item.pieces === 1 ? portion.pieceName : several(portion.pieceName);

@@ -205,3 +205,38 @@ describe("a household's leftovers", () => {
     });
   });
 });
+
+describe("a leftover of the family meal", () => {
+  const shares = (ready: readonly ReadyBaseBrief[]) => {
+    const brief = threeChildren({ ready });
+    const index = indexCatalogue(brief.catalogue);
+    const { problem, layout } = formulate(brief, index, findCandidates(brief, index));
+    return layout.places.flatMap(({ place }, p) =>
+      (layout.options[p] ?? []).flatMap(({ derived, portion }, o) => {
+        const grams = derived.dish.bases.reduce((sum, { base, grams: of }) => sum + (base === BASE ? of : 0), 0);
+        const points = problem.positions[p]?.candidates[o]?.cost ?? 0;
+        return [
+          {
+            key: `${place.childId}/${place.date}/${place.position}/${derived.dish.key}`,
+            date: place.date,
+            grams: grams * portion.scale,
+            points,
+          },
+        ];
+      }),
+    );
+  };
+  test("makes every portion that can eat of it welcome, by a point for 10 g, until its last day, and a frozen one does not", () => {
+    const plain = new Map(shares([]).map(({ key, points }) => [key, points]));
+    const welcome = (ready: ReadyBaseBrief) =>
+      shares([ready]).map((row) => ({ ...row, gained: (plain.get(row.key) ?? 0) - row.points }));
+    const rows = welcome(spread("leftover", "LEFTOVER", 60, 1));
+    for (const { date, grams, gained } of rows) {
+      const eaten = date <= addDays(monday, 1) ? Math.min(60, grams) : 0;
+      // Points of a pick are whole.
+      expect(Math.abs(gained - eaten / 10)).toBeLessThanOrEqual(1);
+    }
+    expect(rows.some(({ gained }) => gained > 3)).toBe(true);
+    expect(welcome(spread("frozen", "FREEZER", 60, 1)).every(({ gained }) => gained === 0)).toBe(true);
+  });
+});

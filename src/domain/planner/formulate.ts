@@ -854,11 +854,26 @@ function priceDishes(brief: WeekBrief) {
     if (!remembered.has(child.id) || eaten.has(`${child.id}/${derived.dish.key}`)) return 0;
     return place.slot === "MAIN" ? wishes.newness.newMain : wishes.newness.newSide;
   };
+  // Each portion by itself: the search finds out which of them the leftover is enough for.
+  const leftover = ({ derived, portion }: CandidateDish, { place }: PlaceCandidates): number =>
+    derived.dish.bases.reduce((sum, use) => {
+      const there = brief.ready.reduce(
+        (grams, { base, from, grams: left, firstDate, lastDate }) =>
+          base === use.base && from === "LEFTOVER" && firstDate <= place.date && place.date <= lastDate
+            ? grams + left
+            : grams,
+        0,
+      );
+      return sum + (Math.min(use.grams * portion.scale, there) / 10) * wishes.leftoverPerTenGrams;
+    }, 0);
   const total = (dish: CandidateDish, place: PlaceCandidates): number => {
     const cost = dish.derived.costMinor * dish.portion.scale * wishes.costPerMinorUnit;
     const treat = dish.derived.dish.treat ? (wishes.treat[place.day.weekday] ?? 0) : 0;
     const advice = dish.advised.length * wishes.itemAgainstAdvice;
-    return Math.round(refusal(dish, place) + monotony(dish, place) + newness(dish, place) + cost + treat + advice);
+    const eatsUp = leftover(dish, place);
+    return Math.round(
+      refusal(dish, place) + monotony(dish, place) + newness(dish, place) + cost + treat + advice + eatsUp,
+    );
   };
   return { refusal, monotony, total };
 }
