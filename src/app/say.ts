@@ -3,7 +3,7 @@ import { allergenGroups } from "../../shared/codes.js";
 import type { CrossContactOrder } from "../domain/kitchen/cross-contact.js";
 import type { BlockRow } from "../database/week.js";
 import type { HoldingModel } from "../../shared/holding-model.js";
-import type { Caution, HoldingForecast, HoldingMend, Reason } from "../domain/week.js";
+import type { Caution, HoldingForecast, HoldingMend, Reason, SpareUse } from "../domain/week.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import type { MissingFact } from "../domain/catalogue/what-is-missing.js";
 import type { ExclusionCause } from "../domain/planner/candidates.js";
@@ -100,6 +100,10 @@ export function sayCaution(caution: Caution, names: Names): string {
       return `${baseName(names, caution.base)}: cool it below 21 °C within two hours and to 5 °C within six in all. In a refrigerator alone a layer of 1 cm does that (model); stand deeper food in cold water and stir, then into the refrigerator.`;
     case "ADVICE_NOT_MET":
       return `The school advises otherwise (${caution.ruleSet}, ${caution.rule}).`;
+    case "READY_UNUSED":
+      return caution.from === "LEFTOVER"
+        ? `${baseName(names, caution.base)}: ${caution.grams} g of the leftover is in no box; eat it by ${caution.lastDate}, after that it is thrown away.`
+        : `${baseName(names, caution.base)}: ${caution.grams} g in the freezer is in no box and is best by ${caution.lastDate}.`;
     case "FIGURE_MISSING":
       return `The composition table has no figure for ${nutrientNames[caution.nutrient] ?? caution.nutrient} in ${foodName(names, caution.food)}; the real amount is higher than shown.`;
     case "GENERAL":
@@ -112,6 +116,29 @@ export function sayCaution(caution: Caution, names: Names): string {
         NUTRITION:
           "Nutrient figures are estimates for planning, not dietetic or medical advice. Where a school, a local code or a clinician says otherwise, they are right.",
       }[caution.about];
+  }
+}
+
+const keptIn = { CUPBOARD: "in the cupboard", REFRIGERATOR: "in the refrigerator", FREEZER: "in the freezer" } as const;
+
+/** What the spare of a pack is good for, as half a sentence. */
+export function saySpareUse(use: SpareUse, names: Names): string {
+  switch (use.kind) {
+    case "KEEPS_FOR_NEXT_WEEK":
+      return `keeps ${keptIn[use.where]}${use.untilDate === null ? "" : ` until ${use.untilDate}`}, for next week`;
+    case "EAT_BY":
+      return `eat it by ${use.untilDate}`;
+    case "KEEPING_UNKNOWN":
+      return "how long it keeps once opened stands on the pack";
+    case "FREEZES":
+      return `or freeze it, up to ${use.days} days`;
+    case "DISHES":
+      return `good for ${list(
+        use.dishes.map(
+          ({ dish, childIds }) => `${dishName(names, dish)} (${list(childIds.map((id) => names.child(id)))})`,
+        ),
+        "or",
+      )}`;
   }
 }
 

@@ -1,133 +1,47 @@
 /** A household's week as lines of at most 100 columns, readable without colour, for somebody at 6:50 in the morning. */
-import { sayAllergens, sayBoxHolding, sayCaution, sayCrossContact, type Names } from "../app/say.js";
+import { boxCard } from "../app/box-card.js";
+import { CARD_COLUMNS, sayBoxCard, sayDay as dayName, wrap as wrapAt } from "../app/say-box-card.js";
+import { sayAllergens, sayCaution, sayCrossContact, saySpareUse, type Names } from "../app/say.js";
 import type { HouseholdRow } from "../database/household.js";
-import type { BoxItemRow, BoxRow, PlanRow, TaskRow, WeekRow } from "../database/week.js";
+import type { PlanRow, ShoppingLineRow, TaskRow, WeekRow } from "../database/week.js";
+import type { SpareUse } from "../domain/week.js";
 import { avoidedInSession, orderForCrossContact } from "../domain/kitchen/cross-contact.js";
 import { listSessions, type ListedSession } from "../domain/kitchen/list-sessions.js";
 
 const COLUMNS = 100;
-const weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
-const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-
-const dayName = (date: string) => {
-  const day = new Date(`${date}T00:00:00Z`);
-  return `${weekdays[day.getUTCDay()]} ${day.getUTCDate()} ${months[day.getUTCMonth()]}`;
-};
-
-/** Breaks a text at spaces; following lines stand under the first word. */
-export function wrap(indent: string, text: string, columns = COLUMNS): string[] {
-  const lines: string[] = [];
-  const under = " ".repeat(indent.length);
-  let line = indent;
-  for (const word of text.split(" ")) {
-    const joined = line.trim() === "" || line === indent ? line + word : `${line} ${word}`;
-    if (joined.length > columns && line.trim() !== "") {
-      lines.push(line.trimEnd());
-      line = under + word;
-    } else line = joined;
-  }
-  return [...lines, line.trimEnd()];
-}
-
-/** English plural of a piece's name: half, tomato, patty. */
-const several = (piece: string) =>
-  piece.endsWith("lf")
-    ? `${piece.slice(0, -1)}ves`
-    : /(s|x|ch|sh|to)$/.test(piece)
-      ? `${piece}es`
-      : /[^aeiou]y$/.test(piece)
-        ? `${piece.slice(0, -1)}ies`
-        : `${piece}s`;
-const whole = (figure: number) => String(Math.round(figure));
+/** Breaks a text at spaces into lines of the page's width; following lines stand under the first word. */
+export const wrap = (indent: string, text: string): string[] => wrapAt(indent, text, COLUMNS);
 const minutes = (figure: number) => `${Math.round(figure * 10) / 10} min`;
 const money = (minor: number, currency: string) => `${(minor / 100).toFixed(2)} ${currency}`;
 const list = (words: readonly string[]) => words.join(", ");
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
-function amount(item: BoxItemRow, names: Names): string {
-  const portion = names.index.dish(item.dish)?.portion;
-  if (item.pieces === null || portion?.kind !== "PIECES") return `${whole(item.grams)} g`;
-  const piece = item.pieces === 1 ? portion.pieceName : several(portion.pieceName);
-  return `${item.pieces} ${piece} (${whole(item.grams)} g)`;
-}
-
-function printBox(box: BoxRow, household: HouseholdRow, names: Names): string[] {
-  const child = household.children.find((entry) => entry.id === box.childId);
-  const classes = household.schools.flatMap((school) => school.classes);
-  const breaks =
-    classes.find((entry) => child?.enrolments.some((enrolment) => enrolment.schoolClassId === entry.id))?.breaks ?? [];
-  const keys = [...new Set(box.items.map((item) => item.breakKey))].sort((a, b) =>
-    clockOf(a).localeCompare(clockOf(b)),
-  );
-  function clockOf(key: string) {
-    return breaks.find((entry) => entry.key === key)?.startsAt ?? key;
-  }
-  const lines: string[] = [];
-  const who = names.child(box.childId);
-  for (const [at, key] of keys.entries()) {
-    const here = box.items.filter((item) => item.breakKey === key);
-    const label = `    ${(at === 0 ? who : "").padEnd(8)} ${clockOf(key).padEnd(6)} `;
-    lines.push(
-      ...wrap(
-        label,
-        here
-          .map(
-            (item) =>
-              `${names.index.dish(item.dish)?.name ?? item.dish}, ${amount(item, names)}${item.served === "WARM" ? " (warm)" : ""}`,
-          )
-          .join(" | "),
-      ),
+/** Cards two by two, as they hang on the refrigerator. */
+function besideEachOther(cards: readonly (readonly string[])[]): string[] {
+  return cards.flatMap((left, at) => {
+    if (at % 2 === 1) return [];
+    const right = cards[at + 1] ?? [];
+    const rows = Array.from({ length: Math.max(left.length, right.length) }, (_, row) =>
+      `${(left[row] ?? "").padEnd(COLUMNS - CARD_COLUMNS)}${right[row] ?? ""}`.trimEnd(),
     );
-  }
-  const under = " ".repeat(20);
-  for (const item of box.items) {
-    for (const cut of item.cuts)
-      lines.push(
-        ...wrap(
-          `${under}CUT `,
-          `${names.index.food(cut.food)?.name ?? cut.food} in "${names.index.dish(item.dish)?.name ?? item.dish}": ${cut.cut}.`.replace(
-            "..",
-            ".",
-          ),
-        ),
-      );
-  }
-  const energy = box.items.reduce((sum, item) => sum + item.energyKcal, 0);
-  const known = box.items.every((item) => item.carbohydrateGrams !== null);
-  const carbohydrate = known
-    ? `${whole(box.items.reduce((sum, item) => sum + (item.carbohydrateGrams ?? 0), 0))} g carbohydrate`
-    : "carbohydrate not known";
-  const packing = box.packing;
-  const way = packing
-    ? ` | leaves ${packing.leaveAt}, ${packing.flask ? "flask, " : ""}${packing.coldSources} cold sources${packing.cutlery.length > 0 ? `, ${list(packing.cutlery.map((tool) => tool.toLowerCase()))}` : ""}`
-    : "";
-  lines.push(...wrap(under, `${whole(energy)} kcal, ${carbohydrate}${way}`));
-  const holding = sayBoxHolding(
-    box.items.flatMap(({ holdingCase, note }) =>
-      note === null
-        ? []
-        : [
-            {
-              case: holdingCase,
-              minutes: note.holdingMinutes,
-              limitMinutes: note.holdingLimitMinutes,
-              forecast: note.holdingForecast,
-            },
-          ],
-    ),
-  );
-  if (holding !== null) lines.push(...wrap(`${under}HOLD `, holding));
-  return lines;
+    return [...rows, ""];
+  });
 }
 
 function printBoxes(plan: PlanRow, household: HouseholdRow, names: Names): string[] {
   const dates = [...new Set(plan.boxes.map((box) => box.date))];
   return [
-    "WHO EATS WHAT",
-    ...dates.flatMap((date) => [
-      `  ${dayName(date)}`,
-      ...plan.boxes.filter((box) => box.date === date).flatMap((box) => printBox(box, household, names)),
-    ]),
+    "BOX CARDS (carb: grams of carbohydrate in it)",
+    ...dates.flatMap((date) =>
+      besideEachOther(
+        plan.boxes
+          .filter((box) => box.date === date)
+          .flatMap((box) => {
+            const card = boxCard(box, plan, household);
+            return card === null ? [] : [sayBoxCard(card, names)];
+          }),
+      ),
+    ),
   ];
 }
 
@@ -254,28 +168,46 @@ function printSessions(plan: PlanRow, names: Names): string[] {
 function printShopping(plan: PlanRow, household: HouseholdRow, names: Names): string[] {
   const buy = plan.shopping.filter((line) => line.packs > 0);
   const have = plan.shopping.filter((line) => line.packs === 0);
+  const food = (line: ShoppingLineRow) => names.index.food(line.food)?.name ?? line.food;
   const lines = [
     `SHOPPING (${plural(buy.length, "line", "lines")}, about ${money(
       buy.reduce((sum, line) => sum + line.costMinor, 0),
       household.currency,
-    )}; the prices are invented)`,
+    )}: an estimate, the prices are invented)`,
   ];
   for (const section of new Set(buy.map((line) => line.section))) {
     const words = buy
       .filter((line) => line.section === section)
       .map(
         (line) =>
-          `${names.index.food(line.food)?.name ?? line.food} ${line.packs} x ${line.packGrams} g (needs ${line.neededGrams}${line.fromStockGrams > 0 ? `, ${line.fromStockGrams} in the cupboard` : ""})`,
+          `${food(line)} ${line.packs} x ${line.packGrams} g, ${(line.costMinor / 100).toFixed(2)} (needs ${line.neededGrams}${line.fromStockGrams > 0 ? `, ${line.fromStockGrams} in the cupboard` : ""})`,
       );
     lines.push(...wrap(`  ${section.toLowerCase().replaceAll("_", " ").padEnd(12)} `, words.join("; ")));
   }
   if (have.length > 0)
-    lines.push(
-      ...wrap(
-        "  in stock     ",
-        have.map((line) => `${names.index.food(line.food)?.name ?? line.food} ${line.neededGrams} g`).join("; "),
-      ),
-    );
+    lines.push(...wrap("  in stock     ", have.map((line) => `${food(line)} ${line.neededGrams} g`).join("; ")));
+  return lines;
+}
+
+/** Shorter than for a client that knows nothing else: two dishes, the day as it is said at home. */
+function spareUse(use: SpareUse, names: Names): string {
+  if (use.kind === "EAT_BY") return `eat it by ${dayName(use.untilDate)}`;
+  if (use.kind !== "DISHES") return saySpareUse(use, names);
+  const dishes = use.dishes.slice(0, 2).map(({ dish }) => names.index.dish(dish)?.name ?? dish);
+  return `good for ${dishes.join(" or ")}`;
+}
+
+/** What the packs leave over: first what has to be eaten, then what waits for the next week. */
+function printSpare(plan: PlanRow, names: Names): string[] {
+  const spare = plan.shopping.filter((line) => line.spareUses.length > 0);
+  if (spare.length === 0) return [];
+  const keeps = (line: ShoppingLineRow) => line.spareUses.some(({ kind }) => kind === "KEEPS_FOR_NEXT_WEEK");
+  const name = (line: ShoppingLineRow) => `${names.index.food(line.food)?.name ?? line.food} ${line.spareGrams} g`;
+  const lines = ["OVER FROM THE PACKS"];
+  for (const line of spare.filter((row) => !keeps(row)))
+    lines.push(...wrap("  ", `${name(line)}: ${line.spareUses.map((use) => spareUse(use, names)).join("; ")}.`));
+  const kept = spare.filter(keeps);
+  if (kept.length > 0) lines.push(...wrap("  keeps for next week: ", `${kept.map(name).join("; ")}.`));
   return lines;
 }
 
@@ -336,13 +268,14 @@ export function printWeek(week: WeekRow, household: HouseholdRow, names: Names):
     printSharing(plan, names),
     printSessions(plan, names),
     printShopping(plan, household, names),
+    printSpare(plan, names),
     printCautions(plan, household, names),
   ];
   return [
     "=".repeat(COLUMNS),
     ...wrap("", title),
     "=".repeat(COLUMNS),
-    ...parts.flatMap((lines) => ["", ...lines]),
+    ...parts.flatMap((lines) => (lines.length > 0 ? ["", ...lines] : [])),
     "",
   ];
 }

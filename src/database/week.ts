@@ -1,5 +1,6 @@
 /** A household's week: read as one tree by one statement, written as an immutable revision. */
 import { randomUUID } from "node:crypto";
+import { foodSchema } from "../../shared/catalogue.js";
 import type { AllergenCode, EquipmentKind, SlotCode } from "../../shared/codes.js";
 import type {
   Caution,
@@ -9,6 +10,7 @@ import type {
   ReadyUse,
   SessionPlan,
   Reason,
+  SpareUse,
   WeekDraft,
   WishTotals,
 } from "../domain/week.js";
@@ -144,6 +146,10 @@ export interface ShoppingLineRow {
   readonly spareGrams: number;
   readonly costMinor: number;
   readonly readLabel: boolean;
+  /** Empty where too little is left to speak of, and in plans made before it was told. */
+  readonly spareUses: readonly SpareUse[];
+  /** In the cupboard when the week was planned; null in plans made before it was kept. */
+  readonly stockGrams: number | null;
 }
 export interface SharingRow {
   readonly handsOnMinutesShared: number;
@@ -211,6 +217,9 @@ const boxColumns = (tx: ReadTx) => tx`
       (select y from (select m.kind, m.dish_key as dish, m.food_key as food, m.allergen from box_block_note m where m.box_block_id = k.id) y) as note
     from box_block k where k.lunch_box_id = l.id order by k.place) x), '[]') else '[]' end as blocks`;
 
+/** The shop's sections in the order they are walked. */
+const SHOP_WALK = [...foodSchema.shape.shopSection.options];
+
 /** SQL for the columns of one week `w` with its newest plan `p`. */
 const weekColumns = (tx: ReadTx) => tx`
   w.id, w.household_id as "householdId", w.week_start as "weekStart", w.revision,
@@ -235,8 +244,8 @@ const weekColumns = (tx: ReadTx) => tx`
       from task t where t.week_plan_id = p.id
       order by substring(t.session from '[0-9].*'), t.session desc, t.starts_at, t.carer, t.key) y), '[]') as tasks,
     coalesce((select json_agg(y) from (select s.id, s.food_key as food, s.section, s.needed_grams as "neededGrams", s.from_stock_grams as "fromStockGrams", s.packs,
-        s.pack_grams as "packGrams", s.spare_grams as "spareGrams", s.cost_minor as "costMinor", s.read_label as "readLabel"
-      from shopping_line s where s.week_plan_id = p.id order by s.section, s.food_key) y), '[]') as shopping
+        s.pack_grams as "packGrams", s.spare_grams as "spareGrams", s.cost_minor as "costMinor", s.read_label as "readLabel", s.spare_uses as "spareUses", s.stock_grams as "stockGrams"
+      from shopping_line s where s.week_plan_id = p.id order by array_position(${SHOP_WALK}::text[], s.section), s.food_key) y), '[]') as shopping
   ) x) as plan
   from week w join lateral (select * from week_plan p where p.week_id = w.id order by p.number desc limit 1) p on true`;
 
@@ -552,6 +561,8 @@ export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
       spareGrams: line.spareGrams,
       costMinor: line.costMinor,
       readLabel: line.readLabel,
+      spareUses: json(line.spareUses ?? []),
+      stockGrams: line.stockGrams ?? null,
     })),
   });
   return planId;

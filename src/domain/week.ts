@@ -155,6 +155,25 @@ export interface SessionPlan {
   readonly noLaterThan: string;
 }
 
+/** What the spare of a pack is good for once the week is over; facts only. */
+export type SpareUse =
+  /** `untilDate` null: for months. In the refrigerator the day it is opened counts as the first. */
+  | {
+      readonly kind: "KEEPS_FOR_NEXT_WEEK";
+      readonly where: "CUPBOARD" | "REFRIGERATOR" | "FREEZER";
+      readonly untilDate: string | null;
+    }
+  /** It does not keep until the next week begins. */
+  | { readonly kind: "EAT_BY"; readonly untilDate: string }
+  /** Nothing on record says how long it keeps once opened. */
+  | { readonly kind: "KEEPING_UNKNOWN" }
+  | { readonly kind: "FREEZES"; readonly days: number; readonly source: string }
+  /** Dishes that eat of it and that these children might have had this week by every rule. */
+  | {
+      readonly kind: "DISHES";
+      readonly dishes: readonly { readonly dish: string; readonly childIds: readonly string[] }[];
+    };
+
 export interface ShoppingLinePlan {
   readonly food: string;
   readonly section: string;
@@ -167,6 +186,10 @@ export interface ShoppingLinePlan {
   readonly costMinor: number;
   /** Read its label before first use. */
   readonly readLabel: boolean;
+  /** Absent where too little is left to speak of, and in weeks planned before it was told. */
+  readonly spareUses?: readonly SpareUse[];
+  /** In the cupboard when the week was planned; null or absent in weeks planned before it was kept. */
+  readonly stockGrams?: number | null;
 }
 
 export type Caution =
@@ -194,6 +217,15 @@ export type Caution =
       readonly date: string | null;
       readonly ruleSet: string;
       readonly rule: string;
+    }
+  /** So much of what is ready is in no box; after `lastDate` it is not safe, or no longer good. */
+  | {
+      readonly kind: "READY_UNUSED";
+      readonly readyId: string;
+      readonly base: string;
+      readonly from: "LEFTOVER" | "FREEZER";
+      readonly grams: number;
+      readonly lastDate: string;
     }
   | { readonly kind: "FIGURE_MISSING"; readonly food: string; readonly nutrient: string }
   | { readonly kind: "GENERAL"; readonly about: "LABELS" | "CHOKING" | "HOLDING" | "NUTRITION" };

@@ -1,13 +1,13 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow } from './rows.js';
+import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { RuleSetRow as RuleSetRow } from '../database/school.js';
 import type { Rule as RuleRow } from '../../shared/rule-set.js';
 import type { Food as FoodRow, Base as BaseRow, Ingredient as DishIngredientRow } from '../../shared/catalogue.js';
 import type { DerivedDish as DishRow, NutrientDerivation as NutrientDerivationRow, NutrientPart as NutrientPartRow, CostPart as CostPartRow } from '../domain/catalogue/derive.js';
 import type { ProcessingClass as ProcessingClassRow } from '../domain/catalogue/processing.js';
-import type { WeekRow as WeekRow, CertificateRow as PlanCertificateRow, ShoppingLineRow as ShoppingLineRow } from '../database/week.js';
-import type { SessionPlan as SessionTimingRow, ItemPlan as MendedItemRow } from '../domain/week.js';
+import type { WeekRow as WeekRow, CertificateRow as PlanCertificateRow } from '../database/week.js';
+import type { SessionPlan as SessionTimingRow, ReadyUse as ReadyUseRow, ItemPlan as MendedItemRow } from '../domain/week.js';
 import type { Alternative as AlternativeRow } from '../domain/planner/alternatives.js';
 import type { MendingOffer as MendingOfferRow } from '../app/mend-week.js';
 import type { MissingFact as MissingFactRow } from '../domain/catalogue/what-is-missing.js';
@@ -187,6 +187,8 @@ export type Box = Node & {
   readonly __typename?: 'Box';
   /** Empty unless it is BLOCKED. */
   readonly blockedBecause: ReadonlyArray<BlockReason>;
+  /** Everything for whoever packs it; null when the child's other home does. */
+  readonly card?: Maybe<BoxCard>;
   readonly child: Child;
   readonly date: Scalars['LocalDate']['output'];
   readonly id: Scalars['ID']['output'];
@@ -201,6 +203,29 @@ export type Box = Node & {
 export type BoxBlocked = UserError & {
   readonly __typename?: 'BoxBlocked';
   readonly message: Scalars['String']['output'];
+};
+
+/** One box as it is packed. */
+export type BoxCard = {
+  readonly __typename?: 'BoxCard';
+  /** Null when the figure of an item is missing. */
+  readonly carbohydrateGrams?: Maybe<Scalars['Float']['output']>;
+  /** What to watch with this box and no other; how the flask is heated is here, how a food is cut is with its item. */
+  readonly cautions: ReadonlyArray<Scalars['String']['output']>;
+  /** Frozen, in an insulated bag. */
+  readonly coldSources: Scalars['Int']['output'];
+  readonly cutlery: ReadonlyArray<Scalars['String']['output']>;
+  readonly energyKcal: Scalars['Float']['output'];
+  readonly flask: Scalars['Boolean']['output'];
+  /** Read and clear before it is packed. */
+  readonly labels: ReadonlyArray<Food>;
+  readonly leaveAt: Scalars['LocalTime']['output'];
+  /** The whole card as lines of at most 48 letters. */
+  readonly lines: ReadonlyArray<Scalars['String']['output']>;
+  /** When it is packed and by whom; null when it is packed already. */
+  readonly packing?: Maybe<PackingTime>;
+  /** Compartments in their order, the flask last; those that stay empty are left out. */
+  readonly parts: ReadonlyArray<BoxPart>;
 };
 
 /** The box is packed or eaten; it does not move. */
@@ -263,6 +288,18 @@ export type BoxPacking = {
   readonly leaveAt: Scalars['LocalTime']['output'];
   /** Who packed it; null until then. */
   readonly packedBy?: Maybe<Person>;
+};
+
+/** What lies together. Wet food lies where nothing leaks and never beside dry. */
+export type BoxPart = {
+  readonly __typename?: 'BoxPart';
+  /** From 1; null for the flask. */
+  readonly compartment?: Maybe<Scalars['Int']['output']>;
+  /** Those for the earlier break first. */
+  readonly items: ReadonlyArray<BoxItem>;
+  readonly leakProof: Scalars['Boolean']['output'];
+  /** Null for the flask, and when the box on record has changed since. */
+  readonly ml?: Maybe<Scalars['Int']['output']>;
 };
 
 export type BoxPlace = {
@@ -738,6 +775,13 @@ export type Equipment = {
 export type EquipmentInput = {
   readonly kind: Scalars['String']['input'];
   readonly units: Scalars['Int']['input'];
+};
+
+export type EstimatedCost = {
+  readonly __typename?: 'EstimatedCost';
+  /** ISO 4217. */
+  readonly currency: Scalars['String']['output'];
+  readonly minor: Scalars['Int']['output'];
 };
 
 export type Exclusion = {
@@ -1689,6 +1733,16 @@ export type OwnPortionInput = {
   readonly stepPieces?: InputMaybe<Scalars['Float']['input']>;
 };
 
+export type PackingTime = {
+  readonly __typename?: 'PackingTime';
+  /** Which pair of hands, from 1. */
+  readonly carer: Scalars['Int']['output'];
+  readonly endsAt: Scalars['LocalTime']['output'];
+  /** morning- and the date. */
+  readonly session: Scalars['String']['output'];
+  readonly startsAt: Scalars['LocalTime']['output'];
+};
+
 export type PageInfo = {
   readonly __typename?: 'PageInfo';
   readonly endCursor?: Maybe<Scalars['String']['output']>;
@@ -1987,6 +2041,14 @@ export type QuerySchoolsArgs = {
 export type QueryWeekArgs = {
   date: Scalars['LocalDate']['input'];
   householdId: Scalars['ID']['input'];
+};
+
+/** Grams of something ready that a day's boxes eat. */
+export type ReadyUse = {
+  readonly __typename?: 'ReadyUse';
+  readonly base: Base;
+  readonly date: Scalars['LocalDate']['output'];
+  readonly grams: Scalars['Float']['output'];
 };
 
 export type RecordAllergyInput = {
@@ -2419,7 +2481,10 @@ export type SharingGain = {
 
 export type ShoppingLine = Node & {
   readonly __typename?: 'ShoppingLine';
+  /** Packs at the catalogue's price, an estimate; in the minor unit of the household's currency. */
   readonly costMinor: Scalars['Int']['output'];
+  /** Grams in the cupboard once the week is over, for setStock: the spare counts only where it keeps. Null in plans made before it was kept. */
+  readonly cupboardAfterGrams?: Maybe<Scalars['Int']['output']>;
   readonly food: Food;
   readonly fromStockGrams: Scalars['Int']['output'];
   readonly id: Scalars['ID']['output'];
@@ -2430,6 +2495,8 @@ export type ShoppingLine = Node & {
   readonly readLabel: Scalars['Boolean']['output'];
   readonly section: Scalars['String']['output'];
   readonly spareGrams: Scalars['Int']['output'];
+  /** What the spare is good for; empty where too little is left to speak of. */
+  readonly spareUses: ReadonlyArray<SpareUse>;
 };
 
 export type Slot =
@@ -2444,6 +2511,44 @@ export type SourcedFigure = {
   readonly source: Scalars['String']['output'];
   readonly value: Scalars['Float']['output'];
 };
+
+/** Passed every rule for some place of these children this week. */
+export type SpareDish = {
+  readonly __typename?: 'SpareDish';
+  readonly children: ReadonlyArray<Child>;
+  readonly dish: Dish;
+};
+
+export type SpareKeptIn =
+  | 'CUPBOARD'
+  | 'FREEZER'
+  | 'REFRIGERATOR';
+
+export type SpareUse = {
+  readonly __typename?: 'SpareUse';
+  /** With FREEZES: days at -18 °C, for quality. */
+  readonly days?: Maybe<Scalars['Int']['output']>;
+  readonly dishes: ReadonlyArray<SpareDish>;
+  /** With KEEPS_FOR_NEXT_WEEK. */
+  readonly keptIn?: Maybe<SpareKeptIn>;
+  readonly kind: SpareUseKind;
+  /** Who published the days. */
+  readonly source?: Maybe<Scalars['String']['output']>;
+  readonly text: Scalars['String']['output'];
+  /** Last day, the day it is opened counted as the first; null where it keeps for months or nobody knows. */
+  readonly untilDate?: Maybe<Scalars['LocalDate']['output']>;
+};
+
+export type SpareUseKind =
+  /** Dishes the children may have that eat of it. */
+  | 'DISHES'
+  /** It does not keep until the next week begins. */
+  | 'EAT_BY'
+  | 'FREEZES'
+  /** Nothing on record says how long it keeps once opened. */
+  | 'KEEPING_UNKNOWN'
+  /** Counts as stock for the next week. */
+  | 'KEEPS_FOR_NEXT_WEEK';
 
 export type SpillClass =
   | 'DRY'
@@ -2676,14 +2781,19 @@ export type WeekPlan = Node & {
   /** How good the week is for sure; null until it was worked out, some seconds after the plan, and where nothing works it out. */
   readonly certificate?: Maybe<PlanCertificate>;
   readonly createdAt: Scalars['DateTime']['output'];
+  /** Of everything on the list, by catalogue prices: an estimate, no promise of any shop. */
+  readonly estimatedCost: EstimatedCost;
   readonly id: Scalars['ID']['output'];
   readonly number: Scalars['Int']['output'];
   /** Seed and steps repeat the search; the hash names the problem it solved. */
   readonly origin: PlanOrigin;
+  /** Leftovers and frozen portions that go into boxes, the first to spoil first. What no box eats stands among the cautions. */
+  readonly readyUses: ReadonlyArray<ReadyUse>;
   /** The timetable by session, in time order. */
   readonly sessions: ReadonlyArray<PrepSession>;
   /** What cooking together saves; null when it was not compared. */
   readonly sharing?: Maybe<SharingGain>;
+  /** In the order a shop is walked; what stands together in it together. */
   readonly shopping: ReadonlyArray<ShoppingLine>;
   readonly state: PlanState;
   readonly tasks: ReadonlyArray<Task>;
@@ -3189,10 +3299,12 @@ export type ResolversTypes = {
   Boolean: ResolverTypeWrapper<Scalars['Boolean']['output']>;
   Box: ResolverTypeWrapper<BoxRow>;
   BoxBlocked: ResolverTypeWrapper<BoxBlocked>;
+  BoxCard: ResolverTypeWrapper<BoxCardRow>;
   BoxClosed: ResolverTypeWrapper<BoxClosed>;
   BoxItem: ResolverTypeWrapper<BoxItemRow>;
   BoxItemNote: ResolverTypeWrapper<BoxItemNoteRow>;
   BoxPacking: ResolverTypeWrapper<Omit<BoxPacking, 'packedBy'> & { packedBy?: Maybe<ResolversTypes['Person']> }>;
+  BoxPart: ResolverTypeWrapper<BoxPartRow>;
   BoxPlace: ResolverTypeWrapper<BoxPlaceRow>;
   BoxState: BoxState;
   BoxVerdict: ResolverTypeWrapper<BoxVerdictRow>;
@@ -3238,6 +3350,7 @@ export type ResolversTypes = {
   Enrolment: ResolverTypeWrapper<EnrolmentRow>;
   Equipment: ResolverTypeWrapper<Equipment>;
   EquipmentInput: EquipmentInput;
+  EstimatedCost: ResolverTypeWrapper<EstimatedCost>;
   Exclusion: ResolverTypeWrapper<Exclusion>;
   Facility: Facility;
   FinishTaskInput: FinishTaskInput;
@@ -3311,6 +3424,7 @@ export type ResolversTypes = {
   OwnLabelInput: OwnLabelInput;
   OwnPackInput: OwnPackInput;
   OwnPortionInput: OwnPortionInput;
+  PackingTime: ResolverTypeWrapper<PackingTime>;
   PageInfo: ResolverTypeWrapper<PageInfo>;
   Person: ResolverTypeWrapper<PersonRow>;
   PinItemInput: PinItemInput;
@@ -3334,6 +3448,7 @@ export type ResolversTypes = {
   PricedAlternative: ResolverTypeWrapper<PricedAlternativeRow>;
   ProcessingClass: ResolverTypeWrapper<ProcessingClassRow>;
   Query: ResolverTypeWrapper<Record<PropertyKey, never>>;
+  ReadyUse: ResolverTypeWrapper<ReadyUseRow>;
   RecordAllergyInput: RecordAllergyInput;
   RecordAllergyResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RecordAllergyResult']>;
   RecordLabelInput: RecordLabelInput;
@@ -3402,6 +3517,10 @@ export type ResolversTypes = {
   ShoppingLine: ResolverTypeWrapper<ShoppingLineRow>;
   Slot: Slot;
   SourcedFigure: ResolverTypeWrapper<SourcedFigure>;
+  SpareDish: ResolverTypeWrapper<SpareDishRow>;
+  SpareKeptIn: SpareKeptIn;
+  SpareUse: ResolverTypeWrapper<SpareUseRow>;
+  SpareUseKind: SpareUseKind;
   SpillClass: SpillClass;
   StillInUse: ResolverTypeWrapper<StillInUseRow>;
   Stock: ResolverTypeWrapper<StockRow>;
@@ -3455,10 +3574,12 @@ export type ResolversParentTypes = {
   Boolean: Scalars['Boolean']['output'];
   Box: BoxRow;
   BoxBlocked: BoxBlocked;
+  BoxCard: BoxCardRow;
   BoxClosed: BoxClosed;
   BoxItem: BoxItemRow;
   BoxItemNote: BoxItemNoteRow;
   BoxPacking: Omit<BoxPacking, 'packedBy'> & { packedBy?: Maybe<ResolversParentTypes['Person']> };
+  BoxPart: BoxPartRow;
   BoxPlace: BoxPlaceRow;
   BoxVerdict: BoxVerdictRow;
   BreakNeeds: BreakNeeds;
@@ -3498,6 +3619,7 @@ export type ResolversParentTypes = {
   Enrolment: EnrolmentRow;
   Equipment: Equipment;
   EquipmentInput: EquipmentInput;
+  EstimatedCost: EstimatedCost;
   Exclusion: Exclusion;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolversUnionTypes<ResolversParentTypes>['FinishTaskResult'];
@@ -3565,6 +3687,7 @@ export type ResolversParentTypes = {
   OwnLabelInput: OwnLabelInput;
   OwnPackInput: OwnPackInput;
   OwnPortionInput: OwnPortionInput;
+  PackingTime: PackingTime;
   PageInfo: PageInfo;
   Person: PersonRow;
   PinItemInput: PinItemInput;
@@ -3586,6 +3709,7 @@ export type ResolversParentTypes = {
   PricedAlternative: PricedAlternativeRow;
   ProcessingClass: ProcessingClassRow;
   Query: Record<PropertyKey, never>;
+  ReadyUse: ReadyUseRow;
   RecordAllergyInput: RecordAllergyInput;
   RecordAllergyResult: ResolversUnionTypes<ResolversParentTypes>['RecordAllergyResult'];
   RecordLabelInput: RecordLabelInput;
@@ -3647,6 +3771,8 @@ export type ResolversParentTypes = {
   SharingGain: SharingGain;
   ShoppingLine: ShoppingLineRow;
   SourcedFigure: SourcedFigure;
+  SpareDish: SpareDishRow;
+  SpareUse: SpareUseRow;
   StillInUse: StillInUseRow;
   Stock: StockRow;
   StockEntryInput: StockEntryInput;
@@ -3760,6 +3886,7 @@ export type BlockReasonResolvers<ContextType = GraphqlContext, ParentType extend
 
 export type BoxResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Box'] = ResolversParentTypes['Box']> = {
   blockedBecause?: Resolver<ReadonlyArray<ResolversTypes['BlockReason']>, ParentType, ContextType>;
+  card?: Resolver<Maybe<ResolversTypes['BoxCard']>, ParentType, ContextType>;
   child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
   date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
@@ -3773,6 +3900,20 @@ export type BoxResolvers<ContextType = GraphqlContext, ParentType extends Resolv
 export type BoxBlockedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxBlocked'] = ResolversParentTypes['BoxBlocked']> = {
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type BoxCardResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxCard'] = ResolversParentTypes['BoxCard']> = {
+  carbohydrateGrams?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  cautions?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  coldSources?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  cutlery?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  energyKcal?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  flask?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  labels?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  leaveAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+  lines?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  packing?: Resolver<Maybe<ResolversTypes['PackingTime']>, ParentType, ContextType>;
+  parts?: Resolver<ReadonlyArray<ResolversTypes['BoxPart']>, ParentType, ContextType>;
 };
 
 export type BoxClosedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxClosed'] = ResolversParentTypes['BoxClosed']> = {
@@ -3817,6 +3958,13 @@ export type BoxPackingResolvers<ContextType = GraphqlContext, ParentType extends
   flask?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   leaveAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
   packedBy?: Resolver<Maybe<ResolversTypes['Person']>, ParentType, ContextType>;
+};
+
+export type BoxPartResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxPart'] = ResolversParentTypes['BoxPart']> = {
+  compartment?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  items?: Resolver<ReadonlyArray<ResolversTypes['BoxItem']>, ParentType, ContextType>;
+  leakProof?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  ml?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
 };
 
 export type BoxPlaceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxPlace'] = ResolversParentTypes['BoxPlace']> = {
@@ -4092,6 +4240,11 @@ export type EnrolmentResolvers<ContextType = GraphqlContext, ParentType extends 
 export type EquipmentResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Equipment'] = ResolversParentTypes['Equipment']> = {
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   units?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+};
+
+export type EstimatedCostResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EstimatedCost'] = ResolversParentTypes['EstimatedCost']> = {
+  currency?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  minor?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
 export type ExclusionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Exclusion'] = ResolversParentTypes['Exclusion']> = {
@@ -4468,6 +4621,13 @@ export type OutsideTermResolvers<ContextType = GraphqlContext, ParentType extend
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type PackingTimeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PackingTime'] = ResolversParentTypes['PackingTime']> = {
+  carer?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  endsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+  session?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+};
+
 export type PageInfoResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PageInfo'] = ResolversParentTypes['PageInfo']> = {
   endCursor?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   hasNextPage?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
@@ -4597,6 +4757,12 @@ export type QueryResolvers<ContextType = GraphqlContext, ParentType extends Reso
   school?: Resolver<Maybe<ResolversTypes['School']>, ParentType, ContextType, RequireFields<QuerySchoolArgs, 'id'>>;
   schools?: Resolver<ResolversTypes['SchoolConnection'], ParentType, ContextType, RequireFields<QuerySchoolsArgs, 'first'>>;
   week?: Resolver<Maybe<ResolversTypes['Week']>, ParentType, ContextType, RequireFields<QueryWeekArgs, 'date' | 'householdId'>>;
+};
+
+export type ReadyUseResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ReadyUse'] = ResolversParentTypes['ReadyUse']> = {
+  base?: Resolver<ResolversTypes['Base'], ParentType, ContextType>;
+  date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
 export type RecordAllergyResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RecordAllergyResult'] = ResolversParentTypes['RecordAllergyResult']> = {
@@ -4811,6 +4977,7 @@ export type SharingGainResolvers<ContextType = GraphqlContext, ParentType extend
 
 export type ShoppingLineResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ShoppingLine'] = ResolversParentTypes['ShoppingLine']> = {
   costMinor?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  cupboardAfterGrams?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
   food?: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
   fromStockGrams?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
@@ -4820,12 +4987,28 @@ export type ShoppingLineResolvers<ContextType = GraphqlContext, ParentType exten
   readLabel?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   section?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   spareGrams?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  spareUses?: Resolver<ReadonlyArray<ResolversTypes['SpareUse']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type SourcedFigureResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SourcedFigure'] = ResolversParentTypes['SourcedFigure']> = {
   source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   value?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type SpareDishResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SpareDish'] = ResolversParentTypes['SpareDish']> = {
+  children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
+  dish?: Resolver<ResolversTypes['Dish'], ParentType, ContextType>;
+};
+
+export type SpareUseResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SpareUse'] = ResolversParentTypes['SpareUse']> = {
+  days?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  dishes?: Resolver<ReadonlyArray<ResolversTypes['SpareDish']>, ParentType, ContextType>;
+  keptIn?: Resolver<Maybe<ResolversTypes['SpareKeptIn']>, ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['SpareUseKind'], ParentType, ContextType>;
+  source?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  untilDate?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
 };
 
 export type StillInUseResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['StillInUse'] = ResolversParentTypes['StillInUse']> = {
@@ -4965,9 +5148,11 @@ export type WeekPlanResolvers<ContextType = GraphqlContext, ParentType extends R
   cautions?: Resolver<ReadonlyArray<ResolversTypes['Caution']>, ParentType, ContextType>;
   certificate?: Resolver<Maybe<ResolversTypes['PlanCertificate']>, ParentType, ContextType>;
   createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  estimatedCost?: Resolver<ResolversTypes['EstimatedCost'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   number?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   origin?: Resolver<ResolversTypes['PlanOrigin'], ParentType, ContextType>;
+  readyUses?: Resolver<ReadonlyArray<ResolversTypes['ReadyUse']>, ParentType, ContextType>;
   sessions?: Resolver<ReadonlyArray<ResolversTypes['PrepSession']>, ParentType, ContextType>;
   sharing?: Resolver<Maybe<ResolversTypes['SharingGain']>, ParentType, ContextType>;
   shopping?: Resolver<ReadonlyArray<ResolversTypes['ShoppingLine']>, ParentType, ContextType>;
@@ -5001,10 +5186,12 @@ export type Resolvers<ContextType = GraphqlContext> = {
   BlockReason?: BlockReasonResolvers<ContextType>;
   Box?: BoxResolvers<ContextType>;
   BoxBlocked?: BoxBlockedResolvers<ContextType>;
+  BoxCard?: BoxCardResolvers<ContextType>;
   BoxClosed?: BoxClosedResolvers<ContextType>;
   BoxItem?: BoxItemResolvers<ContextType>;
   BoxItemNote?: BoxItemNoteResolvers<ContextType>;
   BoxPacking?: BoxPackingResolvers<ContextType>;
+  BoxPart?: BoxPartResolvers<ContextType>;
   BoxPlace?: BoxPlaceResolvers<ContextType>;
   BoxVerdict?: BoxVerdictResolvers<ContextType>;
   BreakNeeds?: BreakNeedsResolvers<ContextType>;
@@ -5039,6 +5226,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   EnrolChildResult?: EnrolChildResultResolvers<ContextType>;
   Enrolment?: EnrolmentResolvers<ContextType>;
   Equipment?: EquipmentResolvers<ContextType>;
+  EstimatedCost?: EstimatedCostResolvers<ContextType>;
   Exclusion?: ExclusionResolvers<ContextType>;
   FinishTaskResult?: FinishTaskResultResolvers<ContextType>;
   Food?: FoodResolvers<ContextType>;
@@ -5087,6 +5275,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   NutrientDerivation?: NutrientDerivationResolvers<ContextType>;
   NutrientPart?: NutrientPartResolvers<ContextType>;
   OutsideTerm?: OutsideTermResolvers<ContextType>;
+  PackingTime?: PackingTimeResolvers<ContextType>;
   PageInfo?: PageInfoResolvers<ContextType>;
   Person?: PersonResolvers<ContextType>;
   PinItemResult?: PinItemResultResolvers<ContextType>;
@@ -5104,6 +5293,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   PricedAlternative?: PricedAlternativeResolvers<ContextType>;
   ProcessingClass?: ProcessingClassResolvers<ContextType>;
   Query?: QueryResolvers<ContextType>;
+  ReadyUse?: ReadyUseResolvers<ContextType>;
   RecordAllergyResult?: RecordAllergyResultResolvers<ContextType>;
   RecordLabelResult?: RecordLabelResultResolvers<ContextType>;
   RelaxHouseRuleResult?: RelaxHouseRuleResultResolvers<ContextType>;
@@ -5144,6 +5334,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   SharingGain?: SharingGainResolvers<ContextType>;
   ShoppingLine?: ShoppingLineResolvers<ContextType>;
   SourcedFigure?: SourcedFigureResolvers<ContextType>;
+  SpareDish?: SpareDishResolvers<ContextType>;
+  SpareUse?: SpareUseResolvers<ContextType>;
   StillInUse?: StillInUseResolvers<ContextType>;
   Stock?: StockResolvers<ContextType>;
   Subscription?: SubscriptionResolvers<ContextType>;

@@ -71,7 +71,7 @@ const finders: Readonly<Record<string, (id: string, context: GraphqlContext) => 
   async ShoppingLine(id, context) {
     const week = await weekAround(context, "ShoppingLine", id);
     const row = week?.plan.shopping.find((line) => line.id === id);
-    return row ? { __typename: "ShoppingLine", ...row } : null;
+    return week && row ? { __typename: "ShoppingLine", row, householdId: week.householdId } : null;
   },
   Child: (id, { reads }) =>
     inMyHouseholds(reads, (household) => {

@@ -1,7 +1,16 @@
 /** What resolvers are handed where a row alone does not know enough: mostly the household whose tree it hangs on. */
 import type { MendingOffer } from "../app/mend-week.js";
 import type { ChildRow, EnrolmentRow, HouseholdRow, PersonRow } from "../database/household.js";
-import type { BatchRow, BlockRow, BoxItemRow, BoxRow, PlanRow, TaskRow, WeekRow } from "../database/week.js";
+import type {
+  BatchRow,
+  BlockRow,
+  BoxItemRow,
+  BoxRow,
+  PlanRow,
+  ShoppingLineRow,
+  TaskRow,
+  WeekRow,
+} from "../database/week.js";
 import type { RuleSetDocument } from "../../shared/rule-set.js";
 import type { WeekBrief } from "../domain/brief.js";
 import type { ListedAppliance, ListedSession } from "../domain/kitchen/list-sessions.js";
@@ -10,7 +19,8 @@ import type { Conflict } from "../domain/planner/conflicts.js";
 import type { PricedDish } from "../domain/planner/price.js";
 import type { Requirement } from "../domain/planner/requirements.js";
 import type { Change, VerifiedWayOut } from "../domain/planner/ways-out.js";
-import type { Caution } from "../domain/week.js";
+import type { BoxCard, BoxPart } from "../app/box-card.js";
+import type { Caution, SpareUse } from "../domain/week.js";
 
 export interface MeNode {
   readonly person: PersonRow;
@@ -37,6 +47,16 @@ export interface PlanNode {
 }
 export interface BoxNode {
   readonly row: BoxRow;
+  /** The plan it hangs on, where that has been read. */
+  readonly plan?: PlanRow;
+  readonly householdId: string;
+}
+export interface BoxCardNode {
+  readonly card: BoxCard;
+  readonly householdId: string;
+}
+export interface BoxPartNode {
+  readonly part: BoxPart;
   readonly householdId: string;
 }
 export interface BoxItemNode {
@@ -63,6 +83,19 @@ export type PrepSessionNode = WithTasks<{ readonly row: ListedSession<TaskRow> }
 export type CarerTasksNode = WithTasks<{ readonly row: ListedSession<TaskRow>["carers"][number] }>;
 export type ApplianceUsesNode = WithTasks<{ readonly row: ListedAppliance<TaskRow> }>;
 export type ApplianceUseNode = WithTasks<{ readonly row: ListedAppliance<TaskRow>["uses"][number] }>;
+
+export interface ShoppingLineNode {
+  readonly row: ShoppingLineRow;
+  readonly householdId: string;
+}
+export interface SpareUseNode {
+  readonly row: SpareUse;
+  readonly householdId: string;
+}
+export interface SpareDishNode {
+  readonly row: Extract<SpareUse, { kind: "DISHES" }>["dishes"][number];
+  readonly householdId: string;
+}
 export interface CautionNode {
   readonly row: Caution;
   readonly householdId: string;

@@ -15,10 +15,16 @@ import {
   sayHoldingMend,
   sayOrganism,
   sayReason,
+  saySpareUse,
   sayWayOut,
 } from "../app/say.js";
+import { weekStartOf } from "../app/assemble-brief.js";
+import { boxCard } from "../app/box-card.js";
+import { sayBoxCard } from "../app/say-box-card.js";
+import { stockAfter } from "../domain/shopping/shopping.js";
 import { holdingCurve } from "../domain/food-safety/forecast.js";
 import { finishTask, takeTask, type TaskRef } from "../app/tasks.js";
+import type { HouseholdRow } from "../database/household.js";
 import type { CertificateRow } from "../database/week.js";
 import { avoidedInSession, orderForCrossContact } from "../domain/kitchen/cross-contact.js";
 import { isOwnKey } from "../../shared/own-catalogue.js";
@@ -58,6 +64,13 @@ export async function namesFor(context: GraphqlContext, householdId: string | nu
   return { index, child: (id) => children?.get(id)?.name ?? "a child" };
 }
 
+/** The household a plan hangs on: whoever reads the plan reads it too. */
+async function householdOf(reads: GraphqlContext["reads"], id: string): Promise<HouseholdRow> {
+  const household = await reads.household(id);
+  if (!household) throw new Error("a plan hangs on a household that cannot be read");
+  return household;
+}
+
 export async function weekPayload(context: GraphqlContext, ref: WeekRef) {
   context.reads.forget();
   const week = await context.reads.week(ref.householdId, ref.weekStart);
@@ -86,6 +99,11 @@ type Types =
   | "BatchFeed"
   | "Task"
   | "ShoppingLine"
+  | "SpareUse"
+  | "SpareDish"
+  | "ReadyUse"
+  | "BoxCard"
+  | "BoxPart"
   | "Caution"
   | "Conflict"
   | "Alternative"
@@ -218,10 +236,15 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     createdAt: ({ row }) => row.createdAt,
     agreedAt: ({ row }) => row.agreedAt,
     boxes: ({ row, householdId }, { date }) =>
-      row.boxes.filter((box) => date == null || box.date === date).map((box) => ({ row: box, householdId })),
+      row.boxes.filter((box) => date == null || box.date === date).map((box) => ({ row: box, plan: row, householdId })),
     batches: ({ row, householdId }) => row.batches.map((batch) => ({ row: batch, householdId })),
     tasks: ({ row, householdId }) => row.tasks.map((task) => ({ row: task, among: row.tasks, householdId })),
-    shopping: ({ row }) => row.shopping,
+    shopping: ({ row, householdId }) => row.shopping.map((line) => ({ row: line, householdId })),
+    estimatedCost: async ({ row, householdId }, _, { reads }) => ({
+      minor: row.shopping.reduce((sum, line) => sum + line.costMinor, 0),
+      currency: (await householdOf(reads, householdId)).currency,
+    }),
+    readyUses: ({ row }) => row.readyUses,
     cautions: ({ row, householdId }) => row.cautions.map((caution) => ({ row: caution, householdId })),
     wishes: ({ row }) => ({ ...row.wishes, objectivePoints: Math.round(row.wishes.objectivePoints) }),
     sharing: ({ row }) =>
@@ -247,7 +270,38 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     state: ({ row }) => row.state,
     packedAt: ({ row }) => row.packedAt,
     packing: ({ row }) => row.packing,
+    async card({ row, plan, householdId }, _, { reads }) {
+      // Before anything is read: whoever does not pack it has no plan with it.
+      if (row.packing === null) return null;
+      const household = await householdOf(reads, householdId);
+      const its = plan ?? (await reads.week(householdId, weekStartOf(row.date, household.weekStart)))?.plan;
+      const card = its?.boxes.some(({ id }) => id === row.id) ? boxCard(row, its, household) : null;
+      return card && { card, householdId };
+    },
     items: ({ row, householdId }) => row.items.map((item) => ({ row: item, householdId })),
+  },
+  BoxCard: {
+    leaveAt: ({ card }) => card.box.packing.leaveAt,
+    packing: ({ card }) => card.pack,
+    parts: ({ card, householdId }) => card.parts.map((part) => ({ part, householdId })),
+    energyKcal: ({ card }) => card.energyKcal,
+    carbohydrateGrams: ({ card }) => card.carbohydrateGrams,
+    coldSources: ({ card }) => card.box.packing.coldSources,
+    flask: ({ card }) => card.box.packing.flask,
+    cutlery: ({ card }) => card.box.packing.cutlery,
+    labels: ({ card }, _, context) => card.labels.map((key) => foodOf(context, key)),
+    async cautions({ card, householdId }, _, context) {
+      const names = await namesFor(context, householdId, card.cautions);
+      return card.cautions.map((caution) => sayCaution(caution, names));
+    },
+    lines: async ({ card, householdId }, _, context) =>
+      sayBoxCard(card, await namesFor(context, householdId, [card.box.items, card.labels, card.cautions])),
+  },
+  BoxPart: {
+    compartment: ({ part }) => part.compartment,
+    ml: ({ part }) => part.ml,
+    leakProof: ({ part }) => part.leakProof,
+    items: ({ part, householdId }) => part.items.map((row) => ({ row, householdId })),
   },
   BoxItem: {
     id: ({ row }) => globalId("BoxItem", row.id),
@@ -337,8 +391,35 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     takenBy: ({ row }) => row.takenBy,
   },
   ShoppingLine: {
-    id: (row) => globalId("ShoppingLine", row.id),
-    food: ({ food }, _, context) => foodOf(context, food),
+    id: ({ row }) => globalId("ShoppingLine", row.id),
+    food: ({ row }, _, context) => foodOf(context, row.food),
+    section: ({ row }) => row.section,
+    neededGrams: ({ row }) => row.neededGrams,
+    fromStockGrams: ({ row }) => row.fromStockGrams,
+    packs: ({ row }) => row.packs,
+    packGrams: ({ row }) => row.packGrams,
+    spareGrams: ({ row }) => row.spareGrams,
+    spareUses: ({ row, householdId }) => row.spareUses.map((use) => ({ row: use, householdId })),
+    cupboardAfterGrams: ({ row }) => stockAfter(row),
+    costMinor: ({ row }) => row.costMinor,
+    readLabel: ({ row }) => row.readLabel,
+  },
+  SpareUse: {
+    kind: ({ row }) => row.kind,
+    keptIn: ({ row }) => (row.kind === "KEEPS_FOR_NEXT_WEEK" ? row.where : null),
+    untilDate: ({ row }) => ("untilDate" in row ? row.untilDate : null),
+    days: ({ row }) => (row.kind === "FREEZES" ? row.days : null),
+    source: ({ row }) => (row.kind === "FREEZES" ? row.source : null),
+    dishes: ({ row, householdId }) =>
+      row.kind === "DISHES" ? row.dishes.map((dish) => ({ row: dish, householdId })) : [],
+    text: async ({ row, householdId }, _, context) => saySpareUse(row, await namesFor(context, householdId, row)),
+  },
+  SpareDish: {
+    dish: ({ row }, _, context) => dishOf(context, row.dish),
+    children: ({ row, householdId }, _, context) => childrenOf(context, householdId, row.childIds),
+  },
+  ReadyUse: {
+    base: ({ base }, _, context) => baseOf(context, base),
   },
   Caution: {
     kind: ({ row }) => row.kind,

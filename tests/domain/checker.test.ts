@@ -655,6 +655,13 @@ const plants: readonly Plant[] = [
     name: "stew where it can leak",
     plant: ({ brief }) => void (dish(brief, "carrot-sticks").spill = "WET"),
     expect: "WET_NOT_LEAKPROOF",
+    // Something dry lies beside it.
+    along: ["WET_WITH_DRY"],
+  },
+  {
+    name: "dry sticks beside a wet pot",
+    plant: ({ draft }) => void (item(draft, "tove", tuesday, "VEGETABLE").compartment = 1),
+    expect: "WET_WITH_DRY",
   },
   {
     name: "warm food outside the flask",
@@ -730,7 +737,12 @@ const plants: readonly Plant[] = [
       ),
     expect: "TOO_MANY_BATCHES",
   },
-  { name: "less base than the dishes take", plant: ({ draft }) => void (draft.readyUses = []), expect: "BASE_SHORT" },
+  {
+    name: "less base than the dishes take",
+    plant: ({ draft }) => void (draft.readyUses = []),
+    expect: "BASE_SHORT",
+    along: ["CAUTION_MISSING"],
+  },
   {
     name: "base fed to a date that eats none",
     plant: ({ draft }) =>
@@ -744,6 +756,7 @@ const plants: readonly Plant[] = [
     name: "a leftover nobody has",
     plant: ({ draft }) => void (found(draft.readyUses, () => true).readyId = "dream"),
     expect: "READY_UNKNOWN",
+    along: ["CAUTION_MISSING"],
   },
   {
     name: "a leftover after its last day",
@@ -753,6 +766,7 @@ const plants: readonly Plant[] = [
         { firstDate: "2026-09-05", lastDate: "2026-09-06" },
       ),
     expect: "READY_OUT_OF_DATE",
+    along: ["CAUTION_MISSING"],
   },
   {
     name: "more leftover than there is",
@@ -1011,11 +1025,13 @@ const plants: readonly Plant[] = [
   },
 
   // Cautions
-  ...(["GENERAL", "READ_LABEL", "CUT_FOR_AGE", "KEEP_COLD", "PREHEAT_FLASK"] as const).map((kind): Plant => ({
-    name: `a week without its ${kind} caution`,
-    plant: ({ draft }) => without(draft.cautions, (row) => row.kind === kind),
-    expect: "CAUTION_MISSING",
-  })),
+  ...(["GENERAL", "READ_LABEL", "CUT_FOR_AGE", "KEEP_COLD", "PREHEAT_FLASK", "READY_UNUSED"] as const).map(
+    (kind): Plant => ({
+      name: `a week without its ${kind} caution`,
+      plant: ({ draft }) => without(draft.cautions, (row) => row.kind === kind),
+      expect: "CAUTION_MISSING",
+    }),
+  ),
 ];
 
 const kindsOf = (faults: readonly Fault[]): FaultKind[] => [...new Set(faults.map((fault) => fault.kind))].sort();

@@ -1,31 +1,8 @@
-import { baseSchema, dishSchema, foodSchema, type Food } from "../../shared/catalogue.js";
+import { baseSchema, dishSchema } from "../../shared/catalogue.js";
 import { indexCatalogue, type CatalogueIndex } from "../../src/domain/catalogue/derive.js";
 import { shop } from "../../src/domain/shopping/shopping.js";
 import type { BatchPlan, BoxPlan, ItemPlan } from "../../src/domain/week.js";
-
-/** Invented foods: shopping needs no nutrients. */
-function food(key: string, more: Record<string, unknown> = {}): Food {
-  return foodSchema.parse({
-    key,
-    name: key,
-    ndb: null,
-    kind: key,
-    group: "VEGETABLE_OTHER",
-    origins: ["PLANT"],
-    allergens: [],
-    packaged: false,
-    nutrients: {},
-    sugarRule: "INTACT",
-    freeSugarGrams: 0,
-    addedSugarGrams: 0,
-    refusePercent: 0,
-    densityGramsPerMl: null,
-    keepsChilledDays: null,
-    pack: { grams: 500, priceMinor: 120 },
-    shopSection: "PRODUCE",
-    ...more,
-  });
-}
+import { sampleFood as food } from "../support/shop-foods.js";
 
 const foods = [
   food("banana", { refusePercent: 36, pack: { grams: 1000, priceMinor: 180 } }),
@@ -104,7 +81,7 @@ describe("the shopping list", () => {
     expect(buy([box(item("banana-plain", 64)), box(item("banana-plain", 96))])).toEqual([
       {
         food: "banana", section: "PRODUCE", neededGrams: 250, fromStockGrams: 0, packs: 1, packGrams: 1000, spareGrams: 750,
-        costMinor: 180, readLabel: false,
+        costMinor: 180, readLabel: false, stockGrams: 0,
       },
     ]); // prettier-ignore
   });

@@ -4,7 +4,7 @@ import { addDays } from "../../src/domain/calendar/dates.js";
 import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { findCandidates } from "../../src/domain/planner/candidates.js";
 import { checkProblem } from "../../src/domain/planner/check-problem.js";
-import { formulate } from "../../src/domain/planner/formulate.js";
+import { formulate, noTightening } from "../../src/domain/planner/formulate.js";
 import { packBox } from "../../src/domain/planner/lay-out.js";
 import { prorate } from "../../src/domain/planner/rule-rows.js";
 import {
@@ -155,7 +155,7 @@ describe("a week's limit in a short week", () => {
 
 describe("packing a box", () => {
   const [sample] = whole.layout.options.flat();
-  const item = (volumeMl: number, spill: "DRY" | "WET" = "DRY", inFlask = false) => {
+  const item = (volumeMl: number, spill: "DRY" | "MOIST" | "WET" = "DRY", inFlask = false) => {
     if (sample === undefined) throw new Error("no dish");
     return { ...sample, volumeMl, inFlask, derived: { ...sample.derived, dish: { ...sample.derived.dish, spill } } };
   };
@@ -182,6 +182,60 @@ describe("packing a box", () => {
   });
   test("the flask takes no compartment", () => {
     expect(packBox(box, [item(900, "WET", true), item(300)])).toEqual([-1, 0]);
+  });
+  test("never lays wet food beside dry, though moist may lie with either", () => {
+    const one = [{ ml: 300, leakProof: true }];
+    expect(packBox(one, [item(100, "WET"), item(100)])).toBeNull();
+    expect(packBox(one, [item(100, "WET"), item(100)], true)).toEqual([0, 0]);
+    expect(packBox(one, [item(100, "WET"), item(100, "MOIST")])).toEqual([0, 0]);
+    expect(packBox(one, [item(100, "DRY"), item(100, "MOIST")])).toEqual([0, 0]);
+  });
+  test("closes a box exactly when one of all the ways to fill it is right", () => {
+    let state = 20_270_111;
+    const below = (most: number): number => (state = (state * 48_271) % 2_147_483_647) % most;
+    const spills = ["DRY", "MOIST", "WET"] as const;
+    let closed = 0;
+    for (let round = 0; round < 400; round += 1) {
+      const kit = Array.from({ length: 1 + below(4) }, () => ({ ml: 100 + below(300), leakProof: below(2) === 0 }));
+      const food = Array.from({ length: 1 + below(5) }, () => item(50 + below(150), spills[below(3)], below(8) === 0));
+      const isRight = (at: readonly number[]): boolean =>
+        food.every(({ inFlask }, i) => inFlask === (at[i] === -1)) &&
+        kit.every(({ ml, leakProof }, c) => {
+          const inside = food.filter((_, i) => at[i] === c);
+          const wet = inside.some(({ derived }) => derived.dish.spill === "WET");
+          const dry = inside.some(({ derived }) => derived.dish.spill === "DRY");
+          return inside.reduce((sum, { volumeMl }) => sum + volumeMl, 0) <= ml && (!wet || (leakProof && !dry));
+        });
+      const choices = kit.length + 1;
+      const exists = Array.from({ length: choices ** food.length }, (_, way) =>
+        food.map((__, i) => (Math.floor(way / choices ** i) % choices) - 1),
+      ).some(isRight);
+      const found = packBox(kit, food);
+      expect(found !== null).toBe(exists);
+      if (found !== null) expect(isRight(found)).toBe(true);
+      closed += Number(exists);
+    }
+    expect(closed).toBeGreaterThan(50);
+    expect(closed).toBeLessThan(350);
+  });
+  test("a box of one compartment, and one that would have mixed, has wet food or dry, not both", () => {
+    const [child] = threeChildren().children;
+    if (child === undefined) throw new Error("no child");
+    const rowsOf = (compartments: (typeof child)["box"]["compartments"], apart: readonly string[]) => {
+      const alone = threeChildren({ children: [{ ...child, box: { ...child.box, compartments } }] });
+      const index = indexCatalogue(alone.catalogue);
+      const lessons = { ...noTightening, apart: new Set(apart) };
+      const { problem, layout } = formulate(alone, index, findCandidates(alone, index), lessons);
+      return problem.together.filter(({ name }) => layout.meanings.get(name)?.kind === "BOX_SPACE").length;
+    };
+    const compartments = [
+      { ml: 900, leakProof: true },
+      { ml: 900, leakProof: false },
+    ];
+    const [day] = child.days;
+    expect(rowsOf(compartments.slice(0, 1), [])).toBe(child.days.length);
+    expect(rowsOf(compartments, [])).toBe(0);
+    expect(rowsOf(compartments, [`${child.id}@${day?.date}`])).toBe(1);
   });
   test("says so when the sum fits and the pieces do not", () => {
     expect(packBox(box, [item(210), item(210)])).toBeNull();

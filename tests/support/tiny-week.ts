@@ -888,6 +888,14 @@ export const tinyDraft: WeekDraft = {
     { kind: "KEEP_COLD", childId: "mira", date: tuesday, coldSources: 2 },
     { kind: "KEEP_COLD", childId: "tove", date: tuesday, coldSources: 2 },
     { kind: "PREHEAT_FLASK", childId: "tove", date: monday, dish: "egg-rice" },
+    {
+      kind: "READY_UNUSED",
+      readyId: "leftover-mash",
+      base: "chickpea-mash",
+      from: "LEFTOVER",
+      grams: 20,
+      lastDate: monday,
+    },
   ],
   wishes: {
     handsOnMinutes: 0,

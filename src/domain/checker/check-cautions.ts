@@ -3,7 +3,7 @@ import type { Fault } from "./fault.js";
 import { place } from "./week-read.js";
 import type { WeekRead } from "./week-read.js";
 
-/** Everything a person has to be told travels with the plan: labels, cuts, cold, flask, reheating, and the four general ones. */
+/** Everything a person has to be told travels with the plan: labels, cuts, cold, flask, reheating, leftovers no box eats, and the four general ones. */
 export function checkCautions(week: WeekRead): Fault[] {
   const { cautions } = week.draft;
   const faults: Fault[] = [];
@@ -56,6 +56,27 @@ export function checkCautions(week: WeekRead): Fault[] {
     ) {
       faults.push({ kind: "CAUTION_MISSING", caution: warm, ...at });
     }
+  }
+  for (const ready of week.brief.ready) {
+    const used = week.draft.readyUses
+      .filter((use) => use.readyId === ready.id)
+      .reduce((sum, use) => sum + use.grams, 0);
+    const left = ready.grams - used;
+    const told = cautions.some(
+      (row) =>
+        row.kind === "READY_UNUSED" &&
+        row.readyId === ready.id &&
+        row.lastDate === ready.lastDate &&
+        Math.abs(row.grams - left) <= 1,
+    );
+    if (ready.from === "LEFTOVER" && left >= 1 && !told)
+      faults.push({
+        kind: "CAUTION_MISSING",
+        caution: "READY_UNUSED",
+        readyId: ready.id,
+        base: ready.base,
+        found: left,
+      });
   }
   return faults;
 }

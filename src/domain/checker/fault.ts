@@ -59,6 +59,7 @@ export const faultKinds = [
   "COMPARTMENT_UNKNOWN",
   "COMPARTMENT_TOO_FULL",
   "WET_NOT_LEAKPROOF",
+  "WET_WITH_DRY",
   "FLASK_MISUSED",
   // Kitchen.
   "BATCH_GRAMS_WRONG",

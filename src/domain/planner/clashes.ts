@@ -86,7 +86,7 @@ export function findClashes(brief: WeekBrief, index: CatalogueIndex, options: Cl
     start,
     ...(shouldStop === undefined ? {} : { shouldStop }),
   });
-  if (fitted.ok || fitted.error.minutes.size + fitted.error.boxMl.size === 0) return null;
+  if (fitted.ok || fitted.error.minutes.size + fitted.error.boxMl.size + fitted.error.apart.size === 0) return null;
   const second = findIn(week, options, fitted.error);
   // Tightened by guess, nothing about it is certain.
   return second.kind === "CLASH" ? { ...second.clash, proof: "SEARCHED" } : null;

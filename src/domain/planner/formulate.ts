@@ -91,13 +91,22 @@ export interface Tightening {
   readonly minutes: ReadonlyMap<string, number>;
   /** ml a box may take, by `childId@date`: its compartments could not be filled otherwise. */
   readonly boxMl: ReadonlyMap<string, number>;
+  /** `childId@date`: wet and dry food found no compartments of their own; then the box has only one of the two. */
+  readonly apart: ReadonlySet<string>;
   /** `base@session`: made there, what waits for it would end too late. */
   readonly elsewhere: ReadonlySet<string>;
 }
-export const noTightening: Tightening = { minutes: new Map(), boxMl: new Map(), elsewhere: new Set() };
+export const noTightening: Tightening = {
+  minutes: new Map(),
+  boxMl: new Map(),
+  apart: new Set(),
+  elsewhere: new Set(),
+};
 
 const TENTHS = 10;
 const everyItem: Measure = () => 1;
+const isWet: Measure = ({ inFlask, derived }) => (!inFlask && derived.dish.spill === "WET" ? 1 : 0);
+const isDry: Measure = ({ inFlask, derived }) => (!inFlask && derived.dish.spill === "DRY" ? 1 : 0);
 /** Base amounts are hundredths of a gram. */
 export const UNITS_PER_GRAM = 100;
 /** More than any session has: finishing all in the morning is not to be had. */
@@ -282,6 +291,14 @@ export function formulate(
         boxes: boxes.flatMap(({ positions }, box) => (positions.some((p) => row.positions.includes(p)) ? [box] : [])),
       });
     }
+  }
+  for (const [box, { child, date, positions }] of boxes.entries()) {
+    // Wet and dry food never lie together; several compartments mostly leave room for both.
+    if (child.box.compartments.length > 1 && !tightening.apart.has(`${child.id}@${date}`)) continue;
+    const name = `together-${together.length}`;
+    meanings.set(name, { kind: "BOX_SPACE", childId: child.id, date });
+    const [first, second] = [measures.number(isWet, positions), measures.number(isDry, positions)];
+    together.push({ name, first, second, boxes: [box] });
   }
   for (const { child, date, positions } of boxes) {
     const name = `distinct-${distinct.length}`;
@@ -668,9 +685,19 @@ function listReady(
     if (base === undefined || firstDay < 0 || lastDay < firstDay) return [];
     return [{ supply: { base, amount: Math.floor(grams) * UNITS_PER_GRAM, firstDay, lastDay }, source }];
   };
+  // Of what lasts the whole week, too, the first to spoil comes first, and what thaws comes last.
+  const inOrder = brief.ready
+    .map((ready, r) => ({ ...ready, r }))
+    .sort((a, b) =>
+      a.lastDate === b.lastDate
+        ? Number(a.from === "FREEZER") - Number(b.from === "FREEZER") || a.r - b.r
+        : a.lastDate < b.lastDate
+          ? -1
+          : 1,
+    );
   return [
-    ...brief.ready.flatMap((ready, r) =>
-      row(ready.base, ready.grams, ready.firstDate, ready.lastDate, { kind: "READY", index: r }),
+    ...inOrder.flatMap(({ base, grams, firstDate, lastDate, r }) =>
+      row(base, grams, firstDate, lastDate, { kind: "READY", index: r }),
     ),
     ...brief.made.flatMap((made, m) => {
       const base = index.base(made.base);
@@ -827,11 +854,26 @@ function priceDishes(brief: WeekBrief) {
     if (!remembered.has(child.id) || eaten.has(`${child.id}/${derived.dish.key}`)) return 0;
     return place.slot === "MAIN" ? wishes.newness.newMain : wishes.newness.newSide;
   };
+  // Each portion by itself: the search finds out which of them the leftover is enough for.
+  const leftover = ({ derived, portion }: CandidateDish, { place }: PlaceCandidates): number =>
+    derived.dish.bases.reduce((sum, use) => {
+      const there = brief.ready.reduce(
+        (grams, { base, from, grams: left, firstDate, lastDate }) =>
+          base === use.base && from === "LEFTOVER" && firstDate <= place.date && place.date <= lastDate
+            ? grams + left
+            : grams,
+        0,
+      );
+      return sum + (Math.min(use.grams * portion.scale, there) / 10) * wishes.leftoverPerTenGrams;
+    }, 0);
   const total = (dish: CandidateDish, place: PlaceCandidates): number => {
     const cost = dish.derived.costMinor * dish.portion.scale * wishes.costPerMinorUnit;
     const treat = dish.derived.dish.treat ? (wishes.treat[place.day.weekday] ?? 0) : 0;
     const advice = dish.advised.length * wishes.itemAgainstAdvice;
-    return Math.round(refusal(dish, place) + monotony(dish, place) + newness(dish, place) + cost + treat + advice);
+    const eatsUp = leftover(dish, place);
+    return Math.round(
+      refusal(dish, place) + monotony(dish, place) + newness(dish, place) + cost + treat + advice + eatsUp,
+    );
   };
   return { refusal, monotony, total };
 }

@@ -1,10 +1,12 @@
 /** A solved problem back in the household's words: boxes, batches, tasks on the clock, shopping, cautions, and why. */
 import type { ChildBrief, ChildDayBrief, CompartmentBrief, WeekBrief } from "../brief.js";
+import { addDays } from "../calendar/dates.js";
 import { expandAllergen } from "../catalogue/allergens.js";
 import { scheduleSessions, type TimetableFault } from "../kitchen/timetable.js";
 import { listWork } from "../kitchen/work.js";
 import { fail, ok, type Result } from "../result.js";
-import { shop } from "../shopping/shopping.js";
+import { shop, whatIsBought } from "../shopping/shopping.js";
+import { withSpareUses } from "../shopping/spare-uses.js";
 import type {
   BatchPlan,
   BoxPlan,
@@ -32,7 +34,14 @@ export type LayOutFault =
       /** The base that keeps the session longest, hands and waiting; null when none is made in it. */
       readonly longestBase: string | null;
     })
-  | { readonly kind: "BoxDoesNotClose"; readonly childId: string; readonly date: string; readonly ml: number };
+  | {
+      readonly kind: "BoxDoesNotClose";
+      readonly childId: string;
+      readonly date: string;
+      readonly ml: number;
+      /** It would close if wet and dry food might lie together. */
+      readonly mixes: boolean;
+    };
 
 /**
  * Lays out a feasible solution. Fails when a box's items do not fit its compartments one by one, or a session's work does not fit
@@ -52,13 +61,12 @@ export function layOut(input: SolvedWeek): Result<WeekDraft, LayOutFault[]> {
   for (const child of brief.children) {
     for (const day of child.days) {
       const inBox = picks.filter(({ place }) => place.child === child && place.day === day);
-      const compartments = packBox(
-        child.box.compartments,
-        inBox.map(({ dish }) => dish),
-      );
+      const dishes = inBox.map(({ dish }) => dish);
+      const compartments = packBox(child.box.compartments, dishes);
       if (compartments === null) {
         const ml = inBox.reduce((sum, { dish }) => sum + (dish.inFlask ? 0 : dish.volumeMl), 0);
-        faults.push({ kind: "BoxDoesNotClose", childId: child.id, date: day.date, ml });
+        const mixes = packBox(child.box.compartments, dishes, true) !== null;
+        faults.push({ kind: "BoxDoesNotClose", childId: child.id, date: day.date, ml, mixes });
       } else boxes.push(layOutBox(input, child, day, inBox, compartments, reasonsFor));
     }
   }
@@ -95,7 +103,14 @@ export function layOut(input: SolvedWeek): Result<WeekDraft, LayOutFault[]> {
       }),
     );
   const { tasks, sessions } = timetable.value;
-  const shopping = shop({ index, boxes: open, batches: supply.batches, stock: brief.stock, labels: brief.labels });
+  const shopping = withSpareUses({
+    index,
+    lines: shop({ index, boxes: open, batches: supply.batches, stock: brief.stock, labels: brief.labels }),
+    openedOn: openingDays(input, open, supply.batches, tasks),
+    nextWeek: addDays(brief.weekStart, 7),
+    mayHave: childrenByDish(input),
+    inStock: new Set(brief.stock.map((row) => row.food)),
+  });
   const costMinor = shopping.reduce((sum, line) => sum + line.costMinor, 0);
   return ok({
     boxes,
@@ -104,8 +119,56 @@ export function layOut(input: SolvedWeek): Result<WeekDraft, LayOutFault[]> {
     tasks,
     sessions,
     shopping,
-    cautions: listCautions(input, picks, boxes, supply.batches, tasks),
+    cautions: [
+      ...listCautions(input, picks, boxes, supply.batches, tasks),
+      ...listReadyUnused(brief, supply.readyUses),
+    ],
     wishes: totalWishes(problem, layout, solution, picks, tasks, supply.batches, costMinor),
+  });
+}
+
+/** The day each food is first taken from its pack: when the first task is done that handles it, else with the first box it is in. */
+function openingDays(
+  { brief, index }: SolvedWeek,
+  boxes: readonly BoxPlan[],
+  batches: readonly BatchPlan[],
+  tasks: readonly TaskPlan[],
+): Map<string, string> {
+  const dateOf = new Map(brief.sessions.map(({ key, date }) => [key, date]));
+  const days = new Map<string, string>();
+  const open = (food: string, date: string): void => {
+    const key = whatIsBought(index, food, 0)?.food.key;
+    if (key !== undefined && date < (days.get(key) ?? "~")) days.set(key, date);
+  };
+  const openDish = (dish: string, date: string): void =>
+    index.dish(dish)?.ingredients.forEach(({ food }) => open(food, date));
+  for (const { base, session, made } of batches)
+    if (!made) index.base(base)?.ingredients.forEach(({ food }) => open(food, dateOf.get(session) ?? "~"));
+  for (const { dish, session } of tasks) if (dish !== null) openDish(dish, dateOf.get(session) ?? "~");
+  for (const box of boxes) for (const item of box.items) openDish(item.dish, box.date);
+  return days;
+}
+
+/** Who could have had each dish at some place of the week, in the order of the children. */
+function childrenByDish({ layout }: SolvedWeek): Map<string, string[]> {
+  const children = new Map<string, string[]>();
+  layout.places.forEach(({ child }, p) => {
+    for (const { derived } of layout.options[p] ?? []) {
+      const ids = children.get(derived.dish.key) ?? [];
+      if (!ids.includes(child.id)) ids.push(child.id);
+      children.set(derived.dish.key, ids);
+    }
+  });
+  return children;
+}
+
+/** Leftovers that no box eats up, and frozen portions that would not last into the next week. */
+function listReadyUnused(brief: WeekBrief, uses: readonly ReadyUse[]): Caution[] {
+  return brief.ready.flatMap(({ id, base, grams, from, lastDate }): Caution[] => {
+    const used = uses.filter(({ readyId }) => readyId === id).reduce((sum, use) => sum + use.grams, 0);
+    const left = Math.floor(grams - used);
+    const keeps = from === "FREEZER" && lastDate >= addDays(brief.weekStart, 7);
+    return left < 1 || keeps ? [] : [{ kind: "READY_UNUSED", readyId: id, base, from, grams: left, lastDate }];
   });
 }
 
@@ -123,38 +186,50 @@ function withoutPacked(brief: WeekBrief, boxes: readonly BoxPlan[]): BoxPlan[] {
 }
 
 /**
- * A compartment for every item (-1: the flask), so that volumes add up to no more than each holds and wet food lies in a
- * leak-proof one; null when there is none. Largest first, an empty compartment before a shared one, with backtracking:
+ * A compartment for every item (-1: the flask), so that volumes add up to no more than each holds, wet food lies in a leak-proof one
+ * and never beside dry food; null when there is none. Largest first, an empty compartment before a shared one, with backtracking:
  * a box has few items.
+ * @param mayMix wet beside dry after all: only to find out what keeps a box from closing
  */
-export function packBox(compartments: readonly CompartmentBrief[], dishes: readonly CandidateDish[]): number[] | null {
+export function packBox(
+  compartments: readonly CompartmentBrief[],
+  dishes: readonly CandidateDish[],
+  mayMix = false,
+): number[] | null {
   const order = dishes.map((_, item) => item).filter((item) => dishes[item]?.inFlask === false);
   const volume = (item: number): number => dishes[item]?.volumeMl ?? 0;
-  const isWet = (item: number): boolean => dishes[item]?.derived.dish.spill === "WET";
+  const spill = (item: number): string | undefined => dishes[item]?.derived.dish.spill;
+  const isWet = (item: number): boolean => spill(item) === "WET";
   order.sort((a, b) => volume(b) - volume(a) || a - b);
   const left = compartments.map(({ ml }) => ml);
-  const inside = compartments.map(() => 0);
+  const inside = compartments.map((): number[] => []);
   const at = dishes.map(() => -1);
+  const mixes = (item: number, others: readonly number[]): boolean => {
+    const together = [item, ...others].map(spill);
+    return !mayMix && together.includes("WET") && together.includes("DRY");
+  };
   const fill = (next: number): boolean => {
     const item = order[next];
     if (item === undefined) return true;
     const choices = compartments
-      .map((compartment, c) => ({ c, leakProof: compartment.leakProof, free: left[c] ?? 0, shared: inside[c] ?? 0 }))
-      .filter(({ free, leakProof }) => free >= volume(item) && (leakProof || !isWet(item)))
+      .map(({ leakProof }, c) => ({ c, leakProof, free: left[c] ?? 0, others: inside[c] ?? [] }))
+      .filter(
+        ({ free, leakProof, others }) => free >= volume(item) && (leakProof || !isWet(item)) && !mixes(item, others),
+      )
       .sort(
         (a, b) =>
-          a.shared - b.shared ||
+          a.others.length - b.others.length ||
           Number(a.leakProof && !isWet(item)) - Number(b.leakProof && !isWet(item)) ||
           a.free - b.free ||
           a.c - b.c,
       );
-    for (const { c, free, shared } of choices) {
+    for (const { c, free, others } of choices) {
       left[c] = free - volume(item);
-      inside[c] = shared + 1;
+      inside[c] = [...others, item];
       at[item] = c;
       if (fill(next + 1)) return true;
       left[c] = free;
-      inside[c] = shared;
+      inside[c] = others;
     }
     return false;
   };

@@ -7,8 +7,8 @@ import { findCandidates } from "./candidates.js";
 import { explainClashes, explainLayOut, findPlaceConflicts, findReachConflicts, type Conflict } from "./conflicts.js";
 import { formulate, type FormulationKey, type Tightening } from "./formulate.js";
 import { layOut, type LayOutFault } from "./lay-out.js";
+import { polishPacks } from "./polish-packs.js";
 import type { Problem, SearchOptions, Solution } from "./problem.js";
-import { POINT } from "./problem-tables.js";
 
 export interface PlanOptions {
   /** Unsigned 32-bit. */
@@ -40,6 +40,8 @@ export type WeekOutcome =
 export const MOST_REPEATS = 4;
 /** Searches on one problem after a first that met no feasible week. */
 const MOST_RESTARTS = 4;
+/** One swap for fewer packs is worked out for so many moves of the search. */
+const POLISHING = 40;
 /** A session that overran gets this part of the hands-on minutes planned in it, a box that did not close this part of the volume put in it. */
 const REDUCTION = 0.9;
 /** The search's minutes are in tenths. */
@@ -97,10 +99,15 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
       const conflicts = faults.length > 0 ? explainLayOut(faults) : explainClashes(brief, layout, solution.clashes);
       return { kind: "INFEASIBLE", conflicts };
     }
-    const draft = layOut({ brief, index, problem, layout, solution });
+    const found = { brief, index, problem, layout, solution };
+    // A week that has to stay near another keeps its boxes, whatever the packs.
+    const polished = problem.stayClose === null ? polishPacks(found, Math.ceil(options.steps / POLISHING)) : solution;
+    let draft = layOut({ ...found, solution: polished });
+    // Fewer packs are no reason to overrun a session.
+    if (!draft.ok && polished !== solution) draft = layOut(found);
     if (draft.ok) {
       const problemHash = options.hash(JSON.stringify(problem));
-      const objectivePoints = solution.objective / POINT;
+      const objectivePoints = draft.value.wishes.objectivePoints;
       return { kind: "PLANNED", draft: draft.value, seed: options.seed, steps, problemHash, objectivePoints };
     }
     faults = draft.error;
@@ -124,13 +131,19 @@ export function agreedPicks({ stayClose, positions }: Problem): number[] | undef
 interface Lessons extends Tightening {
   readonly minutes: Map<string, number>;
   readonly boxMl: Map<string, number>;
+  readonly apart: Set<string>;
   readonly elsewhere: Set<string>;
 }
 
-export const noLessons = (): Lessons => ({ minutes: new Map(), boxMl: new Map(), elsewhere: new Set() });
+export const noLessons = (): Lessons => ({
+  minutes: new Map(),
+  boxMl: new Map(),
+  apart: new Set(),
+  elsewhere: new Set(),
+});
 
 /**
- * Takes millilitres off the boxes that did not close and hands-on minutes off the sessions that overran. One that overran before is
+ * Keeps wet or dry food out of the boxes that would mix them, takes millilitres off the others that did not close and hands-on minutes off the sessions that overran. One that overran before is
  * long for what waits in it, not for its work: then its longest base goes elsewhere.
  */
 export function tighten(
@@ -141,7 +154,9 @@ export function tighten(
 ): void {
   for (const fault of faults) {
     if (fault.kind === "BoxDoesNotClose") {
-      tightening.boxMl.set(`${fault.childId}@${fault.date}`, Math.floor(fault.ml * REDUCTION));
+      const box = `${fault.childId}@${fault.date}`;
+      if (fault.mixes) tightening.apart.add(box);
+      else tightening.boxMl.set(box, Math.floor(fault.ml * REDUCTION));
       continue;
     }
     if (fault.longestBase !== null && tightening.minutes.has(fault.session)) {

@@ -25,6 +25,8 @@ export const wishes = {
   },
   /** Points per minor unit of ingredients in the portion: 20 minor units weigh one point. */
   costPerMinorUnit: 0.05,
+  /** Per 10 g of a leftover of the family meal that a portion can eat: as much as 10 g left over of a fresh batch. */
+  leftoverPerTenGrams: -1,
   /** Points per treat by weekday: a light start, something festive at the end. Days not named weigh nothing. */
   treat: { MONDAY: 8, TUESDAY: 4, WEDNESDAY: 4, THURSDAY: 2, FRIDAY: -8 } as Readonly<
     Partial<Record<WeekdayCode, number>>

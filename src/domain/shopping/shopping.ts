@@ -32,10 +32,9 @@ export function shop(input: ShopInput): ShoppingLinePlan[] {
   const asked = new Set(input.boxes.flatMap((box) => box.items).flatMap((item) => item.labelsToRead));
   const needed = new Map<string, { food: Food; grams: number; readLabel: boolean }>();
   const add = (foodKey: string, edibleGrams: number): void => {
-    const row = foodOf(index, foodKey);
-    // Water comes from the tap.
-    if (row.group === "WATER") return;
-    const bought = asBought(row, edibleGrams, (key) => index.food(key));
+    const bought = whatIsBought(index, foodKey, edibleGrams);
+    if (bought === null) return;
+    const { row } = bought;
     const line = needed.get(bought.food.key) ?? { food: bought.food, grams: 0, readLabel: false };
     line.grams += bought.grams;
     if ([row, bought.food].some((food) => food.packaged && (asked.has(food.key) || !onRecord.has(food.key)))) {
@@ -57,11 +56,9 @@ export function shop(input: ShopInput): ShoppingLinePlan[] {
 
   return [...needed.values()]
     .map(({ food, grams, readLabel }): ShoppingLinePlan => {
-      const neededGrams = Math.ceil(grams - NOISE_GRAMS);
-      const inStock = input.stock.filter((row) => row.food === food.key).reduce((sum, row) => sum + row.grams, 0);
-      const fromStockGrams = Math.min(neededGrams, Math.floor(Math.max(0, inStock)));
+      const stockGrams = inStock(input.stock, food.key);
+      const { neededGrams, fromStockGrams, packs } = countPacks(food, grams, stockGrams);
       const packGrams = food.pack.grams;
-      const packs = Math.ceil((neededGrams - fromStockGrams) / packGrams);
       return {
         food: food.key,
         section: food.shopSection,
@@ -72,6 +69,7 @@ export function shop(input: ShopInput): ShoppingLinePlan[] {
         spareGrams: Math.floor(fromStockGrams + packs * packGrams - neededGrams),
         costMinor: packs * food.pack.priceMinor,
         readLabel,
+        stockGrams: Math.floor(stockGrams),
       };
     })
     .filter((line) => line.neededGrams > 0)
@@ -79,6 +77,44 @@ export function shop(input: ShopInput): ShoppingLinePlan[] {
       (a, b) =>
         SECTIONS.indexOf(a.section) - SECTIONS.indexOf(b.section) || (a.food < b.food ? -1 : a.food > b.food ? 1 : 0),
     );
+}
+
+/**
+ * Grams in the cupboard once the week is over: what was there, less what the week takes of it, and of the spare what keeps into the
+ * next week (opened, from `SpareUse`). Null where it is not known what was there.
+ */
+export function stockAfter({ stockGrams, fromStockGrams, spareGrams, spareUses }: ShoppingLinePlan): number | null {
+  if (stockGrams === undefined || stockGrams === null) return null;
+  const keeps = spareUses?.some((use) => use.kind === "KEEPS_FOR_NEXT_WEEK") === true;
+  return stockGrams - fromStockGrams + (keeps ? spareGrams : 0);
+}
+
+/** What is bought for edible grams of a recipe row, and grams of it as sold; null for water, which comes from the tap. */
+export function whatIsBought(
+  index: CatalogueIndex,
+  foodKey: string,
+  edibleGrams: number,
+): { readonly row: Food; readonly food: Food; readonly grams: number } | null {
+  const row = foodOf(index, foodKey);
+  return row.group === "WATER" ? null : { row, ...asBought(row, edibleGrams, (key) => index.food(key)) };
+}
+
+/** Grams of a food in the cupboard; never below zero. */
+export const inStock = (stock: readonly StockBrief[], food: string): number =>
+  Math.max(
+    0,
+    stock.filter((row) => row.food === food).reduce((sum, row) => sum + row.grams, 0),
+  );
+
+/** Whole grams needed, whole grams of them from the cupboard, and whole packs for the rest. */
+export function countPacks(
+  food: Food,
+  grams: number,
+  stockGrams: number,
+): { readonly neededGrams: number; readonly fromStockGrams: number; readonly packs: number } {
+  const neededGrams = Math.max(0, Math.ceil(grams - NOISE_GRAMS));
+  const fromStockGrams = Math.min(neededGrams, Math.floor(stockGrams));
+  return { neededGrams, fromStockGrams, packs: Math.ceil((neededGrams - fromStockGrams) / food.pack.grams) };
 }
 
 function foodOf(index: CatalogueIndex, key: string): Food {

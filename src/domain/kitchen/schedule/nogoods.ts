@@ -375,7 +375,7 @@ export function createNogoods(bounds: readonly { readonly lowest: number; readon
   /** Asks for that of which the rise at `index`, as far as `bound`, is a consequence. */
   const explain = (index: number, bound: number): void => {
     const reason = trailReason[index]!;
-    switch (trailKind[index]) {
+    switch (trailKind[index]!) {
       case BY_LAG:
         ask(lagFrom[reason]!, bound - lagLength[reason]!);
         if (lagCondition[reason]! >= 0) ask(lagCondition[reason]!, 1);
