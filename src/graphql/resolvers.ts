@@ -1,4 +1,11 @@
 import type { Resolvers } from "./generated.js";
+import {
+  differencesOfPlan,
+  disruptionMutations,
+  disruptionQueries,
+  disruptionsOfHousehold,
+  disruptionTypes,
+} from "./disruption.resolvers.js";
 import { foodResolvers } from "./food.resolvers.js";
 import { householdResolvers } from "./household.resolvers.js";
 import { foodOnLabels, labelLawQueries } from "./label-law.resolvers.js";
@@ -34,6 +41,7 @@ const {
   Subscription: weekSubscriptions,
   Box: plainBox,
   BoxItem: plainItem,
+  WeekPlan: plainPlan,
   ...week
 } = weekResolvers;
 
@@ -44,7 +52,7 @@ export const resolvers: Resolvers = {
   ...food,
   Food: { ...plainFood, ...foodOnLabels },
   ...household,
-  Household: { ...plainHousehold, ...ownLists },
+  Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold },
   ...node,
   ...ownTypes,
   ...person,
@@ -52,9 +60,12 @@ export const resolvers: Resolvers = {
   ...week,
   ...recheck,
   ...whyTypes,
+  ...disruptionTypes,
   Box: { ...plainBox, ...boxOnBlocks },
   BoxItem: { ...plainItem, ...whyOfItems },
+  WeekPlan: { ...plainPlan, ...differencesOfPlan },
   Query: {
+    ...disruptionQueries,
     ...foodQueries,
     ...householdQueries,
     ...labelLawQueries,
@@ -65,6 +76,13 @@ export const resolvers: Resolvers = {
     ...weekQueries,
     ...whyQueries,
   },
-  Mutation: { ...ownMutations, ...householdMutations, ...recheckMutations, ...schoolMutations, ...weekMutations },
+  Mutation: {
+    ...disruptionMutations,
+    ...ownMutations,
+    ...householdMutations,
+    ...recheckMutations,
+    ...schoolMutations,
+    ...weekMutations,
+  },
   Subscription: { ...weekSubscriptions, ...recheckSubscriptions },
 };
