@@ -73,6 +73,16 @@ const mappers: Record<string, string> = {
   MissingFact: "../domain/catalogue/what-is-missing.js#MissingFact as MissingFactRow",
   StillInUse: "./rows.js#StillInUseNode as StillInUseRow",
   BoxPlace: "./rows.js#BoxPlaceNode as BoxPlaceRow",
+  Disruption: "./rows.js#DisruptionNode as DisruptionRow",
+  DisruptionOffer: "../app/report-disruption.js#DisruptionOffer as DisruptionOfferRow",
+  DisruptionPayload: "../app/report-disruption.js#DisruptionRef as DisruptionPayloadRow",
+  WeekDifference: "./rows.js#WeekDifferenceNode as WeekDifferenceRow",
+  BoxDifference: "./rows.js#BoxDifferenceNode as BoxDifferenceRow",
+  ItemDifference: "../domain/week.js#ItemPlan as ItemDifferenceRow",
+  BatchDifference: "../domain/week-difference.js#BatchChange as BatchDifferenceRow",
+  SessionDifference: "./rows.js#SessionDifferenceNode as SessionDifferenceRow",
+  TaskDifference: "./rows.js#TaskDifferenceNode as TaskDifferenceRow",
+  ShoppingDifference: "../domain/week-difference.js#ShoppingChange as ShoppingDifferenceRow",
 };
 
 const config: CodegenConfig = {

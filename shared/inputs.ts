@@ -181,6 +181,23 @@ export const absenceReason = z
   .string()
   .max(200, "Send at most 200 characters.")
   .regex(plainText, "Send text without control characters.");
+const disruptedDays = { date: localDate, until: localDate.nullish() };
+const daysOfChild = z.object({ ...disruptedDays, reason: absenceReason.nullish() }).nullish();
+export const disruptionInput = z.object({
+  childAbsent: daysOfChild,
+  schoolClosed: daysOfChild,
+  earlyFinish: z.object({ ...disruptedDays, endsAt: localTime }).nullish(),
+  tripDay: z.object(disruptedDays).nullish(),
+  foodMissing: z.object({ ...disruptedDays, foodKind: slug }).nullish(),
+  applianceBroken: z
+    .object({
+      ...disruptedDays,
+      appliance: z.enum(equipmentKind.options, `Use one of ${equipmentKind.options.join(", ")}.`),
+      units: wholeNumber(1, 12),
+    })
+    .nullish(),
+  shortMorning: z.object({ date: localDate, minutes: wholeNumber(0, 600) }).nullish(),
+});
 /** New for every attempt, the same when repeating one. */
 export const idempotencyKey = z.string().min(8, KEY_FIX).max(100, KEY_FIX).regex(plainText, KEY_FIX);
 

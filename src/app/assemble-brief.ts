@@ -8,7 +8,7 @@ import type { WeekRow } from "../database/week.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import { withOwnRows, type OwnRows } from "../domain/catalogue/own-rows.js";
 import type { ChildBrief, ChildDayBrief, MadeBatchBrief, PinBrief, SessionBrief, WeekBrief } from "../domain/brief.js";
-import { addDays, minutesOf, weekdayOf } from "../domain/calendar/dates.js";
+import { addDays, minutesOf, timeOf, weekdayOf } from "../domain/calendar/dates.js";
 import { shareOfBreak } from "../domain/nutrition/meal-share.js";
 import { rulesFromOtherHome } from "./other-home.js";
 
@@ -155,12 +155,81 @@ function batchesThatStay(
   });
 }
 
+/**
+ * Sessions whose batches stay although no school day asks for them any more: what was cooked on the eve of a day that fell away is
+ * there all the same.
+ */
+function withSessionsThatStay(
+  sessions: readonly SessionBrief[],
+  household: HouseholdRow,
+  dates: readonly string[],
+  before: WeekRow | null,
+  now: BriefParts["now"],
+): readonly SessionBrief[] {
+  const missing = sessionsFor(household, dates).filter(({ key }) => !sessions.some((session) => session.key === key));
+  const stays = new Set(batchesThatStay(before, missing, now).map(({ session }) => session));
+  const gone = missing.filter(({ key }) => stays.has(key));
+  if (gone.length === 0) return sessions;
+  // In the order of the clock; on one date the morning comes before the evening.
+  return [...sessions, ...gone].sort((a, b) =>
+    a.date === b.date ? minutesOf(a.startsAt) - minutesOf(b.startsAt) : a.date < b.date ? -1 : 1,
+  );
+}
+
 const hasBegun = (session: SessionBrief, now: BriefParts["now"]) =>
   session.date < now.date || (session.date === now.date && session.startsAt <= now.time);
+
+/** What a kitchen has to do without in a week, from now on. */
+export interface KitchenUpset {
+  /** Food kinds. */
+  readonly outOf: readonly string[];
+  readonly brokenUnits: ReadonlyMap<string, number>;
+  /** Minutes of short mornings by date. */
+  readonly mornings: ReadonlyMap<string, number>;
+}
+
+/**
+ * The reports of a kitchen that still count. A food or an appliance that is missing on some days of the week is missing in all of
+ * it: the planner knows one kitchen a week, and one that lacks it is the one every day can be cooked in. Once the last day is
+ * over the report counts no more.
+ */
+export function kitchenUpset(facts: PlanningFacts, weekStart: string, now: BriefParts["now"]): KitchenUpset {
+  const first = weekStart < now.date ? now.date : weekStart;
+  const counting = facts.kitchenDisruptions.filter((row) => row.until >= first && row.date <= addDays(weekStart, 6));
+  const brokenUnits = new Map<string, number>();
+  for (const { appliance, units } of counting)
+    if (appliance !== null) brokenUnits.set(appliance, (brokenUnits.get(appliance) ?? 0) + (units ?? 0));
+  const mornings = new Map<string, number>();
+  for (const date of weekDates(weekStart))
+    for (const { minutes } of facts.kitchenDisruptions.filter((row) => covers(row, date)))
+      if (minutes !== null) mornings.set(date, Math.min(minutes, mornings.get(date) ?? minutes));
+  return {
+    outOf: [...new Set(counting.flatMap(({ foodKind }) => foodKind ?? []))].sort(),
+    brokenUnits,
+    mornings,
+  };
+}
+
+const covers = (row: { readonly date: string; readonly until: string }, date: string) =>
+  row.date <= date && date <= row.until;
+
+/** The last so many minutes before the session would end, or the first child leaves. */
+function shortened(session: SessionBrief, minutes: number, leaveTimes: readonly string[]): SessionBrief {
+  const startsAt = minutesOf(session.startsAt);
+  const end = Math.min(startsAt + session.elapsedMinutes, ...leaveTimes.map(minutesOf));
+  const elapsedMinutes = Math.max(0, Math.min(session.elapsedMinutes, minutes, end - startsAt));
+  return {
+    ...session,
+    startsAt: timeOf(Math.max(startsAt, end - elapsedMinutes)),
+    elapsedMinutes,
+    handsOnMinutes: Math.min(session.handsOnMinutes, elapsedMinutes * session.carers),
+  };
+}
 
 export function assembleBrief(parts: BriefParts): WeekBrief {
   const { household, facts, reference, weekStart, before, now } = parts;
   const dates = weekDates(weekStart);
+  const upset = kitchenUpset(facts, weekStart, now);
   const documents: RuleSetDocument[] = [];
   const indexOf = (document: RuleSetDocument) => {
     const at = documents.indexOf(document);
@@ -184,9 +253,10 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
         parts.setAside?.has(`${child.id}@${date}`)
       )
         return [];
+      const reported = facts.childDisruptions.filter((row) => row.childId === child.id && covers(row, date));
       if (
         child.schoolMealDays.includes(weekdayOf(date)) ||
-        facts.absences.some((absence) => absence.childId === child.id && absence.date === date)
+        reported.some(({ kind }) => kind === "ABSENT" || kind === "SCHOOL_CLOSED")
       )
         return [];
       const schoolClass = school.classes.find((entry) => entry.id === enrolment.schoolClassId);
@@ -195,7 +265,7 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
       const special = school.days.filter(
         (day) => day.date === date && (day.schoolClassId === null || day.schoolClassId === schoolClass.id),
       );
-      const endsAt = special.find((day) => day.kind === "EARLY_FINISH")?.endsAt ?? null;
+      const endsAt = [...special, ...reported].flatMap((day) => day.endsAt ?? []).sort()[0] ?? null;
       const breaks = schoolClass.breaks.filter(
         (entry) => entry.startsAt > leave.leaveAt && (endsAt === null || minutesOf(entry.startsAt) < minutesOf(endsAt)),
       );
@@ -211,7 +281,7 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
             energyShare: shareOfBreak(entry, reference.mealShares).share,
           })),
           // Away from school there is neither a refrigerator nor anything to heat with.
-          facility: special.some((day) => day.kind === "TRIP") ? "NEITHER" : schoolClass.facility,
+          facility: [...special, ...reported].some((day) => day.kind === "TRIP") ? "NEITHER" : schoolClass.facility,
           ruleSets: [
             ...documentsFor(ruleSets, child, school, schoolClass.id, date),
             ...(otherHome ? [otherHome] : []),
@@ -242,16 +312,26 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
   });
   const packing = children.filter((child) => child.days.length > 0);
   const schoolDates = dates.filter((date) => packing.some((child) => child.days.some((day) => day.date === date)));
-  const sessions = sessionsFor(household, schoolDates);
   const beforeBoxes = before?.plan.boxes ?? [];
+  const known = [...new Set([...schoolDates, ...beforeBoxes.map(({ date }) => date)])].sort();
+  const leaveTimes = (date: string) =>
+    packing.flatMap(({ days }) => days.flatMap((day) => (day.date === date ? day.leaveAt : [])));
+  const asked = sessionsFor(household, schoolDates);
+  const sessions = withSessionsThatStay(asked, household, known, before, now).map((session) => {
+    const minutes = session.kind === "MORNING" ? upset.mornings.get(session.date) : undefined;
+    return minutes === undefined ? session : shortened(session, minutes, leaveTimes(session.date));
+  });
   // A box that was packed and is BLOCKED since is not closed: it has to be made anew.
   const closed = beforeBoxes.filter((box) => box.state === "PACKED" || box.state === "EATEN" || box.date < now.date);
-  const isDue = (childId: string, date: string) =>
-    packing.some((child) => child.id === childId && child.days.some((day) => day.date === date));
-  const closedPins = closed
-    .filter((box) => isDue(box.childId, box.date))
-    .flatMap((box) =>
-      box.items.map((item): PinBrief => ({
+  /** A break that fell away holds nothing any more. */
+  const isDue = ({ childId, date, breakKey }: { childId: string; date: string; breakKey: string }) =>
+    packing.some(
+      ({ id, days }) =>
+        id === childId && days.some((day) => day.date === date && day.breaks.some(({ key }) => key === breakKey)),
+    );
+  const closedPins = closed.flatMap((box) =>
+    box.items
+      .map((item): PinBrief => ({
         childId: box.childId,
         date: box.date,
         breakKey: item.breakKey,
@@ -259,8 +339,9 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
         position: item.place,
         dish: item.dish,
         because: "PACKED",
-      })),
-    );
+      }))
+      .filter(isDue),
+  );
   const isClosed = (childId: string, date: string) =>
     closed.some((box) => box.childId === childId && box.date === date);
   return {
@@ -272,7 +353,9 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
       currency: household.currency,
       energyMethod: household.energyMethod,
       keepsOut: household.keepsOut,
-      equipment: household.equipment.filter((entry) => entry.units > 0),
+      equipment: household.equipment
+        .map(({ kind, units }) => ({ kind, units: units - (upset.brokenUnits.get(kind) ?? 0) }))
+        .filter((entry) => entry.units > 0),
       refrigeratorMl: household.refrigeratorMl,
     },
     sessions,
@@ -307,7 +390,7 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
     pins: [
       ...closedPins,
       ...facts.pins
-        .filter((pin) => isDue(pin.childId, pin.date) && !isClosed(pin.childId, pin.date))
+        .filter((pin) => isDue(pin) && !isClosed(pin.childId, pin.date))
         .map((pin): PinBrief => ({
           childId: pin.childId,
           date: pin.date,
@@ -319,7 +402,7 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
         })),
     ],
     made: batchesThatStay(before, sessions, now),
-    outOf: [],
+    outOf: upset.outOf,
     history: facts.history,
     stayCloseTo: parts.stayClose
       ? beforeBoxes.flatMap((box) =>

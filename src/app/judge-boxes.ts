@@ -7,7 +7,7 @@ import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import { checkWeek } from "../domain/checker/check-week.js";
 import type { Fault, FaultKind } from "../domain/checker/fault.js";
 import type { BoxPlan, WeekDraft } from "../domain/week.js";
-import { enrolmentOn, isSchoolDay } from "./assemble-brief.js";
+import { enrolmentOn, isSchoolDay, type KitchenUpset } from "./assemble-brief.js";
 import { EATEN_IN_THE_OTHER_HOME } from "./other-home.js";
 
 /**
@@ -50,9 +50,48 @@ const nothingElse = {
   says: null,
 } as const;
 
+/** A box that was to be made with what the kitchen has to do without. What is packed, and what is cooked already, is made. */
+function upsetBy(
+  fault: Fault,
+  upset: KitchenUpset,
+  brief: WeekBrief,
+  draft: WeekDraft,
+): { readonly kind: BlockToSave["kind"]; readonly boxes: readonly { childId: string; date: string }[] } | null {
+  const isMade = (base: string | null | undefined, session: string | undefined) =>
+    brief.made.some((made) => made.base === base && made.session === session);
+  const boxesOf = (childIds: readonly string[], dates: readonly string[]) =>
+    childIds.flatMap((childId) => dates.map((date) => ({ childId, date })));
+  switch (fault.kind) {
+    case "OUT_OF": {
+      const { childId, date, base, session } = fault;
+      if (childId !== undefined && date !== undefined) return { kind: "FOOD_MISSING", boxes: [{ childId, date }] };
+      if (isMade(base, session)) return null;
+      const feeds = draft.batches
+        .filter((batch) => batch.base === base && batch.session === session)
+        .flatMap((batch) => batch.feeds);
+      return { kind: "FOOD_MISSING", boxes: feeds.flatMap((feed) => boxesOf(feed.childIds, [feed.date])) };
+    }
+    case "EQUIPMENT_NOT_OWNED":
+    case "EQUIPMENT_OVERBOOKED": {
+      const task = draft.tasks.find(({ key }) => key === fault.task);
+      if (!task || !upset.brokenUnits.has(fault.equipment ?? "") || isMade(task.base, task.session)) return null;
+      return { kind: "APPLIANCE_BROKEN", boxes: boxesOf(task.childIds, task.forDates) };
+    }
+    case "SESSION_OVER_MINUTES":
+    case "TASK_OUTSIDE_SESSION": {
+      const date = brief.sessions.find(({ key, kind }) => key === fault.session && kind === "MORNING")?.date;
+      if (date === undefined || !upset.mornings.has(date)) return null;
+      return { kind: "SHORT_MORNING", boxes: draft.boxes.filter((box) => box.date === date) };
+    }
+    default:
+      return null;
+  }
+}
+
 /**
  * @param judged the boxes "childId@date" that may be blocked; the rest of the week counts, but stays as it is
- * @param packed those of them that are packed already: their labels have to be read and clear
+ * @param packed those of them that are packed already: their labels have to be read and clear, and the kitchen has nothing more to do for them
+ * @param upset what the kitchen has to do without; null where boxes are made and it is past asking
  * @returns the boxes that do not pass, each with its reasons in a fixed order
  */
 export function judgeBoxes(
@@ -62,6 +101,7 @@ export function judgeBoxes(
   draft: WeekDraft,
   judged: ReadonlySet<string>,
   packed: ReadonlySet<string>,
+  upset: KitchenUpset | null,
 ): ReadonlyMap<string, readonly BlockToSave[]> {
   const found = new Map<string, Map<string, BlockToSave>>();
   const block = (box: string, reason: Partial<BlockToSave> & Pick<BlockToSave, "kind">) => {
@@ -76,6 +116,10 @@ export function judgeBoxes(
   };
   const faults = checkWeek(brief, draft);
   for (const fault of faults) {
+    const upsetting = upset && upsetBy(fault, upset, brief, draft);
+    for (const box of upsetting?.boxes ?? [])
+      if (!packed.has(keyOf(box)))
+        block(keyOf(box), { kind: upsetting!.kind, dish: fault.dish ?? null, food: fault.food ?? null });
     const kind = blocking[fault.kind];
     if (kind === undefined || fault.childId === undefined || isHouseRule(fault)) continue;
     const reason = { kind, ...factsOf(brief, fault) };

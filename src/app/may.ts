@@ -17,6 +17,7 @@ export const leastRole = {
   agreeWeek: "COORDINATOR",
   packBox: "HELPER",
   reportAbsence: "HELPER",
+  reportDisruption: "HELPER",
   workOnTasks: "HELPER",
 } as const satisfies Record<string, RoleCode>;
 

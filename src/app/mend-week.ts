@@ -1,6 +1,5 @@
 /** The replan with the fewest changes after boxes were blocked: offered first, stored when a carer takes it. */
 import { readWeekById, type BoxRow, type WeekRow } from "../database/week.js";
-import type { PinBrief, WeekBrief } from "../domain/brief.js";
 import type { Conflict } from "../domain/planner/conflicts.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { WeekDraft } from "../domain/week.js";
@@ -10,9 +9,9 @@ import type { FailureOf } from "./failures.js";
 import { toDate } from "./local-day.js";
 import { leastRole, may } from "./may.js";
 import { before, type Attempt } from "./once.js";
-import { changedBoxes, openWeek, planWithProgress, storePlan, weekInfeasible } from "./plan-week.js";
+import { planHolding } from "./plan-holding.js";
+import { changedBoxes, openWeek, storePlan, weekInfeasible } from "./plan-week.js";
 import type { WeekInputs } from "./read-brief.js";
-import { nothingToPack } from "./report-absence.js";
 
 export interface MendWeek {
   readonly idempotencyKey: string;
@@ -79,72 +78,11 @@ function pinsToLetGo({ inputs, blocked }: Opened): Pin[] {
   );
 }
 
-/** First with every box that passes held where it is; only when no week is left that way may others move, as few as they must. */
-async function planMended(app: App, opened: Opened): Promise<PlanAnswer> {
+function planMended(app: App, opened: Opened): Promise<PlanAnswer> {
   const { inputs, week, blocked } = opened;
   const letGo = new Set(pinsToLetGo(opened));
   const facts = { ...inputs.facts, pins: inputs.facts.pins.filter((pin) => !letGo.has(pin)) };
-  const loose = inputs.assemble({ facts, stayClose: true });
-  if (loose.children.length === 0) return nothingToPack;
-  const held = holding(loose, week, new Set(blocked.map(keyOf)));
-  const first = await planWithProgress(app, inputs, held, { compare: false });
-  if (first.outcome.kind === "PLANNED")
-    return { ...first, outcome: { ...first.outcome, draft: withOldReasons(first.outcome.draft, week, inputs) } };
-  return planWithProgress(app, inputs, loose, { compare: false });
-}
-
-function holding(brief: WeekBrief, week: WeekRow, blocked: ReadonlySet<string>): WeekBrief {
-  const due = new Set(
-    brief.children.flatMap((child) => child.days.map((day) => keyOf({ childId: child.id, date: day.date }))),
-  );
-  const placeOf = (pin: Omit<PinBrief, "dish" | "because">) =>
-    [pin.childId, pin.date, pin.breakKey, pin.slot, pin.position].join("|");
-  const there = new Set(brief.pins.map(placeOf));
-  const more = week.plan.boxes
-    .filter((box) => due.has(keyOf(box)) && !blocked.has(keyOf(box)))
-    .flatMap((box) =>
-      box.items.map((item): PinBrief => ({
-        childId: box.childId,
-        date: box.date,
-        breakKey: item.breakKey,
-        slot: item.slot,
-        position: item.place,
-        dish: item.dish,
-        because: "PINNED",
-      })),
-    )
-    .filter((pin) => !there.has(placeOf(pin)));
-  return { ...brief, pins: [...brief.pins, ...more] };
-}
-
-/** What was only held for this plan was not pinned by a carer: it keeps the reasons it had. */
-function withOldReasons(draft: WeekDraft, week: WeekRow, inputs: WeekInputs): WeekDraft {
-  const old = new Map(week.plan.boxes.map((box) => [keyOf(box), box]));
-  return {
-    ...draft,
-    boxes: draft.boxes.map((box) => ({
-      ...box,
-      items: box.items.map((item) => {
-        const was = old
-          .get(keyOf(box))
-          ?.items.find(
-            (row) =>
-              row.breakKey === item.breakKey &&
-              row.slot === item.slot &&
-              row.place === item.position &&
-              row.dish === item.dish,
-          );
-        const pinned = inputs.facts.pins.some(
-          (pin) =>
-            keyOf(pin) === keyOf(box) &&
-            pin.breakKey === item.breakKey &&
-            pin.slot === item.slot &&
-            pin.place === item.position,
-        );
-        return was?.note && !pinned ? { ...item, pinned, why: was.note.reasons } : item;
-      }),
-    })),
-  };
+  return planHolding(app, inputs, week, inputs.assemble({ facts, stayClose: true }), new Set(blocked.map(keyOf)));
 }
 
 /** Null: no such week of the reader's. */

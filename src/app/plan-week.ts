@@ -78,15 +78,27 @@ export interface StoreRequest<Gone> {
   readonly answer: PlanAnswer & { readonly outcome: { readonly kind: "PLANNED" } };
   /** More to write in the same transaction, before the plan. */
   readonly also?: (tx: Tx) => Promise<void>;
+  /** What that will make of facts read before it is committed. */
+  readonly foresee?: (inputs: WeekInputs) => WeekInputs;
   /** Whether an agreed week stays agreed, by the boxes that change; always when absent. */
   readonly staysAgreed?: (changed: readonly string[]) => boolean;
 }
 
+type StoreFailure = FailureOf<"NotPermitted" | "RevisionPassed" | "KeyReused" | "InvalidInput">;
+
 /** Checks the week independently and writes it, all in one transaction. */
-export async function storePlan<Gone>(
+export const storePlan = <Gone>(app: App, request: StoreRequest<Gone>): Promise<Result<WeekRef, Gone | StoreFailure>> =>
+  storePlanAs(app, request, (ref) => ref);
+
+/**
+ * @typeParam T what is stored under the key of the attempt: keys and numbers only
+ * @param outcomeOf makes it of the week and the number of the plan
+ */
+export async function storePlanAs<Gone, T>(
   app: App,
   request: StoreRequest<Gone>,
-): Promise<Result<WeekRef, Gone | FailureOf<"NotPermitted" | "RevisionPassed" | "KeyReused" | "InvalidInput">>> {
+  outcomeOf: (ref: WeekRef, number: number) => T,
+): Promise<Result<T, Gone | StoreFailure>> {
   const { inputs, brief, answer, attempt } = request;
   const faults = checkWeek(brief, answer.outcome.draft);
   if (faults.length > 0) throw new PlanFailedCheck(faults);
@@ -108,7 +120,8 @@ export async function storePlan<Gone>(
   );
   const householdId = inputs.household.id;
   let stored = null as { readonly weekId: string; readonly planId: string } | null;
-  const result = await once<WeekRef, Gone | FailureOf<"NotPermitted" | "RevisionPassed">>(app, attempt, async (tx) => {
+  const number = (old?.plan.number ?? 0) + 1;
+  const result = await once<T, Gone | FailureOf<"NotPermitted" | "RevisionPassed">>(app, attempt, async (tx) => {
     // A transaction that is tried again stores anew.
     stored = null;
     await lockVerdicts(tx, householdId);
@@ -127,11 +140,11 @@ export async function storePlan<Gone>(
     await request.also?.(tx);
     const agreed = old?.plan.state === "AGREED" && (request.staysAgreed?.(changed) ?? true);
     // What the week was planned by may have changed while it was planned: it is stored with the verdict of this moment.
-    const blocks = await verdictNow(app, attempt.personId, inputs, draft, boxStates);
+    const blocks = await verdictNow(app, attempt.personId, inputs, draft, boxStates, request.foresee);
     const planId = await savePlan(tx, {
       householdId,
       weekId,
-      number: (old?.plan.number ?? 0) + 1,
+      number,
       state: agreed ? "AGREED" : "DRAFT",
       draft,
       seed: answer.outcome.seed,
@@ -161,7 +174,7 @@ export async function storePlan<Gone>(
         ]),
       ).values(),
     ]);
-    return ok({ householdId, weekStart: inputs.weekStart, changed });
+    return ok(outcomeOf({ householdId, weekStart: inputs.weekStart, changed }, number));
   });
   const { problem, outcome } = answer;
   if (result.ok && stored !== null && problem !== null)
@@ -182,16 +195,19 @@ async function verdictNow(
   planned: WeekInputs,
   draft: WeekDraft,
   boxStates: ReadonlyMap<string, { readonly state: BoxStateCode }>,
+  foresee: (inputs: WeekInputs) => WeekInputs = (inputs) => inputs,
 ): Promise<ReadonlyMap<string, readonly BlockRow[]>> {
   const session = app.db.openRead(personId);
   try {
-    const inputs = await session.read((tx) => readWeekInputs(app, tx, planned.household.id, planned.weekStart));
-    if (!inputs) return new Map();
+    const read = await session.read((tx) => readWeekInputs(app, tx, planned.household.id, planned.weekStart));
+    if (!read) return new Map();
+    const inputs = foresee(read);
     const keys = draft.boxes.filter((box) => box.date >= inputs.now.date).map((box) => `${box.childId}@${box.date}`);
     const of = (state: BoxStateCode) => new Set(keys.filter((key) => boxStates.get(key)?.state === state));
     const eaten = of("EATEN");
     const judged = new Set(keys.filter((key) => !eaten.has(key)));
-    const blocks = judgeBoxes(inputs.index, inputs.household, inputs.asStored(), draft, judged, of("PACKED"));
+    const { index, household, upset } = inputs;
+    const blocks = judgeBoxes(index, household, inputs.asStored(), draft, judged, of("PACKED"), upset);
     return new Map([...blocks].map(([key, reasons]) => [key, reasons.map(blockRowOf)]));
   } finally {
     await session.close();

@@ -10,7 +10,7 @@ import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import type { BoxPlan } from "../domain/week.js";
 import { addDays } from "../domain/calendar/dates.js";
 import type { App } from "./app.js";
-import { assembleBrief, weekStartOf, type BriefParts } from "./assemble-brief.js";
+import { assembleBrief, kitchenUpset, weekStartOf, type BriefParts, type KitchenUpset } from "./assemble-brief.js";
 import { draftOf } from "./draft-of.js";
 import { judgeBoxes } from "./judge-boxes.js";
 import { clockIn } from "./local-day.js";
@@ -34,9 +34,13 @@ export interface WeekInputs {
   asStored(): WeekBrief;
   /** The boxes that are no part of the brief to plan by, as they were; a new plan takes them over. */
   setAside(): readonly BoxPlan[];
+  /** What the kitchen has to do without. */
+  readonly upset: KitchenUpset;
+  /** The same as if these were the facts. */
+  withFacts(facts: PlanningFacts): WeekInputs;
 }
 
-/** Boxes eaten or of days gone by that the facts of today would block. */
+/** Boxes packed, eaten or of days gone by that the facts of today would block: nothing takes anything out of a closed box. */
 function boxesToSetAside(
   index: CatalogueIndex,
   household: HouseholdRow,
@@ -44,13 +48,16 @@ function boxesToSetAside(
   today: string,
   asStored: () => WeekBrief,
 ): readonly BoxPlan[] {
-  const isOver = (box: BoxRow) => box.state === "EATEN" || box.date < today;
+  const isOver = (box: BoxRow) => box.state === "EATEN" || box.state === "PACKED" || box.date < today;
   if (!before?.plan.boxes.some(isOver)) return [];
   const draft = draftOf(before.plan);
-  const over = new Set(before.plan.boxes.filter(isOver).map((box) => `${box.childId}@${box.date}`));
-  const blocks = judgeBoxes(index, household, asStored(), draft, over, new Set());
-  return draft.boxes.filter((box) => blocks.has(`${box.childId}@${box.date}`));
+  const over = new Set(before.plan.boxes.filter(isOver).map(keyOf));
+  const packed = new Set(before.plan.boxes.filter((box) => box.state === "PACKED" && box.date >= today).map(keyOf));
+  const blocks = judgeBoxes(index, household, asStored(), draft, over, packed, null);
+  return draft.boxes.filter((box) => blocks.has(keyOf(box)));
 }
+
+const keyOf = (box: { readonly childId: string; readonly date: string }) => `${box.childId}@${box.date}`;
 
 /** Null: no such household, or not the reader's. */
 export async function readWeekInputs(
@@ -78,36 +85,41 @@ export async function readWeekInputs(
     ...facts.pins.map((pin) => pin.dish),
   ]);
   const index = indexFor(app, own);
-  const parts: BriefParts = {
-    household,
-    facts,
-    ruleSets,
-    reference: app.reference,
-    own,
-    // What a child eats from the other home's boxes counts here, own dishes of that home too.
-    index: indexSeen(app, seen),
-    weekStart,
-    before,
-    now: clockIn(household.timeZone, app.now()),
-    stayClose: false,
-  };
+  return inputsOf(
+    {
+      household,
+      facts,
+      ruleSets,
+      reference: app.reference,
+      own,
+      // What a child eats from the other home's boxes counts here, own dishes of that home too.
+      index: indexSeen(app, seen),
+      weekStart,
+      before,
+      now: clockIn(household.timeZone, app.now()),
+      stayClose: false,
+    },
+    index,
+  );
+}
+
+/** @param index the reference catalogue with the household's own foods and dishes */
+function inputsOf(parts: BriefParts, index: CatalogueIndex): WeekInputs {
+  const { household, weekStart, before, facts, now } = parts;
   const asStored = () => assembleBrief(parts);
   let aside: readonly BoxPlan[] | null = null;
-  const setAside = () => (aside ??= boxesToSetAside(index, household, before, parts.now.date, asStored));
+  const setAside = () => (aside ??= boxesToSetAside(index, household, before, now.date, asStored));
   return {
     household,
     weekStart,
     before,
     facts,
     index,
-    now: parts.now,
+    now,
     asStored,
     setAside,
-    assemble: (changes) =>
-      assembleBrief({
-        ...parts,
-        setAside: new Set(setAside().map((box) => `${box.childId}@${box.date}`)),
-        ...changes,
-      }),
+    upset: kitchenUpset(facts, weekStart, now),
+    assemble: (changes) => assembleBrief({ ...parts, setAside: new Set(setAside().map(keyOf)), ...changes }),
+    withFacts: (changed) => inputsOf({ ...parts, facts: changed }, index),
   };
 }

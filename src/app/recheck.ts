@@ -131,6 +131,7 @@ function changedVerdicts(inputs: WeekInputs): BoxVerdictToSave[] {
     draftOf(plan),
     new Set(open.map(keyOf)),
     new Set(packed.map(keyOf)),
+    inputs.upset,
   );
   return open.flatMap((box): BoxVerdictToSave[] => {
     const reasons = blocks.get(keyOf(box)) ?? [];

@@ -1,14 +1,16 @@
 /** A child stays home: the day's box falls away and the rest is replanned with as few changes as possible. */
 import { absenceReason } from "../../shared/inputs.js";
+import { saveDisruption, type ChildDisruptionRow } from "../database/disruption.js";
 import { addDays, isCalendarDate } from "../domain/calendar/dates.js";
 import { fail, type Result } from "../domain/result.js";
-import type { App, PlanAnswer } from "./app.js";
+import { randomUUID } from "node:crypto";
+import type { App } from "./app.js";
 import { nextSchoolDay } from "./assemble-brief.js";
 import { checkInput, invalid } from "./check-input.js";
 import type { WeekRef } from "./change-week.js";
 import type { FailureOf } from "./failures.js";
-import { toDate } from "./local-day.js";
 import { before, type Attempt } from "./once.js";
+import { nothingToPack } from "./plan-holding.js";
 import { openWeek, planWithProgress, storePlan, weekInfeasible } from "./plan-week.js";
 
 export interface ReportAbsence {
@@ -19,38 +21,6 @@ export interface ReportAbsence {
   readonly reason: string;
   readonly seenRevision: number;
 }
-
-/** The week that is left when its last box has fallen away. */
-export const nothingToPack: PlanAnswer = {
-  outcome: {
-    kind: "PLANNED",
-    draft: {
-      boxes: [],
-      batches: [],
-      readyUses: [],
-      tasks: [],
-      sessions: [],
-      shopping: [],
-      cautions: (["LABELS", "CHOKING", "HOLDING", "NUTRITION"] as const).map((about) => ({ kind: "GENERAL", about })),
-      wishes: {
-        handsOnMinutes: 0,
-        costMinor: 0,
-        spareBaseGrams: 0,
-        nutrientShortfallPercent: 0,
-        refusalPoints: 0,
-        monotonyPoints: 0,
-        objectivePoints: 0,
-      },
-    },
-    seed: 0,
-    steps: 0,
-    problemHash: "no box is left",
-    objectivePoints: 0,
-  },
-  compared: false,
-  aloneMinutes: null,
-  problem: null,
-};
 
 export async function reportAbsence(
   app: App,
@@ -96,8 +66,17 @@ export async function reportAbsence(
   if (!old || !box)
     return fail({ kind: "OutsideTerm", weekStart, nextSchoolDay: nextSchoolDay(household, addDays(date, 1)) });
   if (box.state === "PACKED" || box.state === "EATEN") return fail({ kind: "BoxClosed", state: box.state });
+  const absence: ChildDisruptionRow = {
+    id: randomUUID(),
+    kind: "ABSENT",
+    childId,
+    date,
+    until: date,
+    endsAt: null,
+    reason: input.reason,
+  };
   const brief = inputs.assemble({
-    facts: { ...facts, absences: [...facts.absences, { childId, date }] },
+    facts: { ...facts, childDisruptions: [...facts.childDisruptions, absence] },
     stayClose: true,
   });
   const answer =
@@ -111,11 +90,6 @@ export async function reportAbsence(
     inputs,
     brief,
     answer: { ...answer, outcome: answer.outcome },
-    also: async (tx) => {
-      await tx.absence.createMany({
-        data: [{ childId, date: toDate(date), reason: input.reason }],
-        skipDuplicates: true,
-      });
-    },
+    also: (tx) => saveDisruption(tx, household.id, absence),
   });
 }

@@ -1,6 +1,7 @@
 /** The sentences people read about facts of the planner. Children are named by the caller, who knows whether the reader may know. */
 import { allergenGroups } from "../../shared/codes.js";
 import type { CrossContactOrder } from "../domain/kitchen/cross-contact.js";
+import type { DisruptionRow } from "../database/disruption.js";
 import type { BlockRow } from "../database/week.js";
 import type { HoldingModel } from "../../shared/holding-model.js";
 import type { Caution, HoldingForecast, HoldingMend, Reason, SpareUse } from "../domain/week.js";
@@ -313,8 +314,36 @@ export function sayBlock(block: BlockRow, childId: string, names: Names): string
       return "The breaks of this day are not those the box was planned for.";
     case "DISH_UNKNOWN":
       return `${it} can no longer be checked: it or something in it has left the catalogue.`;
+    case "FOOD_MISSING":
+      return `${it} needs something that is not to be had${inFood}.`;
+    case "APPLIANCE_BROKEN":
+      return "Something in it is made with an appliance that cannot be used.";
+    case "SHORT_MORNING":
+      return "The morning is too short for what was planned in it.";
     case "KITCHEN":
       return "The home that packs it has to settle something in its kitchen first.";
+  }
+}
+
+/** What was reported, for both homes where it is about a child. */
+export function sayDisruption(row: DisruptionRow, names: Names): string {
+  const when = row.date === row.until ? `on ${row.date}` : `from ${row.date} to ${row.until}`;
+  const who = "childId" in row ? names.child(row.childId) : "";
+  switch (row.kind) {
+    case "ABSENT":
+      return `${who} stays home ${when}${row.reason === "" ? "" : ` (${row.reason})`}.`;
+    case "SCHOOL_CLOSED":
+      return `${who}'s school is closed ${when}.`;
+    case "EARLY_FINISH":
+      return `${who}'s school ends at ${row.endsAt ?? "?"} ${when}.`;
+    case "TRIP":
+      return `${who} is on a school trip ${when}.`;
+    case "FOOD_MISSING":
+      return `There is no ${plain(row.foodKind ?? "")} ${when}.`;
+    case "APPLIANCE_BROKEN":
+      return `${row.units ?? 1} x ${plain(row.appliance ?? "")} cannot be used ${when}.`;
+    case "SHORT_MORNING":
+      return `The morning is ${row.minutes ?? 0} minutes ${when}.`;
   }
 }
 

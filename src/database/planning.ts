@@ -2,13 +2,20 @@
 import type { SlotCode } from "../../shared/codes.js";
 import type { HouseRule } from "../domain/brief.js";
 import type { ReadTx } from "./database.js";
+import {
+  childDisruptions,
+  kitchenDisruptions,
+  type ChildDisruptionRow,
+  type KitchenDisruptionRow,
+} from "./disruption.js";
 
 export interface PlanningFacts {
   /** Which household a child wakes in, where the dated list says so. */
   readonly residenceDays: readonly { readonly childId: string; readonly date: string; readonly householdId: string }[];
   /** Every home of the children, oldest first; the first holds where the list is silent. */
   readonly residences: readonly { readonly childId: string; readonly householdId: string }[];
-  readonly absences: readonly { readonly childId: string; readonly date: string }[];
+  readonly childDisruptions: readonly ChildDisruptionRow[];
+  readonly kitchenDisruptions: readonly KitchenDisruptionRow[];
   readonly pins: readonly {
     readonly childId: string;
     readonly date: string;
@@ -43,8 +50,8 @@ export async function readPlanningFacts(
         from residence_day d where d.child_id in (select child_id from here) and d.date between ${from} and ${to}),
       'residences', (select coalesce(json_agg(json_build_object('childId', r.child_id, 'householdId', r.household_id) order by r.since, r.household_id), '[]')
         from residence r where r.child_id in (select child_id from here)),
-      'absences', (select coalesce(json_agg(json_build_object('childId', a.child_id, 'date', a.date) order by a.date), '[]')
-        from absence a where a.child_id in (select child_id from here) and a.date between ${from} and ${to}),
+      'childDisruptions', ${childDisruptions(tx, householdId, from, to)},
+      'kitchenDisruptions', ${kitchenDisruptions(tx, householdId, from, to)},
       'pins', (select coalesce(json_agg(json_build_object('childId', p.child_id, 'date', p.date, 'breakKey', p.break_key, 'slot', p.slot, 'place', p.place, 'dish', p.dish_key) order by p.date, p.child_id, p.break_key, p.slot, p.place), '[]')
         from pin p where p.household_id = ${householdId} and p.date between ${from} and ${to}),
       'relaxations', (select coalesce(json_agg(json_build_object('rule', x.rule, 'date', x.date) order by x.date, x.rule), '[]')

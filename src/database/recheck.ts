@@ -48,8 +48,14 @@ export interface BlockToSave {
   readonly says: string | null;
 }
 
-/** Kinds that would tell the other home what this kitchen keeps out or has read. */
-const kitchenOnly: ReadonlySet<BlockKind> = new Set<BlockKind>(["KEPT_OUT", "LABEL_UNREAD"]);
+/** Kinds that would tell the other home what this kitchen keeps out, has read or has to do without. */
+const kitchenOnly: ReadonlySet<BlockKind> = new Set<BlockKind>([
+  "KEPT_OUT",
+  "LABEL_UNREAD",
+  "FOOD_MISSING",
+  "APPLIANCE_BROKEN",
+  "SHORT_MORNING",
+]);
 
 /** A reason as its two homes see it. */
 export function blockRowOf(block: BlockToSave): BlockRow {

@@ -67,6 +67,9 @@ export type BlockKind =
   | "NOT_DUE"
   | "BREAKS_CHANGED"
   | "DISH_UNKNOWN"
+  | "FOOD_MISSING"
+  | "APPLIANCE_BROKEN"
+  | "SHORT_MORNING"
   | "KITCHEN";
 export interface BlockRow {
   readonly kind: BlockKind;
@@ -220,8 +223,8 @@ const boxColumns = (tx: ReadTx) => tx`
 /** The shop's sections in the order they are walked. */
 const SHOP_WALK = [...foodSchema.shape.shopSection.options];
 
-/** SQL for the columns of one week `w` with its newest plan `p`. */
-const weekColumns = (tx: ReadTx) => tx`
+/** SQL for the columns of one week `w` with its newest plan `p`, or the one with a number. */
+const weekColumns = (tx: ReadTx, number: number | null = null) => tx`
   w.id, w.household_id as "householdId", w.week_start as "weekStart", w.revision,
   coalesce((select json_agg(x) from (select c.id, c.name from child c join residence r on r.child_id = c.id
     where r.household_id = w.household_id order by c.date_of_birth desc, c.id) x), '[]') as children,
@@ -232,7 +235,7 @@ const weekColumns = (tx: ReadTx) => tx`
       from plan_certificate k where k.week_plan_id = p.id) y) as certificate,
     p.created_at as "createdAt", p.agreed_at as "agreedAt",
     coalesce((select json_agg(y) from (select ${boxColumns(tx)}
-      from lunch_box l join child c on c.id = l.child_id where l.week_plan_id = p.id and l.current
+      from lunch_box l join child c on c.id = l.child_id where l.week_plan_id = p.id and ${number === null ? tx`l.current` : tx`true`}
       order by l.date, c.date_of_birth desc, c.id) y), '[]') as boxes,
     coalesce((select json_agg(y) from (select b.id, b.base_key as base, b.session, b.batches, b.grams, b.feeds, b.spare_grams as "spareGrams", b.state
       from batch b where b.week_plan_id = p.id
@@ -247,7 +250,7 @@ const weekColumns = (tx: ReadTx) => tx`
         s.pack_grams as "packGrams", s.spare_grams as "spareGrams", s.cost_minor as "costMinor", s.read_label as "readLabel", s.spare_uses as "spareUses", s.stock_grams as "stockGrams"
       from shopping_line s where s.week_plan_id = p.id order by array_position(${SHOP_WALK}::text[], s.section), s.food_key) y), '[]') as shopping
   ) x) as plan
-  from week w join lateral (select * from week_plan p where p.week_id = w.id order by p.number desc limit 1) p on true`;
+  from week w join lateral (select * from week_plan p where p.week_id = w.id ${number === null ? tx`` : tx`and p.number = ${number}`} order by p.number desc limit 1) p on true`;
 
 /** The newest plan of the week that starts on a day; null when there is none or it is not the reader's. */
 export async function readWeek(tx: ReadTx, householdId: string, weekStart: string): Promise<WeekRow | null> {
@@ -271,6 +274,14 @@ export async function readWeekById(tx: ReadTx, weekId: string): Promise<WeekRow 
     { tree: WeekRow }[]
   >`select row_to_json(r) as tree from (select ${weekColumns(tx)} where w.id = ${weekId}) r`;
   return row?.tree ?? null;
+}
+
+/** Of the week that a plan is of, the plan with a number, replaced or not; null when there is none or it is not the reader's. */
+export async function readPlanBeside(tx: ReadTx, planId: string, number: number): Promise<PlanRow | null> {
+  const [row] = await tx<
+    { tree: WeekRow }[]
+  >`select row_to_json(r) as tree from (select ${weekColumns(tx, number)} where w.id = (select week_id from week_plan where id = ${planId})) r`;
+  return row?.tree.plan ?? null;
 }
 
 /** A child's boxes in both homes, as far as the reader may see them. */

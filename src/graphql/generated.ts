@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow } from './rows.js';
+import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { RuleSetRow as RuleSetRow } from '../database/school.js';
 import type { Rule as RuleRow } from '../../shared/rule-set.js';
@@ -7,10 +7,12 @@ import type { Food as FoodRow, Base as BaseRow, Ingredient as DishIngredientRow 
 import type { DerivedDish as DishRow, NutrientDerivation as NutrientDerivationRow, NutrientPart as NutrientPartRow, CostPart as CostPartRow } from '../domain/catalogue/derive.js';
 import type { ProcessingClass as ProcessingClassRow } from '../domain/catalogue/processing.js';
 import type { WeekRow as WeekRow, CertificateRow as PlanCertificateRow } from '../database/week.js';
-import type { SessionPlan as SessionTimingRow, ReadyUse as ReadyUseRow, ItemPlan as MendedItemRow } from '../domain/week.js';
+import type { SessionPlan as SessionTimingRow, ReadyUse as ReadyUseRow, ItemPlan as MendedItemRow, ItemPlan as ItemDifferenceRow } from '../domain/week.js';
 import type { Alternative as AlternativeRow } from '../domain/planner/alternatives.js';
 import type { MendingOffer as MendingOfferRow } from '../app/mend-week.js';
 import type { MissingFact as MissingFactRow } from '../domain/catalogue/what-is-missing.js';
+import type { DisruptionOffer as DisruptionOfferRow, DisruptionRef as DisruptionPayloadRow } from '../app/report-disruption.js';
+import type { BatchChange as BatchDifferenceRow, ShoppingChange as ShoppingDifferenceRow } from '../domain/week-difference.js';
 import type { GraphqlContext } from './context.js';
 export type Maybe<T> = T | null;
 export type InputMaybe<T> = Maybe<T>;
@@ -80,6 +82,15 @@ export type Alternative = {
   readonly pointsMore: Scalars['Int']['output'];
 };
 
+/** Counts for every box of the weeks it touches that is not packed, until its last day is over. */
+export type ApplianceBrokenInput = {
+  /** Kind of equipment: OVEN. */
+  readonly appliance: Scalars['String']['input'];
+  readonly date: Scalars['LocalDate']['input'];
+  readonly units: Scalars['Int']['input'];
+  readonly until?: InputMaybe<Scalars['LocalDate']['input']>;
+};
+
 export type ApplianceUse = {
   readonly __typename?: 'ApplianceUse';
   readonly from: Scalars['LocalTime']['output'];
@@ -135,6 +146,16 @@ export type Batch = Node & {
   readonly state: WorkState;
 };
 
+export type BatchDifference = {
+  readonly __typename?: 'BatchDifference';
+  /** Null: no longer made. */
+  readonly after?: Maybe<BatchSize>;
+  readonly base: Base;
+  /** Null: not made before. */
+  readonly before?: Maybe<BatchSize>;
+  readonly session: Scalars['String']['output'];
+};
+
 export type BatchFeed = {
   readonly __typename?: 'BatchFeed';
   readonly children: ReadonlyArray<Child>;
@@ -142,15 +163,25 @@ export type BatchFeed = {
   readonly grams: Scalars['Float']['output'];
 };
 
+export type BatchSize = {
+  readonly __typename?: 'BatchSize';
+  readonly batches: Scalars['Int']['output'];
+  readonly grams: Scalars['Int']['output'];
+};
+
 export type BlockKind =
   /** It contains what the child avoids. */
   | 'ALLERGEN'
+  /** It is made with an appliance that cannot be used; the other home sees KITCHEN. */
+  | 'APPLIANCE_BROKEN'
   /** The breaks of the day are not those it was planned for. */
   | 'BREAKS_CHANGED'
   | 'CHOKING'
   | 'DIET'
   /** The dish or something in it is no longer in the catalogue. */
   | 'DISH_UNKNOWN'
+  /** Something it needs is not to be had; the other home sees KITCHEN. */
+  | 'FOOD_MISSING'
   /** It would not stay cold, hot or good until the break. */
   | 'HOLDING'
   /** It contains what the kitchen keeps out. */
@@ -169,7 +200,9 @@ export type BlockKind =
   /** Against a rule of the school or the family. */
   | 'RULE'
   /** A rule that cannot be judged yet lets nothing through. */
-  | 'RULE_NOT_JUDGED';
+  | 'RULE_NOT_JUDGED'
+  /** The morning is too short for it; the other home sees KITCHEN. */
+  | 'SHORT_MORNING';
 
 /** Why a box is blocked. Both homes of the child see it; what the packing kitchen keeps out or read on labels stays there. */
 export type BlockReason = {
@@ -233,6 +266,16 @@ export type BoxClosed = UserError & {
   readonly __typename?: 'BoxClosed';
   readonly message: Scalars['String']['output'];
   readonly state: BoxState;
+};
+
+export type BoxDifference = {
+  readonly __typename?: 'BoxDifference';
+  /** Empty: the box falls away. */
+  readonly after: ReadonlyArray<ItemDifference>;
+  /** Empty: a box that was not planned before. */
+  readonly before: ReadonlyArray<ItemDifference>;
+  readonly child: Child;
+  readonly date: Scalars['LocalDate']['output'];
 };
 
 export type BoxItem = Node & {
@@ -408,6 +451,14 @@ export type ChildVerdictsArgs = {
   date: Scalars['LocalDate']['input'];
   dish?: InputMaybe<Scalars['String']['input']>;
   food?: InputMaybe<Scalars['String']['input']>;
+};
+
+export type ChildDaysInput = {
+  readonly childId: Scalars['ID']['input'];
+  readonly date: Scalars['LocalDate']['input'];
+  readonly reason: Scalars['String']['input'];
+  /** The last day; absent: the one day. */
+  readonly until?: InputMaybe<Scalars['LocalDate']['input']>;
 };
 
 /** No such child, or not one of yours. */
@@ -733,6 +784,83 @@ export type DishUnknown = UserError & {
   readonly nearest: ReadonlyArray<Scalars['String']['output']>;
 };
 
+/** Something that upsets the week. What is about a child both homes see; what is about a kitchen stays behind its wall. */
+export type Disruption = {
+  readonly __typename?: 'Disruption';
+  readonly appliance?: Maybe<Scalars['String']['output']>;
+  /** Null when it is about the kitchen. */
+  readonly child?: Maybe<Child>;
+  readonly date: Scalars['LocalDate']['output'];
+  readonly endsAt?: Maybe<Scalars['LocalTime']['output']>;
+  readonly foodKind?: Maybe<Scalars['String']['output']>;
+  readonly id: Scalars['ID']['output'];
+  readonly kind: DisruptionKind;
+  readonly minutes?: Maybe<Scalars['Int']['output']>;
+  readonly reason?: Maybe<Scalars['String']['output']>;
+  /** The same in a sentence. */
+  readonly text: Scalars['String']['output'];
+  /** How many of the appliance cannot be used. */
+  readonly units?: Maybe<Scalars['Int']['output']>;
+  /** The last day, itself included. */
+  readonly until: Scalars['LocalDate']['output'];
+};
+
+/** Exactly one of these. */
+export type DisruptionInput =
+  { readonly applianceBroken: ApplianceBrokenInput; readonly childAbsent?: never; readonly earlyFinish?: never; readonly foodMissing?: never; readonly schoolClosed?: never; readonly shortMorning?: never; readonly tripDay?: never; }
+  |  { readonly applianceBroken?: never; readonly childAbsent: ChildDaysInput; readonly earlyFinish?: never; readonly foodMissing?: never; readonly schoolClosed?: never; readonly shortMorning?: never; readonly tripDay?: never; }
+  |  { readonly applianceBroken?: never; readonly childAbsent?: never; readonly earlyFinish: EarlyFinishInput; readonly foodMissing?: never; readonly schoolClosed?: never; readonly shortMorning?: never; readonly tripDay?: never; }
+  |  { readonly applianceBroken?: never; readonly childAbsent?: never; readonly earlyFinish?: never; readonly foodMissing: FoodMissingInput; readonly schoolClosed?: never; readonly shortMorning?: never; readonly tripDay?: never; }
+  |  { readonly applianceBroken?: never; readonly childAbsent?: never; readonly earlyFinish?: never; readonly foodMissing?: never; readonly schoolClosed: ChildDaysInput; readonly shortMorning?: never; readonly tripDay?: never; }
+  |  { readonly applianceBroken?: never; readonly childAbsent?: never; readonly earlyFinish?: never; readonly foodMissing?: never; readonly schoolClosed?: never; readonly shortMorning: ShortMorningInput; readonly tripDay?: never; }
+  |  { readonly applianceBroken?: never; readonly childAbsent?: never; readonly earlyFinish?: never; readonly foodMissing?: never; readonly schoolClosed?: never; readonly shortMorning?: never; readonly tripDay: TripDaysInput; };
+
+export type DisruptionKind =
+  /** The child stays home: no box. */
+  | 'ABSENT'
+  | 'APPLIANCE_BROKEN'
+  /** School ends early: breaks that start at or after endsAt fall away. */
+  | 'EARLY_FINISH'
+  /** A kind of food is not to be had. */
+  | 'FOOD_MISSING'
+  /** The child's school is closed: no box. */
+  | 'SCHOOL_CLOSED'
+  /** Only so many minutes are left of the morning's session. */
+  | 'SHORT_MORNING'
+  /** Away from school: nothing keeps food cold or heats it. */
+  | 'TRIP';
+
+/** What a report would change. Nothing is stored. */
+export type DisruptionOffer = {
+  readonly __typename?: 'DisruptionOffer';
+  /** Null: the week stays as it is, or none is planned. */
+  readonly difference?: Maybe<WeekDifference>;
+};
+
+export type DisruptionOfferResult = ChildNotFound | DisruptionOffer | HouseholdNotFound | InvalidInput | NotPermitted | WeekInfeasible;
+
+export type DisruptionPayload = {
+  readonly __typename?: 'DisruptionPayload';
+  /** Boxes of the week that differ from the plan before. */
+  readonly changedBoxes: ReadonlyArray<Box>;
+  /** Null when the plan stayed as it is. */
+  readonly difference?: Maybe<WeekDifference>;
+  /** Null when it was taken back. */
+  readonly disruption?: Maybe<Disruption>;
+  /** Null when the week obeys it; else what clashes. Planned again when asked for. */
+  readonly infeasible?: Maybe<WeekInfeasible>;
+  /** Null when nothing has been planned for it. */
+  readonly week?: Maybe<Week>;
+};
+
+export type EarlyFinishInput = {
+  readonly childId: Scalars['ID']['input'];
+  readonly date: Scalars['LocalDate']['input'];
+  /** Breaks that start at or after it fall away. */
+  readonly endsAt: Scalars['LocalTime']['input'];
+  readonly until?: InputMaybe<Scalars['LocalDate']['input']>;
+};
+
 export type EnergyMethod =
   /** Institute of Medicine 2002/2005. */
   | 'IOM_2005'
@@ -861,6 +989,14 @@ export type FoodMeasure = {
   readonly measure: Scalars['String']['output'];
 };
 
+/** Counts for every box of the weeks it touches that is not packed, until its last day is over. */
+export type FoodMissingInput = {
+  readonly date: Scalars['LocalDate']['input'];
+  /** Kind of food: egg, broccoli. */
+  readonly foodKind: Scalars['String']['input'];
+  readonly until?: InputMaybe<Scalars['LocalDate']['input']>;
+};
+
 export type FreezerStock = Node & {
   readonly __typename?: 'FreezerStock';
   readonly base: Base;
@@ -895,6 +1031,8 @@ export type Household = Node & {
   readonly children: ReadonlyArray<Child>;
   /** ISO 4217 code; money is in its minor unit. */
   readonly currency: Scalars['String']['output'];
+  /** What was reported for these days, by date, at most 62 days: of its kitchen, and of its children in either home. */
+  readonly disruptions: ReadonlyArray<Disruption>;
   readonly energyMethod: EnergyMethod;
   readonly id: Scalars['ID']['output'];
   /** Allergens that never enter this kitchen. */
@@ -914,6 +1052,13 @@ export type Household = Node & {
   /** The week that holds this day; null when nothing has been planned for it. */
   readonly week?: Maybe<Week>;
   readonly weekStart: Weekday;
+};
+
+
+/** A kitchen that packs boxes. */
+export type HouseholdDisruptionsArgs = {
+  from: Scalars['LocalDate']['input'];
+  to: Scalars['LocalDate']['input'];
 };
 
 
@@ -943,6 +1088,15 @@ export type InvalidInput = UserError & {
   readonly __typename?: 'InvalidInput';
   readonly issues: ReadonlyArray<InputIssue>;
   readonly message: Scalars['String']['output'];
+};
+
+export type ItemDifference = {
+  readonly __typename?: 'ItemDifference';
+  readonly breakKey: Scalars['String']['output'];
+  readonly dish: Dish;
+  readonly grams: Scalars['Float']['output'];
+  readonly pieces?: Maybe<Scalars['Float']['output']>;
+  readonly slot: Slot;
 };
 
 /** How an item is kept safe on its way. The limit is the time rule's, or less where the model of heat and growth says so. */
@@ -1278,6 +1432,8 @@ export type Mutation = {
   readonly removeSchoolDay: RemoveSchoolDayResult;
   /** A child stays home: the day's box falls away and the rest is replanned with the fewest changes. */
   readonly reportAbsence: ReportAbsenceResult;
+  /** Report what upsets the week. It is recorded in any case, with the week planned again in the same step: as few boxes change as can, and nothing pinned, packed or cooked moves. When no such week is left, boxes that no longer pass are BLOCKED and infeasible says why. A later week it touches is not planned again: its boxes are checked, and mended by mendWeek. */
+  readonly reportDisruption: ReportDisruptionResult;
   /** Add a dish to the household's own list, or change one. It is derived and checked at once. */
   readonly saveOwnDish: SaveOwnDishResult;
   /** Add a food to the household's own list, or change one: the product in hand, as its label prints it. */
@@ -1307,6 +1463,8 @@ export type Mutation = {
   /** Take a task. Exactly one carer holds it. */
   readonly takeTask: TakeTaskResult;
   readonly unpinItem: UnpinItemResult;
+  /** Take a report back, from either home when it is about a child; the week is planned again near what it is. */
+  readonly withdrawDisruption: WithdrawDisruptionResult;
 };
 
 
@@ -1405,6 +1563,11 @@ export type MutationReportAbsenceArgs = {
 };
 
 
+export type MutationReportDisruptionArgs = {
+  input: ReportDisruptionInput;
+};
+
+
 export type MutationSaveOwnDishArgs = {
   input: SaveOwnDishInput;
 };
@@ -1477,6 +1640,11 @@ export type MutationTakeTaskArgs = {
 
 export type MutationUnpinItemArgs = {
   input: UnpinItemInput;
+};
+
+
+export type MutationWithdrawDisruptionArgs = {
+  input: WithdrawDisruptionInput;
 };
 
 export type NeedSource = {
@@ -1949,6 +2117,8 @@ export type Query = {
   readonly dish?: Maybe<Dish>;
   /** All dishes by key, those for one slot when given; with householdId its own ones among them. */
   readonly dishes: DishConnection;
+  /** What reportDisruption would change in the week, by planning it; nothing is stored. Runs a search, of which one operation may begin four. */
+  readonly disruptionOffer: DisruptionOfferResult;
   /** A food by its key; a household's own when householdId is given. */
   readonly food?: Maybe<Food>;
   /** Null when there is none or it is not yours. */
@@ -1987,6 +2157,12 @@ export type QueryDishesArgs = {
   first: Scalars['Int']['input'];
   householdId?: InputMaybe<Scalars['ID']['input']>;
   slot?: InputMaybe<Slot>;
+};
+
+
+export type QueryDisruptionOfferArgs = {
+  disruption: DisruptionInput;
+  householdId: Scalars['ID']['input'];
 };
 
 
@@ -2144,6 +2320,16 @@ export type ReportAbsenceInput = {
 };
 
 export type ReportAbsenceResult = BoxClosed | ChildNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | OutsideTerm | RevisionPassed | WeekInfeasible | WeekPayload;
+
+export type ReportDisruptionInput = {
+  readonly disruption: DisruptionInput;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** Of the week that holds the first of its days from today on; 0 when nothing has been planned for it. */
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type ReportDisruptionResult = ChildNotFound | DisruptionPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed;
 
 /** A row of the retention table: what cooking one kind of food one way leaves of its minerals and vitamins. */
 export type Retention = {
@@ -2351,6 +2537,18 @@ export type ServedWarmth =
   | 'EITHER'
   | 'WARM';
 
+export type SessionDifference = {
+  readonly __typename?: 'SessionDifference';
+  /** The same work for other children or with other minutes, as it is now. */
+  readonly changes: ReadonlyArray<TaskDifference>;
+  readonly comes: ReadonlyArray<TaskDifference>;
+  readonly goes: ReadonlyArray<TaskDifference>;
+  /** Negative where there is less to do. */
+  readonly handsOnMinutesMore: Scalars['Float']['output'];
+  /** weekend-, evening- or morning- and the date it happens. */
+  readonly session: Scalars['String']['output'];
+};
+
 export type SessionTiming = {
   readonly __typename?: 'SessionTiming';
   /** From its start to the end of its last task. */
@@ -2479,6 +2677,14 @@ export type SharingGain = {
   readonly savedMinutes?: Maybe<Scalars['Float']['output']>;
 };
 
+export type ShoppingDifference = {
+  readonly __typename?: 'ShoppingDifference';
+  readonly costMinor: Scalars['Int']['output'];
+  readonly food: Food;
+  readonly packGrams: Scalars['Int']['output'];
+  readonly packs: Scalars['Int']['output'];
+};
+
 export type ShoppingLine = Node & {
   readonly __typename?: 'ShoppingLine';
   /** Packs at the catalogue's price, an estimate; in the minor unit of the household's currency. */
@@ -2497,6 +2703,12 @@ export type ShoppingLine = Node & {
   readonly spareGrams: Scalars['Int']['output'];
   /** What the spare is good for; empty where too little is left to speak of. */
   readonly spareUses: ReadonlyArray<SpareUse>;
+};
+
+export type ShortMorningInput = {
+  readonly date: Scalars['LocalDate']['input'];
+  /** That are left, up to the end of the morning's session or the first child's leaving. */
+  readonly minutes: Scalars['Int']['input'];
 };
 
 export type Slot =
@@ -2667,6 +2879,16 @@ export type Task = Node & {
   readonly text: Scalars['String']['output'];
 };
 
+export type TaskDifference = {
+  readonly __typename?: 'TaskDifference';
+  readonly children: ReadonlyArray<Child>;
+  readonly handsOnMinutes: Scalars['Float']['output'];
+  /** BASE, FINISH, COOL, PACK or DEFROST. */
+  readonly kind: Scalars['String']['output'];
+  readonly startsAt: Scalars['LocalTime']['output'];
+  readonly text: Scalars['String']['output'];
+};
+
 /** Another carer has it, or it is done. */
 export type TaskHeld = UserError & {
   readonly __typename?: 'TaskHeld';
@@ -2678,6 +2900,12 @@ export type TaskHeld = UserError & {
 export type TaskPayload = {
   readonly __typename?: 'TaskPayload';
   readonly task: Task;
+};
+
+export type TripDaysInput = {
+  readonly childId: Scalars['ID']['input'];
+  readonly date: Scalars['LocalDate']['input'];
+  readonly until?: InputMaybe<Scalars['LocalDate']['input']>;
 };
 
 export type UnitSystem =
@@ -2751,6 +2979,22 @@ export type WeekAgreed = UserError & {
   readonly message: Scalars['String']['output'];
 };
 
+/** What changes from one plan of a week to another. */
+export type WeekDifference = {
+  readonly __typename?: 'WeekDifference';
+  readonly batches: ReadonlyArray<BatchDifference>;
+  /** By date and child. */
+  readonly boxes: ReadonlyArray<BoxDifference>;
+  /** What the week has more of, each wish in its own unit; negative where it has less. */
+  readonly more: WishTotals;
+  /** Packs that are no longer needed; bought in vain where they were bought. */
+  readonly notNeeded: ReadonlyArray<ShoppingDifference>;
+  /** Sessions whose work changes; what only moves on the clock is not listed. */
+  readonly sessions: ReadonlyArray<SessionDifference>;
+  /** Packs to buy besides. */
+  readonly toBuy: ReadonlyArray<ShoppingDifference>;
+};
+
 /** No week passes every rule. Each clash says what would make it possible. */
 export type WeekInfeasible = UserError & {
   readonly __typename?: 'WeekInfeasible';
@@ -2781,6 +3025,8 @@ export type WeekPlan = Node & {
   /** How good the week is for sure; null until it was worked out, some seconds after the plan, and where nothing works it out. */
   readonly certificate?: Maybe<PlanCertificate>;
   readonly createdAt: Scalars['DateTime']['output'];
+  /** What this plan changed from an earlier or later one of the same week; null when it has none of that number. */
+  readonly differenceFrom?: Maybe<WeekDifference>;
   /** Of everything on the list, by catalogue prices: an estimate, no promise of any shop. */
   readonly estimatedCost: EstimatedCost;
   readonly id: Scalars['ID']['output'];
@@ -2804,6 +3050,12 @@ export type WeekPlan = Node & {
 /** An immutable revision of the week's plan. */
 export type WeekPlanBoxesArgs = {
   date?: InputMaybe<Scalars['LocalDate']['input']>;
+};
+
+
+/** An immutable revision of the week's plan. */
+export type WeekPlanDifferenceFromArgs = {
+  number: Scalars['Int']['input'];
 };
 
 export type Weekday =
@@ -2834,6 +3086,16 @@ export type WishTotals = {
   readonly refusalPoints: Scalars['Int']['output'];
   readonly spareBaseGrams: Scalars['Int']['output'];
 };
+
+export type WithdrawDisruptionInput = {
+  readonly disruptionId: Scalars['ID']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** Of the week that holds the first of its days from today on; 0 when nothing has been planned for it. */
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type WithdrawDisruptionResult = DisruptionPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
 
 export type WorkState =
   | 'DONE'
@@ -2932,6 +3194,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<CreateHouseholdPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'CreateHouseholdPayload' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
+  ;
+  DisruptionOfferResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( DisruptionOfferRow & { __typename: 'DisruptionOffer' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( WeekInfeasibleRow & { __typename: 'WeekInfeasible' } )
   ;
   EnrolChildResult:
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
@@ -3099,6 +3369,15 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( WeekInfeasibleRow & { __typename: 'WeekInfeasible' } )
     | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
+  ReportDisruptionResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( DisruptionPayloadRow & { __typename: 'DisruptionPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
   SaveOwnDishResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -3230,6 +3509,15 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( OutsideTerm & { __typename: 'OutsideTerm' } )
     | ( Omit<Verdicts, 'places'> & { places: ReadonlyArray<_RefType['PlaceVerdict']> } & { __typename: 'Verdicts' } )
   ;
+  WithdrawDisruptionResult:
+    | ( DisruptionPayloadRow & { __typename: 'DisruptionPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
 };
 
 /** Mapping of interface types */
@@ -3288,12 +3576,15 @@ export type ResolversTypes = {
   AllergyInput: AllergyInput;
   AllergyPayload: ResolverTypeWrapper<Omit<AllergyPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
   Alternative: ResolverTypeWrapper<AlternativeRow>;
+  ApplianceBrokenInput: ApplianceBrokenInput;
   ApplianceUse: ResolverTypeWrapper<ApplianceUseRow>;
   ApplianceUses: ResolverTypeWrapper<ApplianceUsesRow>;
   Avoid: Avoid;
   Base: ResolverTypeWrapper<BaseRow>;
   Batch: ResolverTypeWrapper<BatchRow>;
+  BatchDifference: ResolverTypeWrapper<BatchDifferenceRow>;
   BatchFeed: ResolverTypeWrapper<BatchFeedRow>;
+  BatchSize: ResolverTypeWrapper<BatchSize>;
   BlockKind: BlockKind;
   BlockReason: ResolverTypeWrapper<BlockReasonRow>;
   Boolean: ResolverTypeWrapper<Scalars['Boolean']['output']>;
@@ -3301,6 +3592,7 @@ export type ResolversTypes = {
   BoxBlocked: ResolverTypeWrapper<BoxBlocked>;
   BoxCard: ResolverTypeWrapper<BoxCardRow>;
   BoxClosed: ResolverTypeWrapper<BoxClosed>;
+  BoxDifference: ResolverTypeWrapper<BoxDifferenceRow>;
   BoxItem: ResolverTypeWrapper<BoxItemRow>;
   BoxItemNote: ResolverTypeWrapper<BoxItemNoteRow>;
   BoxPacking: ResolverTypeWrapper<Omit<BoxPacking, 'packedBy'> & { packedBy?: Maybe<ResolversTypes['Person']> }>;
@@ -3313,6 +3605,7 @@ export type ResolversTypes = {
   CarerTasks: ResolverTypeWrapper<CarerTasksRow>;
   Caution: ResolverTypeWrapper<CautionRow>;
   Child: ResolverTypeWrapper<ChildRow>;
+  ChildDaysInput: ChildDaysInput;
   ChildNotFound: ResolverTypeWrapper<ChildNotFound>;
   ChokingHazard: ResolverTypeWrapper<ChokingHazard>;
   Clash: ResolverTypeWrapper<ClashRow>;
@@ -3343,6 +3636,13 @@ export type ResolversTypes = {
   DishNotOffered: ResolverTypeWrapper<DishNotOffered>;
   DishStep: ResolverTypeWrapper<DishStep>;
   DishUnknown: ResolverTypeWrapper<DishUnknown>;
+  Disruption: ResolverTypeWrapper<DisruptionRow>;
+  DisruptionInput: DisruptionInput;
+  DisruptionKind: DisruptionKind;
+  DisruptionOffer: ResolverTypeWrapper<DisruptionOfferRow>;
+  DisruptionOfferResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['DisruptionOfferResult']>;
+  DisruptionPayload: ResolverTypeWrapper<DisruptionPayloadRow>;
+  EarlyFinishInput: EarlyFinishInput;
   EnergyMethod: EnergyMethod;
   EnrolChildInput: EnrolChildInput;
   EnrolChildPayload: ResolverTypeWrapper<Omit<EnrolChildPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
@@ -3358,6 +3658,7 @@ export type ResolversTypes = {
   Float: ResolverTypeWrapper<Scalars['Float']['output']>;
   Food: ResolverTypeWrapper<FoodRow>;
   FoodMeasure: ResolverTypeWrapper<FoodMeasure>;
+  FoodMissingInput: FoodMissingInput;
   FreezerStock: ResolverTypeWrapper<FreezerStockRow>;
   HoldingPoint: ResolverTypeWrapper<HoldingPoint>;
   HouseRule: HouseRule;
@@ -3367,6 +3668,7 @@ export type ResolversTypes = {
   InputIssue: ResolverTypeWrapper<InputIssue>;
   Int: ResolverTypeWrapper<Scalars['Int']['output']>;
   InvalidInput: ResolverTypeWrapper<InvalidInput>;
+  ItemDifference: ResolverTypeWrapper<ItemDifferenceRow>;
   ItemHolding: ResolverTypeWrapper<ItemHoldingRow>;
   KeyReused: ResolverTypeWrapper<KeyReused>;
   Kitchen: ResolverTypeWrapper<KitchenRow>;
@@ -3465,6 +3767,8 @@ export type ResolversTypes = {
   RemoveSchoolDayResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveSchoolDayResult']>;
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReportAbsenceResult']>;
+  ReportDisruptionInput: ReportDisruptionInput;
+  ReportDisruptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReportDisruptionResult']>;
   Retention: ResolverTypeWrapper<Retention>;
   RetentionBasis: RetentionBasis;
   RevisionPassed: ResolverTypeWrapper<RevisionPassed>;
@@ -3491,6 +3795,7 @@ export type ResolversTypes = {
   SchoolTerm: ResolverTypeWrapper<SchoolTerm>;
   Season: ResolverTypeWrapper<Season>;
   ServedWarmth: ServedWarmth;
+  SessionDifference: ResolverTypeWrapper<SessionDifferenceRow>;
   SessionTiming: ResolverTypeWrapper<SessionTimingRow>;
   SetEnergyMethodInput: SetEnergyMethodInput;
   SetEnergyMethodResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetEnergyMethodResult']>;
@@ -3514,7 +3819,9 @@ export type ResolversTypes = {
   SetStockInput: SetStockInput;
   SetStockResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetStockResult']>;
   SharingGain: ResolverTypeWrapper<SharingGain>;
+  ShoppingDifference: ResolverTypeWrapper<ShoppingDifferenceRow>;
   ShoppingLine: ResolverTypeWrapper<ShoppingLineRow>;
+  ShortMorningInput: ShortMorningInput;
   Slot: Slot;
   SourcedFigure: ResolverTypeWrapper<SourcedFigure>;
   SpareDish: ResolverTypeWrapper<SpareDishRow>;
@@ -3534,8 +3841,10 @@ export type ResolversTypes = {
   TakeTaskInput: TakeTaskInput;
   TakeTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['TakeTaskResult']>;
   Task: ResolverTypeWrapper<TaskRow>;
+  TaskDifference: ResolverTypeWrapper<TaskDifferenceRow>;
   TaskHeld: ResolverTypeWrapper<Omit<TaskHeld, 'holder'> & { holder?: Maybe<ResolversTypes['Person']> }>;
   TaskPayload: ResolverTypeWrapper<Omit<TaskPayload, 'task'> & { task: ResolversTypes['Task'] }>;
+  TripDaysInput: TripDaysInput;
   UnitSystem: UnitSystem;
   UnpinItemInput: UnpinItemInput;
   UnpinItemResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['UnpinItemResult']>;
@@ -3547,12 +3856,15 @@ export type ResolversTypes = {
   WayOutChange: ResolverTypeWrapper<WayOutChangeRow>;
   Week: ResolverTypeWrapper<WeekRow>;
   WeekAgreed: ResolverTypeWrapper<WeekAgreed>;
+  WeekDifference: ResolverTypeWrapper<WeekDifferenceRow>;
   WeekInfeasible: ResolverTypeWrapper<WeekInfeasibleRow>;
   WeekPayload: ResolverTypeWrapper<WeekPayloadRow>;
   WeekPlan: ResolverTypeWrapper<WeekPlanRow>;
   Weekday: Weekday;
   WindowKind: WindowKind;
   WishTotals: ResolverTypeWrapper<WishTotals>;
+  WithdrawDisruptionInput: WithdrawDisruptionInput;
+  WithdrawDisruptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawDisruptionResult']>;
   WorkState: WorkState;
 };
 
@@ -3565,17 +3877,21 @@ export type ResolversParentTypes = {
   AllergyInput: AllergyInput;
   AllergyPayload: Omit<AllergyPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
   Alternative: AlternativeRow;
+  ApplianceBrokenInput: ApplianceBrokenInput;
   ApplianceUse: ApplianceUseRow;
   ApplianceUses: ApplianceUsesRow;
   Base: BaseRow;
   Batch: BatchRow;
+  BatchDifference: BatchDifferenceRow;
   BatchFeed: BatchFeedRow;
+  BatchSize: BatchSize;
   BlockReason: BlockReasonRow;
   Boolean: Scalars['Boolean']['output'];
   Box: BoxRow;
   BoxBlocked: BoxBlocked;
   BoxCard: BoxCardRow;
   BoxClosed: BoxClosed;
+  BoxDifference: BoxDifferenceRow;
   BoxItem: BoxItemRow;
   BoxItemNote: BoxItemNoteRow;
   BoxPacking: Omit<BoxPacking, 'packedBy'> & { packedBy?: Maybe<ResolversParentTypes['Person']> };
@@ -3587,6 +3903,7 @@ export type ResolversParentTypes = {
   CarerTasks: CarerTasksRow;
   Caution: CautionRow;
   Child: ChildRow;
+  ChildDaysInput: ChildDaysInput;
   ChildNotFound: ChildNotFound;
   ChokingHazard: ChokingHazard;
   Clash: ClashRow;
@@ -3613,6 +3930,12 @@ export type ResolversParentTypes = {
   DishNotOffered: DishNotOffered;
   DishStep: DishStep;
   DishUnknown: DishUnknown;
+  Disruption: DisruptionRow;
+  DisruptionInput: DisruptionInput;
+  DisruptionOffer: DisruptionOfferRow;
+  DisruptionOfferResult: ResolversUnionTypes<ResolversParentTypes>['DisruptionOfferResult'];
+  DisruptionPayload: DisruptionPayloadRow;
+  EarlyFinishInput: EarlyFinishInput;
   EnrolChildInput: EnrolChildInput;
   EnrolChildPayload: Omit<EnrolChildPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
   EnrolChildResult: ResolversUnionTypes<ResolversParentTypes>['EnrolChildResult'];
@@ -3626,6 +3949,7 @@ export type ResolversParentTypes = {
   Float: Scalars['Float']['output'];
   Food: FoodRow;
   FoodMeasure: FoodMeasure;
+  FoodMissingInput: FoodMissingInput;
   FreezerStock: FreezerStockRow;
   HoldingPoint: HoldingPoint;
   Household: HouseholdRow;
@@ -3634,6 +3958,7 @@ export type ResolversParentTypes = {
   InputIssue: InputIssue;
   Int: Scalars['Int']['output'];
   InvalidInput: InvalidInput;
+  ItemDifference: ItemDifferenceRow;
   ItemHolding: ItemHoldingRow;
   KeyReused: KeyReused;
   Kitchen: KitchenRow;
@@ -3726,6 +4051,8 @@ export type ResolversParentTypes = {
   RemoveSchoolDayResult: ResolversUnionTypes<ResolversParentTypes>['RemoveSchoolDayResult'];
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolversUnionTypes<ResolversParentTypes>['ReportAbsenceResult'];
+  ReportDisruptionInput: ReportDisruptionInput;
+  ReportDisruptionResult: ResolversUnionTypes<ResolversParentTypes>['ReportDisruptionResult'];
   Retention: Retention;
   RevisionPassed: RevisionPassed;
   Rule: RuleRow;
@@ -3746,6 +4073,7 @@ export type ResolversParentTypes = {
   SchoolProvisionInput: SchoolProvisionInput;
   SchoolTerm: SchoolTerm;
   Season: Season;
+  SessionDifference: SessionDifferenceRow;
   SessionTiming: SessionTimingRow;
   SetEnergyMethodInput: SetEnergyMethodInput;
   SetEnergyMethodResult: ResolversUnionTypes<ResolversParentTypes>['SetEnergyMethodResult'];
@@ -3769,7 +4097,9 @@ export type ResolversParentTypes = {
   SetStockInput: SetStockInput;
   SetStockResult: ResolversUnionTypes<ResolversParentTypes>['SetStockResult'];
   SharingGain: SharingGain;
+  ShoppingDifference: ShoppingDifferenceRow;
   ShoppingLine: ShoppingLineRow;
+  ShortMorningInput: ShortMorningInput;
   SourcedFigure: SourcedFigure;
   SpareDish: SpareDishRow;
   SpareUse: SpareUseRow;
@@ -3784,8 +4114,10 @@ export type ResolversParentTypes = {
   TakeTaskInput: TakeTaskInput;
   TakeTaskResult: ResolversUnionTypes<ResolversParentTypes>['TakeTaskResult'];
   Task: TaskRow;
+  TaskDifference: TaskDifferenceRow;
   TaskHeld: Omit<TaskHeld, 'holder'> & { holder?: Maybe<ResolversParentTypes['Person']> };
   TaskPayload: Omit<TaskPayload, 'task'> & { task: ResolversParentTypes['Task'] };
+  TripDaysInput: TripDaysInput;
   UnpinItemInput: UnpinItemInput;
   UnpinItemResult: ResolversUnionTypes<ResolversParentTypes>['UnpinItemResult'];
   UpperLevel: UpperLevel;
@@ -3796,10 +4128,13 @@ export type ResolversParentTypes = {
   WayOutChange: WayOutChangeRow;
   Week: WeekRow;
   WeekAgreed: WeekAgreed;
+  WeekDifference: WeekDifferenceRow;
   WeekInfeasible: WeekInfeasibleRow;
   WeekPayload: WeekPayloadRow;
   WeekPlan: WeekPlanRow;
   WishTotals: WishTotals;
+  WithdrawDisruptionInput: WithdrawDisruptionInput;
+  WithdrawDisruptionResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawDisruptionResult'];
 };
 
 export type AgreeWeekResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AgreeWeekResult'] = ResolversParentTypes['AgreeWeekResult']> = {
@@ -3871,10 +4206,22 @@ export type BatchResolvers<ContextType = GraphqlContext, ParentType extends Reso
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type BatchDifferenceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BatchDifference'] = ResolversParentTypes['BatchDifference']> = {
+  after?: Resolver<Maybe<ResolversTypes['BatchSize']>, ParentType, ContextType>;
+  base?: Resolver<ResolversTypes['Base'], ParentType, ContextType>;
+  before?: Resolver<Maybe<ResolversTypes['BatchSize']>, ParentType, ContextType>;
+  session?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type BatchFeedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BatchFeed'] = ResolversParentTypes['BatchFeed']> = {
   children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
   date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type BatchSizeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BatchSize'] = ResolversParentTypes['BatchSize']> = {
+  batches?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  grams?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
 export type BlockReasonResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BlockReason'] = ResolversParentTypes['BlockReason']> = {
@@ -3920,6 +4267,13 @@ export type BoxClosedResolvers<ContextType = GraphqlContext, ParentType extends 
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   state?: Resolver<ResolversTypes['BoxState'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type BoxDifferenceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxDifference'] = ResolversParentTypes['BoxDifference']> = {
+  after?: Resolver<ReadonlyArray<ResolversTypes['ItemDifference']>, ParentType, ContextType>;
+  before?: Resolver<ReadonlyArray<ResolversTypes['ItemDifference']>, ParentType, ContextType>;
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
 };
 
 export type BoxItemResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxItem'] = ResolversParentTypes['BoxItem']> = {
@@ -4220,6 +4574,39 @@ export type DishUnknownResolvers<ContextType = GraphqlContext, ParentType extend
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type DisruptionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Disruption'] = ResolversParentTypes['Disruption']> = {
+  appliance?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  child?: Resolver<Maybe<ResolversTypes['Child']>, ParentType, ContextType>;
+  date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  endsAt?: Resolver<Maybe<ResolversTypes['LocalTime']>, ParentType, ContextType>;
+  foodKind?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['DisruptionKind'], ParentType, ContextType>;
+  minutes?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  reason?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  units?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  until?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+};
+
+export type DisruptionOfferResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DisruptionOffer'] = ResolversParentTypes['DisruptionOffer']> = {
+  difference?: Resolver<Maybe<ResolversTypes['WeekDifference']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type DisruptionOfferResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DisruptionOfferResult'] = ResolversParentTypes['DisruptionOfferResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'DisruptionOffer' | 'HouseholdNotFound' | 'InvalidInput' | 'NotPermitted' | 'WeekInfeasible', ParentType, ContextType>;
+};
+
+export type DisruptionPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DisruptionPayload'] = ResolversParentTypes['DisruptionPayload']> = {
+  changedBoxes?: Resolver<ReadonlyArray<ResolversTypes['Box']>, ParentType, ContextType>;
+  difference?: Resolver<Maybe<ResolversTypes['WeekDifference']>, ParentType, ContextType>;
+  disruption?: Resolver<Maybe<ResolversTypes['Disruption']>, ParentType, ContextType>;
+  infeasible?: Resolver<Maybe<ResolversTypes['WeekInfeasible']>, ParentType, ContextType>;
+  week?: Resolver<Maybe<ResolversTypes['Week']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type EnrolChildPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EnrolChildPayload'] = ResolversParentTypes['EnrolChildPayload']> = {
   child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
   household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
@@ -4307,6 +4694,7 @@ export type HouseholdResolvers<ContextType = GraphqlContext, ParentType extends 
   carers?: Resolver<ReadonlyArray<ResolversTypes['Carer']>, ParentType, ContextType>;
   children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
   currency?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  disruptions?: Resolver<ReadonlyArray<ResolversTypes['Disruption']>, ParentType, ContextType, RequireFields<HouseholdDisruptionsArgs, 'from' | 'to'>>;
   energyMethod?: Resolver<ResolversTypes['EnergyMethod'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   keepsOut?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
@@ -4338,6 +4726,14 @@ export type InvalidInputResolvers<ContextType = GraphqlContext, ParentType exten
   issues?: Resolver<ReadonlyArray<ResolversTypes['InputIssue']>, ParentType, ContextType>;
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type ItemDifferenceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ItemDifference'] = ResolversParentTypes['ItemDifference']> = {
+  breakKey?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  dish?: Resolver<ResolversTypes['Dish'], ParentType, ContextType>;
+  grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  pieces?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  slot?: Resolver<ResolversTypes['Slot'], ParentType, ContextType>;
 };
 
 export type ItemHoldingResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ItemHolding'] = ResolversParentTypes['ItemHolding']> = {
@@ -4524,6 +4920,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   removeOwnFood?: Resolver<ResolversTypes['RemoveOwnFoodResult'], ParentType, ContextType, RequireFields<MutationRemoveOwnFoodArgs, 'input'>>;
   removeSchoolDay?: Resolver<ResolversTypes['RemoveSchoolDayResult'], ParentType, ContextType, RequireFields<MutationRemoveSchoolDayArgs, 'input'>>;
   reportAbsence?: Resolver<ResolversTypes['ReportAbsenceResult'], ParentType, ContextType, RequireFields<MutationReportAbsenceArgs, 'input'>>;
+  reportDisruption?: Resolver<ResolversTypes['ReportDisruptionResult'], ParentType, ContextType, RequireFields<MutationReportDisruptionArgs, 'input'>>;
   saveOwnDish?: Resolver<ResolversTypes['SaveOwnDishResult'], ParentType, ContextType, RequireFields<MutationSaveOwnDishArgs, 'input'>>;
   saveOwnFood?: Resolver<ResolversTypes['SaveOwnFoodResult'], ParentType, ContextType, RequireFields<MutationSaveOwnFoodArgs, 'input'>>;
   setEnergyMethod?: Resolver<ResolversTypes['SetEnergyMethodResult'], ParentType, ContextType, RequireFields<MutationSetEnergyMethodArgs, 'input'>>;
@@ -4539,6 +4936,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   swapItem?: Resolver<ResolversTypes['SwapItemResult'], ParentType, ContextType, RequireFields<MutationSwapItemArgs, 'input'>>;
   takeTask?: Resolver<ResolversTypes['TakeTaskResult'], ParentType, ContextType, RequireFields<MutationTakeTaskArgs, 'input'>>;
   unpinItem?: Resolver<ResolversTypes['UnpinItemResult'], ParentType, ContextType, RequireFields<MutationUnpinItemArgs, 'input'>>;
+  withdrawDisruption?: Resolver<ResolversTypes['WithdrawDisruptionResult'], ParentType, ContextType, RequireFields<MutationWithdrawDisruptionArgs, 'input'>>;
 };
 
 export type NeedSourceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['NeedSource'] = ResolversParentTypes['NeedSource']> = {
@@ -4747,6 +5145,7 @@ export type QueryResolvers<ContextType = GraphqlContext, ParentType extends Reso
   alternatives?: Resolver<ReadonlyArray<ResolversTypes['Alternative']>, ParentType, ContextType, RequireFields<QueryAlternativesArgs, 'itemId'>>;
   dish?: Resolver<Maybe<ResolversTypes['Dish']>, ParentType, ContextType, RequireFields<QueryDishArgs, 'key'>>;
   dishes?: Resolver<ResolversTypes['DishConnection'], ParentType, ContextType, RequireFields<QueryDishesArgs, 'first'>>;
+  disruptionOffer?: Resolver<ResolversTypes['DisruptionOfferResult'], ParentType, ContextType, RequireFields<QueryDisruptionOfferArgs, 'disruption' | 'householdId'>>;
   food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'key'>>;
   household?: Resolver<Maybe<ResolversTypes['Household']>, ParentType, ContextType, RequireFields<QueryHouseholdArgs, 'id'>>;
   labelLaws?: Resolver<ReadonlyArray<ResolversTypes['LabelLaw']>, ParentType, ContextType, RequireFields<QueryLabelLawsArgs, 'on'>>;
@@ -4795,6 +5194,10 @@ export type RemoveSchoolDayResultResolvers<ContextType = GraphqlContext, ParentT
 
 export type ReportAbsenceResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ReportAbsenceResult'] = ResolversParentTypes['ReportAbsenceResult']> = {
   __resolveType: TypeResolveFn<'BoxClosed' | 'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'OutsideTerm' | 'RevisionPassed' | 'WeekInfeasible' | 'WeekPayload', ParentType, ContextType>;
+};
+
+export type ReportDisruptionResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ReportDisruptionResult'] = ResolversParentTypes['ReportDisruptionResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'DisruptionPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
 
 export type RetentionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Retention'] = ResolversParentTypes['Retention']> = {
@@ -4915,6 +5318,14 @@ export type SeasonResolvers<ContextType = GraphqlContext, ParentType extends Res
   source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type SessionDifferenceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SessionDifference'] = ResolversParentTypes['SessionDifference']> = {
+  changes?: Resolver<ReadonlyArray<ResolversTypes['TaskDifference']>, ParentType, ContextType>;
+  comes?: Resolver<ReadonlyArray<ResolversTypes['TaskDifference']>, ParentType, ContextType>;
+  goes?: Resolver<ReadonlyArray<ResolversTypes['TaskDifference']>, ParentType, ContextType>;
+  handsOnMinutesMore?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  session?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type SessionTimingResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SessionTiming'] = ResolversParentTypes['SessionTiming']> = {
   lastsMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   latestStartsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
@@ -4973,6 +5384,13 @@ export type SharingGainResolvers<ContextType = GraphqlContext, ParentType extend
   handsOnMinutesAlone?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   handsOnMinutesShared?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   savedMinutes?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+};
+
+export type ShoppingDifferenceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ShoppingDifference'] = ResolversParentTypes['ShoppingDifference']> = {
+  costMinor?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  food?: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+  packGrams?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  packs?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
 export type ShoppingLineResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ShoppingLine'] = ResolversParentTypes['ShoppingLine']> = {
@@ -5065,6 +5483,14 @@ export type TaskResolvers<ContextType = GraphqlContext, ParentType extends Resol
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type TaskDifferenceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['TaskDifference'] = ResolversParentTypes['TaskDifference']> = {
+  children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
+  handsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type TaskHeldResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['TaskHeld'] = ResolversParentTypes['TaskHeld']> = {
   holder?: Resolver<Maybe<ResolversTypes['Person']>, ParentType, ContextType>;
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -5127,6 +5553,15 @@ export type WeekAgreedResolvers<ContextType = GraphqlContext, ParentType extends
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type WeekDifferenceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WeekDifference'] = ResolversParentTypes['WeekDifference']> = {
+  batches?: Resolver<ReadonlyArray<ResolversTypes['BatchDifference']>, ParentType, ContextType>;
+  boxes?: Resolver<ReadonlyArray<ResolversTypes['BoxDifference']>, ParentType, ContextType>;
+  more?: Resolver<ResolversTypes['WishTotals'], ParentType, ContextType>;
+  notNeeded?: Resolver<ReadonlyArray<ResolversTypes['ShoppingDifference']>, ParentType, ContextType>;
+  sessions?: Resolver<ReadonlyArray<ResolversTypes['SessionDifference']>, ParentType, ContextType>;
+  toBuy?: Resolver<ReadonlyArray<ResolversTypes['ShoppingDifference']>, ParentType, ContextType>;
+};
+
 export type WeekInfeasibleResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WeekInfeasible'] = ResolversParentTypes['WeekInfeasible']> = {
   clash?: Resolver<Maybe<ResolversTypes['Clash']>, ParentType, ContextType>;
   conflicts?: Resolver<ReadonlyArray<ResolversTypes['Conflict']>, ParentType, ContextType>;
@@ -5148,6 +5583,7 @@ export type WeekPlanResolvers<ContextType = GraphqlContext, ParentType extends R
   cautions?: Resolver<ReadonlyArray<ResolversTypes['Caution']>, ParentType, ContextType>;
   certificate?: Resolver<Maybe<ResolversTypes['PlanCertificate']>, ParentType, ContextType>;
   createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  differenceFrom?: Resolver<Maybe<ResolversTypes['WeekDifference']>, ParentType, ContextType, RequireFields<WeekPlanDifferenceFromArgs, 'number'>>;
   estimatedCost?: Resolver<ResolversTypes['EstimatedCost'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   number?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
@@ -5172,6 +5608,10 @@ export type WishTotalsResolvers<ContextType = GraphqlContext, ParentType extends
   spareBaseGrams?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
+export type WithdrawDisruptionResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawDisruptionResult'] = ResolversParentTypes['WithdrawDisruptionResult']> = {
+  __resolveType: TypeResolveFn<'DisruptionPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
+};
+
 export type Resolvers<ContextType = GraphqlContext> = {
   AgreeWeekResult?: AgreeWeekResultResolvers<ContextType>;
   AllergenSource?: AllergenSourceResolvers<ContextType>;
@@ -5182,12 +5622,15 @@ export type Resolvers<ContextType = GraphqlContext> = {
   ApplianceUses?: ApplianceUsesResolvers<ContextType>;
   Base?: BaseResolvers<ContextType>;
   Batch?: BatchResolvers<ContextType>;
+  BatchDifference?: BatchDifferenceResolvers<ContextType>;
   BatchFeed?: BatchFeedResolvers<ContextType>;
+  BatchSize?: BatchSizeResolvers<ContextType>;
   BlockReason?: BlockReasonResolvers<ContextType>;
   Box?: BoxResolvers<ContextType>;
   BoxBlocked?: BoxBlockedResolvers<ContextType>;
   BoxCard?: BoxCardResolvers<ContextType>;
   BoxClosed?: BoxClosedResolvers<ContextType>;
+  BoxDifference?: BoxDifferenceResolvers<ContextType>;
   BoxItem?: BoxItemResolvers<ContextType>;
   BoxItemNote?: BoxItemNoteResolvers<ContextType>;
   BoxPacking?: BoxPackingResolvers<ContextType>;
@@ -5222,6 +5665,10 @@ export type Resolvers<ContextType = GraphqlContext> = {
   DishNotOffered?: DishNotOfferedResolvers<ContextType>;
   DishStep?: DishStepResolvers<ContextType>;
   DishUnknown?: DishUnknownResolvers<ContextType>;
+  Disruption?: DisruptionResolvers<ContextType>;
+  DisruptionOffer?: DisruptionOfferResolvers<ContextType>;
+  DisruptionOfferResult?: DisruptionOfferResultResolvers<ContextType>;
+  DisruptionPayload?: DisruptionPayloadResolvers<ContextType>;
   EnrolChildPayload?: EnrolChildPayloadResolvers<ContextType>;
   EnrolChildResult?: EnrolChildResultResolvers<ContextType>;
   Enrolment?: EnrolmentResolvers<ContextType>;
@@ -5237,6 +5684,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   HouseholdNotFound?: HouseholdNotFoundResolvers<ContextType>;
   InputIssue?: InputIssueResolvers<ContextType>;
   InvalidInput?: InvalidInputResolvers<ContextType>;
+  ItemDifference?: ItemDifferenceResolvers<ContextType>;
   ItemHolding?: ItemHoldingResolvers<ContextType>;
   KeyReused?: KeyReusedResolvers<ContextType>;
   Kitchen?: KitchenResolvers<ContextType>;
@@ -5302,6 +5750,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   RemoveOwnFoodResult?: RemoveOwnFoodResultResolvers<ContextType>;
   RemoveSchoolDayResult?: RemoveSchoolDayResultResolvers<ContextType>;
   ReportAbsenceResult?: ReportAbsenceResultResolvers<ContextType>;
+  ReportDisruptionResult?: ReportDisruptionResultResolvers<ContextType>;
   Retention?: RetentionResolvers<ContextType>;
   RevisionPassed?: RevisionPassedResolvers<ContextType>;
   Rule?: RuleResolvers<ContextType>;
@@ -5319,6 +5768,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   SchoolProvision?: SchoolProvisionResolvers<ContextType>;
   SchoolTerm?: SchoolTermResolvers<ContextType>;
   Season?: SeasonResolvers<ContextType>;
+  SessionDifference?: SessionDifferenceResolvers<ContextType>;
   SessionTiming?: SessionTimingResolvers<ContextType>;
   SetEnergyMethodResult?: SetEnergyMethodResultResolvers<ContextType>;
   SetEquipmentResult?: SetEquipmentResultResolvers<ContextType>;
@@ -5332,6 +5782,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   SetSchoolProvisionResult?: SetSchoolProvisionResultResolvers<ContextType>;
   SetStockResult?: SetStockResultResolvers<ContextType>;
   SharingGain?: SharingGainResolvers<ContextType>;
+  ShoppingDifference?: ShoppingDifferenceResolvers<ContextType>;
   ShoppingLine?: ShoppingLineResolvers<ContextType>;
   SourcedFigure?: SourcedFigureResolvers<ContextType>;
   SpareDish?: SpareDishResolvers<ContextType>;
@@ -5343,6 +5794,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   SwapRefused?: SwapRefusedResolvers<ContextType>;
   TakeTaskResult?: TakeTaskResultResolvers<ContextType>;
   Task?: TaskResolvers<ContextType>;
+  TaskDifference?: TaskDifferenceResolvers<ContextType>;
   TaskHeld?: TaskHeldResolvers<ContextType>;
   TaskPayload?: TaskPayloadResolvers<ContextType>;
   UnpinItemResult?: UnpinItemResultResolvers<ContextType>;
@@ -5354,9 +5806,11 @@ export type Resolvers<ContextType = GraphqlContext> = {
   WayOutChange?: WayOutChangeResolvers<ContextType>;
   Week?: WeekResolvers<ContextType>;
   WeekAgreed?: WeekAgreedResolvers<ContextType>;
+  WeekDifference?: WeekDifferenceResolvers<ContextType>;
   WeekInfeasible?: WeekInfeasibleResolvers<ContextType>;
   WeekPayload?: WeekPayloadResolvers<ContextType>;
   WeekPlan?: WeekPlanResolvers<ContextType>;
   WishTotals?: WishTotalsResolvers<ContextType>;
+  WithdrawDisruptionResult?: WithdrawDisruptionResultResolvers<ContextType>;
 };
 

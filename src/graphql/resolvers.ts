@@ -1,4 +1,11 @@
 import type { Resolvers } from "./generated.js";
+import {
+  differencesOfPlan,
+  disruptionMutations,
+  disruptionQueries,
+  disruptionsOfHousehold,
+  disruptionTypes,
+} from "./disruption.resolvers.js";
 import { foodResolvers } from "./food.resolvers.js";
 import { householdResolvers } from "./household.resolvers.js";
 import { foodOnLabels, labelLawQueries } from "./label-law.resolvers.js";
@@ -47,7 +54,7 @@ export const resolvers: Resolvers = {
   ...food,
   Food: { ...plainFood, ...foodOnLabels },
   ...household,
-  Household: { ...plainHousehold, ...ownLists },
+  Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold },
   ...node,
   ...ownTypes,
   ...person,
@@ -56,11 +63,13 @@ export const resolvers: Resolvers = {
   ...recheck,
   ...whyTypes,
   ...timetableTypes,
-  WeekPlan: { ...plainPlan, ...timetableOfPlan },
   Task: { ...plainTask, ...latestOfTask },
+  ...disruptionTypes,
   Box: { ...plainBox, ...boxOnBlocks },
   BoxItem: { ...plainItem, ...whyOfItems },
+  WeekPlan: { ...plainPlan, ...timetableOfPlan, ...differencesOfPlan },
   Query: {
+    ...disruptionQueries,
     ...foodQueries,
     ...householdQueries,
     ...labelLawQueries,
@@ -71,6 +80,13 @@ export const resolvers: Resolvers = {
     ...weekQueries,
     ...whyQueries,
   },
-  Mutation: { ...ownMutations, ...householdMutations, ...recheckMutations, ...schoolMutations, ...weekMutations },
+  Mutation: {
+    ...disruptionMutations,
+    ...ownMutations,
+    ...householdMutations,
+    ...recheckMutations,
+    ...schoolMutations,
+    ...weekMutations,
+  },
   Subscription: { ...weekSubscriptions, ...recheckSubscriptions },
 };

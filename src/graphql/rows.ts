@@ -20,7 +20,9 @@ import type { PricedDish } from "../domain/planner/price.js";
 import type { Requirement } from "../domain/planner/requirements.js";
 import type { Change, VerifiedWayOut } from "../domain/planner/ways-out.js";
 import type { BoxCard, BoxPart } from "../app/box-card.js";
-import type { Caution, SpareUse } from "../domain/week.js";
+import type { DisruptionRow } from "../database/disruption.js";
+import type { BoxChange, SessionChange, WeekDifference } from "../domain/week-difference.js";
+import type { Caution, SpareUse, TaskPlan } from "../domain/week.js";
 
 export interface MeNode {
   readonly person: PersonRow;
@@ -173,4 +175,24 @@ export interface StillInUseNode {
 export interface LabelsUnreadNode {
   readonly message: string;
   readonly foods: readonly string[];
+}
+export interface DisruptionNode {
+  readonly row: DisruptionRow;
+  readonly householdId: string;
+}
+export interface WeekDifferenceNode {
+  readonly row: WeekDifference;
+  readonly householdId: string;
+}
+export interface BoxDifferenceNode {
+  readonly row: BoxChange;
+  readonly householdId: string;
+}
+export interface SessionDifferenceNode {
+  readonly row: SessionChange;
+  readonly householdId: string;
+}
+export interface TaskDifferenceNode {
+  readonly row: TaskPlan;
+  readonly householdId: string;
 }

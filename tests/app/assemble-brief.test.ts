@@ -1,5 +1,6 @@
 import type { RuleSetDocument } from "../../shared/rule-set.js";
 import { assembleBrief, nextSchoolDay, weekStartOf, type BriefParts } from "../../src/app/assemble-brief.js";
+import type { ChildDisruptionRow, KitchenDisruptionRow } from "../../src/database/disruption.js";
 import type { ChildRow, HouseholdRow, SchoolDayRow, SchoolRow } from "../../src/database/household.js";
 import type { PlanningFacts } from "../../src/database/planning.js";
 import type { Reference } from "../../src/database/reference.js";
@@ -140,11 +141,35 @@ const household = (change: Partial<HouseholdRow> = {}): HouseholdRow => ({
 const facts = (change: Partial<PlanningFacts> = {}): PlanningFacts => ({
   residenceDays: [],
   residences: [{ childId: "ari", householdId: HERE }],
-  absences: [],
+  childDisruptions: [],
+  kitchenDisruptions: [],
   pins: [],
   relaxations: [],
   elsewhere: [],
   history: [],
+  ...change,
+});
+
+const ofChild = (kind: ChildDisruptionRow["kind"], date: string, change: Partial<ChildDisruptionRow> = {}) => ({
+  id: `${kind}-${date}`,
+  kind,
+  childId: "ari",
+  date,
+  until: date,
+  endsAt: null,
+  reason: "",
+  ...change,
+});
+const absent = (date: string) => ofChild("ABSENT", date);
+const ofKitchen = (kind: KitchenDisruptionRow["kind"], date: string, change: Partial<KitchenDisruptionRow> = {}) => ({
+  id: `${kind}-${date}`,
+  kind,
+  date,
+  until: date,
+  foodKind: null,
+  appliance: null,
+  units: null,
+  minutes: null,
   ...change,
 });
 
@@ -321,7 +346,7 @@ describe("which boxes a household packs", () => {
     expect(datesOf({ household: household({ children: [child({ schoolMealDays: ["TUESDAY", "FRIDAY"] })] }) })).toEqual(
       [monday, wednesday, thursday],
     );
-    expect(datesOf({ facts: facts({ absences: [{ childId: "ari", date: monday }] }) })).toEqual([
+    expect(datesOf({ facts: facts({ childDisruptions: [absent(monday)] }) })).toEqual([
       tuesday,
       wednesday,
       thursday,
@@ -452,7 +477,7 @@ describe("what stays when a week is planned again", () => {
     expect(again.pins.filter(({ because }) => because === "PINNED").map(({ date }) => date)).toEqual([friday]);
     expect(again.pins.filter(({ date }) => date === monday).map(({ dish }) => dish)).toEqual(["packed-dish"]);
     // Nobody is at school then, so there is nothing to pin.
-    const ill = brief({ facts: facts({ pins, absences: [{ childId: "ari", date: friday }] }) });
+    const ill = brief({ facts: facts({ pins, childDisruptions: [absent(friday)] }) });
     expect(ill.pins.map(({ date }) => date)).toEqual([monday]);
   });
 
@@ -490,7 +515,7 @@ describe("the kitchen's part of a brief", () => {
   });
 
   it("cooks nothing for days on which nobody here has a box", () => {
-    const only = facts({ absences: [tuesday, wednesday].map((date) => ({ childId: "ari", date })) });
+    const only = facts({ childDisruptions: [tuesday, wednesday].map((date) => absent(date)) });
     expect(brief({ facts: only }).sessions.map(({ key }) => key)).toEqual(["weekend-2027-01-10"]);
     const none = facts({ residences: [{ childId: "ari", householdId: THERE }] });
     expect(brief({ facts: none })).toMatchObject({ children: [], sessions: [] });
@@ -534,5 +559,72 @@ describe("the calendar of a household", () => {
     expect(nextSchoolDay(closed, "2027-01-16")).toBe("2027-01-19");
     expect(nextSchoolDay(household(), "2027-03-26")).toBeNull();
     expect(nextSchoolDay(household({ children: [child({ enrolments: [] })] }), monday)).toBeNull();
+  });
+});
+
+describe("what was reported", () => {
+  const days = (rows: readonly ChildDisruptionRow[]) =>
+    brief({ facts: facts({ childDisruptions: rows }) }).children[0]!.days;
+  const usual = days([]);
+  const dayOf = (rows: readonly ChildDisruptionRow[], date: string) => days(rows).find((day) => day.date === date)!;
+
+  it("takes the child's boxes off every day of an absence or a closed school", () => {
+    for (const kind of ["ABSENT", "SCHOOL_CLOSED"] as const) {
+      const off = days([ofChild(kind, tuesday, { until: thursday })]).map(({ date }) => date);
+      expect(off).toEqual(usual.map(({ date }) => date).filter((date) => date < tuesday || date > thursday));
+    }
+    expect(days([ofChild("ABSENT", tuesday, { childId: "somebody-else" })])).toEqual(usual);
+  });
+
+  it("drops the breaks at or after an early finish, as the school's calendar does, the earlier of two counting", () => {
+    const ends = (endsAt: string) => ofChild("EARLY_FINISH", friday, { endsAt });
+    const calendar = [
+      { date: friday, kind: "EARLY_FINISH" as const, title: "x", endsAt: "11:30", schoolClassId: null },
+    ];
+    const byCalendar = brief({ household: household({ schools: [school(calendar)] }) });
+    expect(days([ends("11:30")])).toEqual(byCalendar.children[0]!.days);
+    expect(dayOf([ends("11:30")], friday).breaks.map(({ key }) => key)).not.toContain("lunch");
+    expect(dayOf([ends("11:31")], friday).breaks.map(({ key }) => key)).toContain("lunch");
+    const both = brief({
+      household: household({ schools: [school(calendar)] }),
+      facts: facts({ childDisruptions: [ends("14:00")] }),
+    });
+    expect(both.children[0]!.days).toEqual(byCalendar.children[0]!.days);
+    expect(days([ends("08:30")]).map(({ date }) => date)).not.toContain(friday);
+  });
+
+  it("lets go of a pin in a break that fell away, and of nothing else", () => {
+    const pin = { childId: "ari", date: friday, slot: "FRUIT" as const, place: 0, dish: "pinned-dish" };
+    const pins = ["morning", "lunch"].map((breakKey) => ({ ...pin, breakKey }));
+    const early = facts({ pins, childDisruptions: [ofChild("EARLY_FINISH", friday, { endsAt: "11:30" })] });
+    expect(brief({ facts: early }).pins.map(({ breakKey }) => breakKey)).toEqual(["morning"]);
+  });
+
+  it("leaves nothing to cool or heat on a trip day", () => {
+    expect(dayOf([ofChild("TRIP", wednesday)], wednesday).facility).toBe("NEITHER");
+    expect(dayOf([ofChild("TRIP", wednesday)], thursday).facility).toBe("REHEATING");
+  });
+
+  it("takes a food or an appliance out of every week it touches, until its last day is over", () => {
+    const eggs = ofKitchen("FOOD_MISSING", tuesday, { until: wednesday, foodKind: "egg" });
+    const oven = ofKitchen("APPLIANCE_BROKEN", tuesday, { until: wednesday, appliance: "OVEN", units: 1 });
+    const then = (date: string) =>
+      brief({ now: { date, time: "12:00" }, facts: facts({ kitchenDisruptions: [eggs, oven] }) });
+    for (const date of [monday, wednesday])
+      expect([then(date).outOf, then(date).household.equipment]).toEqual([["egg"], []]);
+    expect([then(thursday).outOf, then(thursday).household.equipment]).toEqual([[], [{ kind: "OVEN", units: 1 }]]);
+    const later = { ...eggs, date: "2027-01-18", until: "2027-01-20" };
+    expect(brief({ facts: facts({ kitchenDisruptions: [later] }) }).outOf).toEqual([]);
+  });
+
+  it("leaves the last minutes of a short morning, and never more than there were", () => {
+    const morning = (minutes: number) =>
+      brief({
+        facts: facts({ kitchenDisruptions: [ofKitchen("SHORT_MORNING", wednesday, { minutes })] }),
+      }).sessions.find(({ key }) => key === "morning-2027-01-13")!;
+    // 50 minutes from 06:50, 25 of them hands-on; the child leaves at 08:15.
+    expect(morning(10)).toMatchObject({ startsAt: "07:30", elapsedMinutes: 10, handsOnMinutes: 10 });
+    expect(morning(0)).toMatchObject({ startsAt: "07:40", elapsedMinutes: 0, handsOnMinutes: 0 });
+    expect(morning(600)).toMatchObject({ startsAt: "06:50", elapsedMinutes: 50, handsOnMinutes: 25 });
   });
 });

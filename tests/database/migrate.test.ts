@@ -75,8 +75,10 @@ test("two servers that migrate at the same time do not trip over each other", as
 
 test("the migrations make exactly the tables that prisma/schema.prisma describes, and a missing column shows", async () => {
   expect(await diffSchema(database.ownerUrl)).toBe("");
-  await database.owner`alter table absence drop column reason`;
-  expect(await diffSchema(database.ownerUrl)).toContain('ALTER TABLE "absence" ADD COLUMN     "reason" TEXT NOT NULL');
+  await database.owner`alter table child_disruption drop column reason`;
+  expect(await diffSchema(database.ownerUrl)).toContain(
+    'ALTER TABLE "child_disruption" ADD COLUMN     "reason" TEXT NOT NULL',
+  );
 });
 
 describe("an owner that is not a superuser", () => {

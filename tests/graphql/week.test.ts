@@ -13,7 +13,7 @@ const send = async (document: string, input: Record<string, unknown>, person = a
 const rows = async () => {
   const [row] = await database.owner<{ count: number }[]>`
     select (select count(*) from week_plan)::int + (select count(*) from lunch_box)::int + (select count(*) from pin)::int
-      + (select count(*) from absence)::int + (select count(*) from idempotency_key)::int as count`;
+      + (select count(*) from child_disruption)::int + (select count(*) from idempotency_key)::int as count`;
   return row!.count;
 };
 

@@ -1,0 +1,122 @@
+/** A week planned again from one that stands, with everything held that can stay as it is. */
+import type { WeekRow } from "../database/week.js";
+import type { PinBrief, WeekBrief } from "../domain/brief.js";
+import type { WeekDraft } from "../domain/week.js";
+import type { App, PlanAnswer } from "./app.js";
+import { planWithProgress } from "./plan-week.js";
+import type { WeekInputs } from "./read-brief.js";
+
+/** The week that is left when its last box has fallen away. */
+export const nothingToPack: PlanAnswer = {
+  outcome: {
+    kind: "PLANNED",
+    draft: {
+      boxes: [],
+      batches: [],
+      readyUses: [],
+      tasks: [],
+      sessions: [],
+      shopping: [],
+      cautions: (["LABELS", "CHOKING", "HOLDING", "NUTRITION"] as const).map((about) => ({ kind: "GENERAL", about })),
+      wishes: {
+        handsOnMinutes: 0,
+        costMinor: 0,
+        spareBaseGrams: 0,
+        nutrientShortfallPercent: 0,
+        refusalPoints: 0,
+        monotonyPoints: 0,
+        objectivePoints: 0,
+      },
+    },
+    seed: 0,
+    steps: 0,
+    problemHash: "no box is left",
+    objectivePoints: 0,
+  },
+  compared: false,
+  aloneMinutes: null,
+  problem: null,
+};
+
+const keyOf = (box: { readonly childId: string; readonly date: string }) => `${box.childId}@${box.date}`;
+
+/**
+ * First with every box but the free ones held where it is: when the free ones are those that cannot stay, no week changes fewer
+ * boxes. Only when no week is left that way may others move, as few as they must.
+ * @param loose the brief to plan by, staying close to the week
+ * @param free boxes "childId@date"
+ */
+export async function planHolding(
+  app: App,
+  inputs: WeekInputs,
+  week: WeekRow,
+  loose: WeekBrief,
+  free: ReadonlySet<string>,
+): Promise<PlanAnswer> {
+  if (loose.children.length === 0) return nothingToPack;
+  const held = holding(loose, week, free);
+  const first = await planWithProgress(app, inputs, held, { compare: false });
+  if (first.outcome.kind === "PLANNED")
+    return { ...first, outcome: { ...first.outcome, draft: withOldReasons(first.outcome.draft, week, inputs) } };
+  return planWithProgress(app, inputs, loose, { compare: false });
+}
+
+function holding(brief: WeekBrief, week: WeekRow, free: ReadonlySet<string>): WeekBrief {
+  const breakOf = (box: { readonly childId: string; readonly date: string }, breakKey: string) =>
+    `${keyOf(box)}/${breakKey}`;
+  const due = new Set(
+    brief.children.flatMap(({ id, days }) =>
+      days.flatMap((day) => day.breaks.map(({ key }) => breakOf({ childId: id, date: day.date }, key))),
+    ),
+  );
+  const placeOf = (pin: Omit<PinBrief, "dish" | "because">) =>
+    [pin.childId, pin.date, pin.breakKey, pin.slot, pin.position].join("|");
+  const there = new Set(brief.pins.map(placeOf));
+  const more = week.plan.boxes
+    .filter((box) => !free.has(keyOf(box)))
+    .flatMap((box) =>
+      box.items
+        .filter((item) => due.has(breakOf(box, item.breakKey)))
+        .map((item): PinBrief => ({
+          childId: box.childId,
+          date: box.date,
+          breakKey: item.breakKey,
+          slot: item.slot,
+          position: item.place,
+          dish: item.dish,
+          because: "PINNED",
+        })),
+    )
+    .filter((pin) => !there.has(placeOf(pin)));
+  return { ...brief, pins: [...brief.pins, ...more] };
+}
+
+/** What was only held for this plan was not pinned by a carer: it keeps the reasons it had. */
+function withOldReasons(draft: WeekDraft, week: WeekRow, inputs: WeekInputs): WeekDraft {
+  const old = new Map(week.plan.boxes.map((box) => [keyOf(box), box]));
+  return {
+    ...draft,
+    boxes: draft.boxes.map((box) => ({
+      ...box,
+      items: box.items.map((item) => {
+        const was = old
+          .get(keyOf(box))
+          ?.items.find(
+            (row) =>
+              row.breakKey === item.breakKey &&
+              row.slot === item.slot &&
+              row.place === item.position &&
+              row.dish === item.dish,
+          );
+        const pinned = inputs.facts.pins.some(
+          (pin) =>
+            keyOf(pin) === keyOf(box) &&
+            pin.breakKey === item.breakKey &&
+            pin.slot === item.slot &&
+            pin.place === item.position,
+        );
+        return was?.note && !pinned ? { ...item, pinned, why: was.note.reasons } : item;
+      }),
+    })),
+  };
+}
