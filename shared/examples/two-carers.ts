@@ -15,16 +15,23 @@ interface Box {
   child: { name: string };
   items: { labelsToRead: { key: string; name: string }[] }[];
 }
+interface Session {
+  key: string;
+  startsAt: string;
+  endsAt: string;
+  timing: { leastMinutes: number; provenShortest: boolean; latestStartsAt: string } | null;
+  carers: { carer: number; handsOnMinutes: number }[];
+}
 interface Home {
   id: string;
   revision: number;
-  week: { revision: number; plan: { tasks: Task[]; boxes: Box[] } } | null;
+  week: { revision: number; plan: { tasks: Task[]; boxes: Box[]; sessions: Session[] } } | null;
 }
 type Answer = { __typename: string; message?: string };
 
 const DAY = "2027-01-11";
 const HOME = `query Home($day: LocalDate!) { me { households { id revision week(date: $day) { revision plan {
-  tasks { id kind state startsAt text } boxes(date: $day) { id date state child { name } items { labelsToRead { key name } } } } } } } }`;
+  tasks { id kind state startsAt text } sessions { key startsAt endsAt timing { leastMinutes provenShortest latestStartsAt } carers { carer handsOnMinutes } } boxes(date: $day) { id date state child { name } items { labelsToRead { key name } } } } } } } }`;
 
 const tom = await signIn("demo:tom");
 const iris = await signIn("demo:iris");
@@ -32,6 +39,14 @@ const home = async () => (await tom<{ me: { households: Home[] } }>(HOME, { day:
 
 const { week } = await home();
 if (!week) throw new Error("Plan the week first: run family-app.");
+const morning = week.plan.sessions.find(({ key }) => key === `morning-${DAY}`);
+if (morning?.timing) {
+  const { leastMinutes, provenShortest, latestStartsAt } = morning.timing;
+  const share = morning.carers.map(({ carer, handsOnMinutes }) => `carer ${carer} ${handsOnMinutes} min`).join(", ");
+  console.log(
+    `the morning: ${morning.startsAt} to ${morning.endsAt} (${share}), begin by ${latestStartsAt}; ${provenShortest ? "no order of the tasks is shorter" : `at least ${leastMinutes} min in any order`}`,
+  );
+}
 const task = week.plan.tasks.find((entry) => entry.state === "OPEN")!;
 const TAKE =
   "mutation Take($input: TakeTaskInput!) { takeTask(input: $input) { __typename ... on UserError { message } } }";
