@@ -35,8 +35,9 @@ export type TimetableFault = {
 };
 
 const MINUTES_PER_DAY = 24 * 60;
-/** Dead ends that the search for a shorter session may learn from. */
+/** Dead ends that the search for a shorter session may learn from, at most, and times its tasks: one costs more where there are more. */
 const DEAD_ENDS = 2000;
+const DEAD_ENDS_BY_TASKS = 60_000;
 
 export interface Timetable {
   readonly tasks: readonly TaskPlan[];
@@ -80,7 +81,7 @@ export function scheduleSessions(input: TimetableInput): Result<Timetable, Timet
     const opens = minutesOf(startsAt) * TENTHS;
     const closes = opens + elapsedMinutes * TENTHS;
     // A session that is refused all the same needs no proof.
-    const deadEnds = isTooMuch ? 0 : DEAD_ENDS;
+    const deadEnds = isTooMuch ? 0 : Math.min(DEAD_ENDS, Math.ceil(DEAD_ENDS_BY_TASKS / jobs.length));
     const { placed, leastEnd, session } = findShortest({
       jobs,
       opens,
