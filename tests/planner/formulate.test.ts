@@ -112,11 +112,13 @@ describe("the formulation", () => {
   });
 
   test("a treat is welcome on Friday and dear on Monday, a disliked dish dear on every day", () => {
+    // Nothing is left over that the pizza could eat up on Monday.
+    const { problem, layout } = build(threeChildren({ ready: [] }));
     const costOf = (childId: string, date: string, dish: string) =>
-      whole.layout.places.flatMap(({ place, dishes }, p) => {
+      layout.places.flatMap(({ place, dishes }, p) => {
         if (place.childId !== childId || place.date !== date) return [];
         const c = dishes.findIndex(({ derived }) => derived.dish.key === dish);
-        return c < 0 ? [] : [whole.problem.positions[p]?.candidates[c]?.cost ?? 0];
+        return c < 0 ? [] : [problem.positions[p]?.candidates[c]?.cost ?? 0];
       })[0];
     const [first = "", , , , last = ""] = schoolDates;
     const treat = "mini-pizza-roasted-vegetables";
