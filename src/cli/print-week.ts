@@ -8,7 +8,7 @@ const COLUMNS = 100;
 const weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
 const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
-const dayName = (date: string) => {
+export const dayName = (date: string) => {
   const day = new Date(`${date}T00:00:00Z`);
   return `${weekdays[day.getUTCDay()]} ${day.getUTCDate()} ${months[day.getUTCMonth()]}`;
 };
@@ -38,9 +38,9 @@ const several = (piece: string) =>
         ? `${piece.slice(0, -1)}ies`
         : `${piece}s`;
 const whole = (figure: number) => String(Math.round(figure));
-const minutes = (figure: number) => `${Math.round(figure * 10) / 10} min`;
-const money = (minor: number, currency: string) => `${(minor / 100).toFixed(2)} ${currency}`;
-const list = (words: readonly string[]) => words.join(", ");
+export const minutes = (figure: number) => `${Math.round(figure * 10) / 10} min`;
+export const money = (minor: number, currency: string) => `${(minor / 100).toFixed(2)} ${currency}`;
+export const list = (words: readonly string[]) => words.join(", ");
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
 function amount(item: BoxItemRow, names: Names): string {
@@ -130,7 +130,7 @@ function printBoxes(plan: PlanRow, household: HouseholdRow, names: Names): strin
   ];
 }
 
-const sessionTitle = (key: string) => {
+export const sessionTitle = (key: string) => {
   const [kind, ...date] = key.split("-");
   return `${dayName(date.join("-"))} ${kind}`;
 };
