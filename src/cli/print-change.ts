@@ -5,6 +5,9 @@ import type { ItemPlan } from "../domain/week.js";
 import type { BoxChange, ShoppingChange, WeekDifference } from "../domain/week-difference.js";
 import { dayName, list, minutes, money, sessionTitle, wrap } from "./print-week.js";
 
+/** Minutes by which a session has to grow or shrink before anybody plans the evening otherwise. */
+const WORTH_SAYING = 3;
+
 /** Where one dish gives way to another at the same place; the rest of the box stays. */
 function printBoxChange({ childId, date, before, after }: BoxChange, names: Names): string[] {
   const who = `${dayName(date)}, ${names.child(childId)}`;
@@ -44,7 +47,7 @@ export function printChange(
   const changed = difference.boxes.length;
   const lines = [
     ...title,
-    `  ${changed === 0 ? "No box changes" : `${changed} of ${boxes} boxes ${changed === 1 ? "changes" : "change"}`}; nothing else moves.`,
+    `  ${changed === 0 ? "No box changes" : `${changed} of ${boxes} boxes ${changed === 1 ? "changes" : "change"}`}, the others stay as they are.`,
     ...difference.boxes.flatMap((box) => printBoxChange(box, names)),
   ];
   const base = (key: string) => names.index.base(key)?.name ?? key;
@@ -55,22 +58,16 @@ export function printChange(
     else if (before.batches !== after.batches)
       lines.push(...wrap("  COOK ", `${where}: ${after.batches} instead of ${before.batches} batches.`));
   }
-  const work = difference.sessions.filter(({ handsOnMinutesMore }) => handsOnMinutesMore !== 0);
-  if (work.length > 0)
-    lines.push(
-      ...wrap(
-        "  WORK ",
-        `${work
-          .map(
-            ({ session, handsOnMinutesMore: more }) =>
-              `${sessionTitle(session)} ${minutes(Math.abs(more))} ${more > 0 ? "more" : "less"}`,
-          )
-          .join("; ")}.`,
-      ),
-    );
+  const work = difference.sessions.filter(({ handsOnMinutesMore }) => Math.abs(handsOnMinutesMore) >= WORTH_SAYING);
+  const { handsOnMinutes, costMinor } = difference.more;
+  const sum = `${minutes(Math.abs(handsOnMinutes))} ${handsOnMinutes < 0 ? "less" : "more"} in all`;
+  const where = work.map(
+    ({ session, handsOnMinutesMore: more }) =>
+      `${sessionTitle(session)} ${minutes(Math.abs(more))} ${more > 0 ? "more" : "less"}`,
+  );
+  lines.push(...wrap("  WORK ", `${[...where, sum].join("; ")}.`));
   if (difference.toBuy.length > 0) lines.push(...wrap("  BUY ", `${foods(difference.toBuy, names)}.`));
   if (difference.notNeeded.length > 0) lines.push(...wrap("  NOT NEEDED ", `${foods(difference.notNeeded, names)}.`));
-  const { costMinor } = difference.more;
   if (costMinor !== 0)
     lines.push(`  In all ${money(Math.abs(costMinor), household.currency)} ${costMinor > 0 ? "more" : "less"} to pay.`);
   return [...lines, ""];
