@@ -4,6 +4,7 @@
  */
 import { planWeek } from "../app/plan-week.js";
 import { readWeekInputs } from "../app/read-brief.js";
+import { disruptionOffer } from "../app/report-disruption.js";
 import { draftOf } from "../app/draft-of.js";
 import { sayConflict, sayWayOut, type Names } from "../app/say.js";
 import type { App } from "../app/app.js";
@@ -13,6 +14,7 @@ import type { HouseholdRow } from "../database/household.js";
 import type { WeekRow } from "../database/week.js";
 import { checkWeek } from "../domain/checker/check-week.js";
 import { openApp } from "../open-app.js";
+import { printChange } from "./print-change.js";
 import { printWeek, wrap } from "./print-week.js";
 
 const asJson = process.argv.includes("--json");
@@ -22,6 +24,7 @@ const progress = (line: string) =>
   process.stderr.write(`[${((performance.now() - began) / 1000).toFixed(1)} s] ${line}\n`);
 
 interface HomeWeek {
+  readonly personId: string;
   readonly household: HouseholdRow;
   readonly week: WeekRow;
   readonly index: Names["index"];
@@ -55,7 +58,7 @@ async function weekOf(app: App, personId: string, householdId: string, date: str
     checkWeek(inputs.assemble(), draftOf(before.plan)).length === 0
   ) {
     progress(`${household.name}: the stored week still passes every check`);
-    return { household, week: before, index: inputs.index, reused: true };
+    return { personId, household, week: before, index: inputs.index, reused: true };
   }
   progress(`${household.name}: planning, with and without sharing`);
   const planned = await planWeek(app, personId, {
@@ -84,7 +87,24 @@ async function weekOf(app: App, personId: string, householdId: string, date: str
   }
   const { before: after, index } = await read();
   if (!after) throw new Error("the week just planned cannot be read");
-  return { household, week: after, index, reused: false };
+  return { personId, household, week: after, index, reused: false };
+}
+
+/** What the greengrocer did not have: of the fresh things to buy the one of which the week needs least. */
+async function changeOf(app: App, { personId, household, week, index }: HomeWeek): Promise<string[]> {
+  const fresh = week.plan.shopping.filter(({ section, packs }) => section === "PRODUCE" && packs > 0);
+  const [line] = [...fresh].sort((a, b) => a.neededGrams - b.neededGrams || (a.food < b.food ? -1 : 1));
+  const food = line && index.food(line.food);
+  if (!food) return [];
+  progress(`${household.name}: planning again without ${food.kind}`);
+  const dates = week.plan.boxes.map(({ date }) => date).sort();
+  const missing = { foodKind: food.kind, date: week.weekStart, until: dates.at(-1)! };
+  const offered = await disruptionOffer(app, personId, household.id, { foodMissing: missing });
+  // A demo week that is over cannot be upset any more.
+  if (!offered.ok) return [];
+  const text = `there is no ${food.kind.replaceAll("-", " ")} to be had.`;
+  const names = namesIn(index, household);
+  return printChange(text, offered.value.difference, week.plan.boxes.length, household, names);
 }
 
 async function demonstrate(): Promise<void> {
@@ -111,6 +131,8 @@ async function demonstrate(): Promise<void> {
     }
     for (const { household, week, index } of weeks)
       console.log(printWeek(week, household, namesIn(index, household)).join("\n"));
+    const change = weeks[0] ? await changeOf(app, weeks[0]) : [];
+    if (change.length > 0) console.log(change.join("\n"));
     const shared =
       weeks[0]?.household.children.filter((child) =>
         weeks.slice(1).some((entry) => entry.household.children.some((other) => other.id === child.id)),

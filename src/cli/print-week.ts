@@ -11,9 +11,9 @@ import { listSessions, type ListedSession } from "../domain/kitchen/list-session
 const COLUMNS = 100;
 /** Breaks a text at spaces into lines of the page's width; following lines stand under the first word. */
 export const wrap = (indent: string, text: string): string[] => wrapAt(indent, text, COLUMNS);
-const minutes = (figure: number) => `${Math.round(figure * 10) / 10} min`;
-const money = (minor: number, currency: string) => `${(minor / 100).toFixed(2)} ${currency}`;
-const list = (words: readonly string[]) => words.join(", ");
+export const minutes = (figure: number) => `${Math.round(figure * 10) / 10} min`;
+export const money = (minor: number, currency: string) => `${(minor / 100).toFixed(2)} ${currency}`;
+export const list = (words: readonly string[]) => words.join(", ");
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
 /** Cards two by two, as they hang on the refrigerator. */
@@ -45,7 +45,7 @@ function printBoxes(plan: PlanRow, household: HouseholdRow, names: Names): strin
   ];
 }
 
-const sessionTitle = (key: string) => {
+export const sessionTitle = (key: string) => {
   const [kind, ...date] = key.split("-");
   return `${dayName(date.join("-"))} ${kind}`;
 };

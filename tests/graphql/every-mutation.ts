@@ -108,7 +108,40 @@ export const weekMutations: readonly Mutation[] = [
     }),
     other: { reason: "a day out" },
   },
+  {
+    field: "reportDisruption",
+    needs: "HELPER",
+    ...householdGone,
+    input: (home, week) => ({
+      householdId: home.id,
+      disruption: { shortMorning: { date: "2027-01-14", minutes: 600 } },
+      ...ofWeek(week),
+    }),
+    other: { disruption: { shortMorning: { date: "2027-01-14", minutes: 9 } } },
+  },
+  {
+    field: "withdrawDisruption",
+    needs: "HELPER",
+    ...householdGone,
+    input: withdrawal,
+    other: { seenRevision: 999 },
+  },
 ];
+
+/** A report of each home, made for being taken back. */
+const reports = new Map<string, string>();
+async function withdrawal(home: Household): Promise<Record<string, unknown>> {
+  if (!reports.has(home.id)) {
+    const { revision } = (await home.week(DAY))!;
+    const reported = (await home.change(
+      "mutation Report($input: ReportDisruptionInput!) { reportDisruption(input: $input) { ... on DisruptionPayload { disruption { id } } } }",
+      { disruption: { shortMorning: { date: "2027-01-15", minutes: 599 } }, seenRevision: revision },
+    )) as unknown as { disruption: { id: string } };
+    reports.set(home.id, reported.disruption.id);
+  }
+  const { revision } = (await home.week(DAY))!;
+  return { householdId: home.id, disruptionId: reports.get(home.id), seenRevision: revision };
+}
 
 const ownFood = {
   name: "Teff flour",
