@@ -202,12 +202,14 @@ interface BoxPlaces {
  * Formulates a week. Every place needs at least one candidate and every pin has to be among them, or the problem has a
  * position that cannot be filled (see `findConflicts`, which asks before the search). Rounding: what a row promises holds for
  * the true sums as well.
+ * @param shouldStop asked before every place, as `findCandidates` does: only what it throws ends the work
  */
 export function formulate(
   brief: WeekBrief,
   index: CatalogueIndex,
   candidates: Candidates,
   tightening: Tightening = noTightening,
+  shouldStop?: () => boolean,
 ): { problem: Problem; layout: FormulationKey } {
   const { places } = candidates;
   const dates = [...new Set(brief.children.flatMap((child) => child.days.map((day) => day.date)))].sort();
@@ -327,6 +329,7 @@ export function formulate(
     ...boxes.map((_, box) => (boxOf.get(p) === box ? (dishNumber.get(dish.derived.dish.key) ?? -1) : -1)),
   ];
   const positions = places.map((place, p): Position => {
+    shouldStop?.();
     const { breakKey, slot, position } = place.place;
     const readMeasures = measures.readerAt(p);
     const slotKey = `${breakKey}/${slot}/${position}`;

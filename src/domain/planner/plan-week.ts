@@ -52,7 +52,7 @@ const TENTHS = 10;
  */
 export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
   const index = options.index ?? indexCatalogue(brief.catalogue);
-  const candidates = findCandidates(brief, index);
+  const candidates = findCandidates(brief, index, options.shouldStop);
   const early = findPlaceConflicts(brief, index, candidates);
   if (early.length > 0) return { kind: "INFEASIBLE", conflicts: early };
 
@@ -78,7 +78,7 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
 
   let faults: readonly LayOutFault[] = [];
   for (let repeat = 0; repeat <= MOST_REPEATS; repeat += 1) {
-    const { problem, layout } = formulate(brief, index, candidates, tightening);
+    const { problem, layout } = formulate(brief, index, candidates, tightening, options.shouldStop);
     if (repeat === 0) {
       const unreachable = findReachConflicts(problem, layout);
       if (unreachable.length > 0) return { kind: "INFEASIBLE", conflicts: unreachable };

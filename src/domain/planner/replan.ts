@@ -46,7 +46,7 @@ export function replan(
 ): Result<Replanned, Tightening> {
   const tightening = noLessons();
   for (let repeat = 0; repeat <= MOST_REPEATS; repeat += 1) {
-    const { problem, layout } = formulate(brief, index, candidates, tightening);
+    const { problem, layout } = formulate(brief, index, candidates, tightening, options.shouldStop);
     const { fixed } = options;
     const held = fixed === undefined ? problem : holding(problem, layout.places, layout.options, fixed);
     if (held === null) return fail(tightening);
