@@ -26,18 +26,18 @@ const leaveAfter = (most: number) => {
 test("before every place of the week it is asked whether anybody still waits", () => {
   const sought = leaveAfter(Infinity);
   findCandidates(brief, index, sought.shouldStop);
-  expect(sought.asked.times).toBe(places);
+  expect(sought.asked.times).toBeGreaterThanOrEqual(places);
   const formulated = leaveAfter(Infinity);
   formulate(brief, index, candidates, undefined, formulated.shouldStop);
-  expect(formulated.asked.times).toBe(places);
+  expect(formulated.asked.times).toBeGreaterThanOrEqual(places);
 });
 
-test("while it searches it is asked at least once in 256 moves", () => {
+test("while it searches it is asked at least once in 64 moves", () => {
   const { asked, shouldStop } = leaveAfter(Infinity);
   const outcome = planWeek(brief, { ...plan, shouldStop });
   expect(outcome.kind).toBe("PLANNED");
   const moves = outcome.kind === "PLANNED" ? outcome.steps : NaN;
-  expect(asked.times).toBeGreaterThanOrEqual(2 * places + Math.floor(moves / 256));
+  expect(asked.times).toBeGreaterThanOrEqual(2 * places + Math.floor(moves / 64));
 });
 
 test("wherever the plan has got to, who leaves is heeded at the next question", () => {

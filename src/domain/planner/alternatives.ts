@@ -68,6 +68,7 @@ export function alternativesFor(
   const found: Alternative[] = [];
   for (const { option, fixed, solution } of ranked) {
     if (found.length === MOST) break;
+    shouldStop?.();
     if (!layOut({ brief: around, index, problem: fixed, layout, solution }).ok) continue;
     found.push({
       dish: option.derived.dish.key,

@@ -128,7 +128,7 @@ export interface Candidates {
  * allergies, diets, choking, what the kitchen lacks, the morning's clock, rules, holding, space. Dislikes shut nothing out,
  * and what is packed already no longer asks the kitchen. Throws RangeError
  * on a brief whose rule set indices or times contradict each other.
- * @param shouldStop asked before every place; its answer counts for nothing, as a part of the dishes would be no answer: who no
+ * @param shouldStop asked before every dish; its answer counts for nothing, as a part of the dishes would be no answer: who no
  *   longer wants any throws from it
  */
 export function findCandidates(brief: WeekBrief, index: CatalogueIndex, shouldStop?: () => boolean): Candidates {
@@ -170,11 +170,11 @@ export function findCandidates(brief: WeekBrief, index: CatalogueIndex, shouldSt
       for (const pause of day.breaks) {
         const givenKcal = nutrientsGiven(day, child.allergies, (key) => index.food(key), pause.key).of("ENERC_KCAL");
         pause.slots.forEach((slot, position) => {
-          shouldStop?.();
           const place: PlaceBrief = { childId: child.id, date: day.date, breakKey: pause.key, slot, position };
           const pin = brief.pins.find((candidate) => isAt(candidate, place)) ?? null;
           const dishes: CandidateDish[] = [];
           for (const dish of inSlot.get(slot) ?? []) {
+            shouldStop?.();
             const key = `${pause.key}/${slot}/${dish.key}`;
             const derived = index.derived(dish.key);
             const packed = pin?.because === "PACKED" && pin.dish === dish.key;

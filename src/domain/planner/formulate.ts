@@ -202,7 +202,7 @@ interface BoxPlaces {
  * Formulates a week. Every place needs at least one candidate and every pin has to be among them, or the problem has a
  * position that cannot be filled (see `findConflicts`, which asks before the search). Rounding: what a row promises holds for
  * the true sums as well.
- * @param shouldStop asked before every place, as `findCandidates` does: only what it throws ends the work
+ * @param shouldStop asked between its parts and before every place; only what it throws ends the work, as in `findCandidates`
  */
 export function formulate(
   brief: WeekBrief,
@@ -233,6 +233,7 @@ export function formulate(
     elsewhere: tightening.elsewhere,
   });
 
+  shouldStop?.();
   const measures = new Measures();
   const meanings = new Map<string, RowMeaning>();
   const bands: Band[] = [];
@@ -251,6 +252,7 @@ export function formulate(
   const targets: (WeekTarget & { readonly weight: number })[] = aimForNeeds(brief, places, boxes, measures);
   boundNeeds(boxes, places, addBand);
 
+  shouldStop?.();
   const { rows, unjudged } = listRuleRows({ brief, index, labels: labelsThroughPurchase(brief), places });
   const binding = rows.filter(({ rule }) => rule.level === "FORBID");
   const distinct: DistinctRule[] = [];

@@ -80,6 +80,7 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
   for (let repeat = 0; repeat <= MOST_REPEATS; repeat += 1) {
     const { problem, layout } = formulate(brief, index, candidates, tightening, options.shouldStop);
     if (repeat === 0) {
+      options.shouldStop?.();
       const unreachable = findReachConflicts(problem, layout);
       if (unreachable.length > 0) return { kind: "INFEASIBLE", conflicts: unreachable };
       picks = agreedPicks(problem);
@@ -97,6 +98,7 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
       const conflicts = faults.length > 0 ? explainLayOut(faults) : explainClashes(brief, layout, solution.clashes);
       return { kind: "INFEASIBLE", conflicts };
     }
+    options.shouldStop?.();
     const draft = layOut({ brief, index, problem, layout, solution });
     if (draft.ok) {
       const problemHash = options.hash(JSON.stringify(problem));

@@ -52,6 +52,7 @@ export function replan(
     if (held === null) return fail(tightening);
     const solution = searchNear(held, options);
     if (!solution.feasible) return fail(tightening);
+    options.shouldStop?.();
     const laidOut = layOut({ brief, index, problem: held, layout, solution });
     if (laidOut.ok)
       return ok({ draft: laidOut.value, wishPoints: (solution.objective - solution.terms.distance) / POINT });
