@@ -1,6 +1,6 @@
 /** The planner behind its worker threads, so that a search never stands in the way of a request. */
 import { fileURLToPath } from "node:url";
-import { MessageChannel } from "node:worker_threads";
+import { MessageChannel, type MessagePort } from "node:worker_threads";
 import { Piscina } from "piscina";
 import type { Planner } from "../app/app.js";
 import type { CatalogueBrief, WeekBrief } from "../domain/brief.js";
@@ -11,8 +11,17 @@ import type { WeekOutcome } from "../domain/planner/plan-week.js";
 import type { LightBrief, PlannerTask } from "./planner-worker.js";
 
 export interface PlannerPool extends Planner {
+  /** As `Planner.plan`; rejects with the signal's reason as soon as it is given, and the threads are free soon after. */
+  plan(
+    ask: Parameters<Planner["plan"]>[0],
+    onProgress?: Parameters<Planner["plan"]>[1],
+    signal?: AbortSignal,
+  ): ReturnType<Planner["plan"]>;
   stop(): Promise<void>;
 }
+
+/** A task but for the sign that stops it. */
+type Unstopped = PlannerTask extends infer T ? (T extends PlannerTask ? Omit<T, "stop"> : never) : never;
 
 interface Planned {
   readonly outcome: WeekOutcome;
@@ -46,30 +55,59 @@ export function startPlannerPool(
     idleTimeout: IDLE_MS,
     maxThreads: threads,
   });
+  /**
+   * The thread's answer, or the signal's reason as soon as it is given. The thread is told to stop and lives on: to end it would cost
+   * the next week a start.
+   */
+  const run = async <T extends Unstopped>(
+    task: T,
+    signal?: AbortSignal,
+    ports: MessagePort[] = [],
+  ): Promise<unknown> => {
+    signal?.throwIfAborted();
+    const stop = new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT);
+    const answer = pool.run({ ...task, stop }, { transferList: ports }) as Promise<unknown>;
+    if (signal === undefined) return answer;
+    let leave = (): void => undefined;
+    const gone = new Promise<never>((_, reject) => {
+      leave = () => {
+        Atomics.store(new Int32Array(stop), 0, 1);
+        reject(signal.reason as Error);
+      };
+      signal.addEventListener("abort", leave, { once: true });
+    });
+    return Promise.race([answer, gone]).finally(() => signal.removeEventListener("abort", leave));
+  };
   const plan = async (
-    task: Omit<Extract<PlannerTask, { kind: "PLAN" }>, "progress">,
+    task: Omit<Extract<Unstopped, { kind: "PLAN" }>, "progress">,
     onProgress?: (percent: number, bestPoints: number | null) => void,
+    signal?: AbortSignal,
   ): Promise<Planned> => {
-    if (!onProgress) return (await pool.run({ ...task, progress: null })) as Planned;
+    if (!onProgress) return (await run({ ...task, progress: null }, signal)) as Planned;
     const { port1, port2 } = new MessageChannel();
     port1.on("message", ({ percent, bestPoints }: { percent: number; bestPoints: number | null }) =>
       onProgress(percent, bestPoints),
     );
     try {
-      return (await pool.run({ ...task, progress: port2 }, { transferList: [port2] })) as Planned;
+      return (await run({ ...task, progress: port2 }, signal, [port2])) as Planned;
     } finally {
       port1.close();
     }
   };
   return {
-    async plan({ brief, seed, steps, compare }, onProgress) {
+    async plan({ brief, seed, steps, compare }, onProgress, signal) {
       onProgress?.(0, null);
       const shared = plan(
         { kind: "PLAN", brief: withoutCatalogue(brief), seed, steps, keepProblem: keepProblems },
         onProgress,
+        signal,
       );
       const alone = compare
-        ? plan({ kind: "PLAN", brief: withoutCatalogue({ ...brief, sharing: false }), seed, steps, keepProblem: false })
+        ? plan(
+            { kind: "PLAN", brief: withoutCatalogue({ ...brief, sharing: false }), seed, steps, keepProblem: false },
+            undefined,
+            signal,
+          )
         : null;
       const [{ outcome, problem }, aloneAnswer] = await Promise.all([shared, alone]);
       onProgress?.(100, outcome.kind === "PLANNED" ? Math.round(outcome.objectivePoints) : null);
@@ -81,26 +119,13 @@ export function startPlannerPool(
       };
     },
     async alternatives(brief, draft, place) {
-      const task: PlannerTask = { kind: "ALTERNATIVES", brief: withoutCatalogue(brief), draft, place };
-      return (await pool.run(task)) as readonly Alternative[];
+      const task = { kind: "ALTERNATIVES", brief: withoutCatalogue(brief), draft, place } as const;
+      return (await run(task)) as readonly Alternative[];
     },
     async ask<Q extends Question>(question: Q, signal?: AbortSignal): Promise<AnswerTo<Q>> {
       const { brief, ...about } = question;
-      const stop = new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT);
-      signal?.throwIfAborted();
-      const task = { kind: "ASK", brief: withoutCatalogue(brief), about, stop } as PlannerTask;
-      // The thread is told to stop and lives on: to end it would cost the next week a start.
-      const gone = new Promise<never>((_, reject) =>
-        signal?.addEventListener(
-          "abort",
-          () => {
-            Atomics.store(new Int32Array(stop), 0, 1);
-            reject(signal.reason as Error);
-          },
-          { once: true },
-        ),
-      );
-      return Promise.race([pool.run(task) as Promise<AnswerTo<Q>>, gone]);
+      const task = { kind: "ASK", brief: withoutCatalogue(brief), about } as Unstopped;
+      return (await run(task, signal)) as AnswerTo<Q>;
     },
     stop: () => pool.destroy(),
   };

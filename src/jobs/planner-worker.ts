@@ -14,6 +14,9 @@ import { POINT } from "../domain/planner/problem-tables.js";
 /** A brief without the catalogue that the thread already has, with what the household adds to it. */
 export type LightBrief = Omit<WeekBrief, "catalogue"> & { readonly own: OwnRows | null };
 
+/** One number, set to 1 by the asker who no longer wants the answer. */
+type StopSign = SharedArrayBuffer;
+
 export type PlannerTask =
   | {
       readonly kind: "PLAN";
@@ -23,23 +26,27 @@ export type PlannerTask =
       /** Whether the problem comes back with the week. */
       readonly keepProblem: boolean;
       readonly progress: MessagePort | null;
+      readonly stop: StopSign;
     }
   | {
       readonly kind: "ALTERNATIVES";
       readonly brief: LightBrief;
       readonly draft: WeekDraft;
       readonly place: PlaceBrief;
+      readonly stop: StopSign;
     }
   | {
       readonly kind: "ASK";
       readonly brief: LightBrief;
       /** The question but for its brief. */
       readonly about: About;
-      /** One number, set to 1 by the asker who no longer wants the answer. */
-      readonly stop: SharedArrayBuffer;
+      readonly stop: StopSign;
     };
 
 type About = Question extends infer Q ? (Q extends Question ? Omit<Q, "brief"> : never) : never;
+
+/** Thrown through whatever the thread is at, so that it is free at once. */
+class Unwanted extends Error {}
 
 const hash = (text: string) => createHash("sha256").update(text).digest("hex");
 
@@ -47,18 +54,29 @@ const hash = (text: string) => createHash("sha256").update(text).digest("hex");
 export const createRun = (catalogue: CatalogueBrief) => {
   // Kept between plans: its dishes are derived once for all of them.
   const reference = indexCatalogue(catalogue);
-  return (task: PlannerTask) => run(catalogue, reference, task);
+  return (task: PlannerTask) => {
+    const sign = new Int32Array(task.stop);
+    const shouldStop = (): boolean => {
+      if (Atomics.load(sign, 0) === 1) throw new Unwanted();
+      return false;
+    };
+    try {
+      shouldStop();
+      return run(catalogue, reference, task, shouldStop);
+    } catch (error) {
+      // Nobody waits for it.
+      if (error instanceof Unwanted) return null;
+      throw error;
+    }
+  };
 };
 
-function run(catalogue: CatalogueBrief, reference: CatalogueIndex, task: PlannerTask) {
+function run(catalogue: CatalogueBrief, reference: CatalogueIndex, task: PlannerTask, shouldStop: () => boolean) {
   const { own, ...light } = task.brief;
   const index = own === null ? reference : indexWithOwn(catalogue, reference, own);
   const brief: WeekBrief = { ...light, catalogue: own === null ? catalogue : withOwnRows(catalogue, own) };
-  if (task.kind === "ALTERNATIVES") return alternativesFor(brief, task.draft, task.place, index);
-  if (task.kind === "ASK") {
-    const stop = new Int32Array(task.stop);
-    return answerQuestion({ ...task.about, brief }, index, () => Atomics.load(stop, 0) === 1);
-  }
+  if (task.kind === "ALTERNATIVES") return alternativesFor(brief, task.draft, task.place, index, { shouldStop });
+  if (task.kind === "ASK") return answerQuestion({ ...task.about, brief }, index, shouldStop);
   const { seed, steps, progress } = task;
   // A search that starts again counts from zero; who listens does not go back with it.
   let percent = 0;
@@ -67,6 +85,7 @@ function run(catalogue: CatalogueBrief, reference: CatalogueIndex, task: Planner
     seed,
     steps,
     index,
+    shouldStop,
     hash: (text) => {
       problem = text;
       return hash(text);

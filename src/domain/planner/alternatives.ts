@@ -37,7 +37,7 @@ export function alternativesFor(
   { shouldStop }: { readonly shouldStop?: () => boolean } = {},
 ): Alternative[] {
   if (brief.pins.some((pin) => pin.because === "PACKED" && isAt(pin, place))) return [];
-  const candidates = findCandidates(brief, index);
+  const candidates = findCandidates(brief, index, shouldStop);
   // Every other place keeps one dish, which makes the problem small.
   const places = candidates.places.map((row): PlaceCandidates => {
     if (isAt(row.place, place)) return { ...row, pin: null };
@@ -47,12 +47,13 @@ export function alternativesFor(
   const at = places.findIndex((row) => isAt(row.place, place));
   if (at < 0 || places.some((row) => row.dishes.length === 0)) return [];
   const around = { ...brief, stayCloseTo: [] };
-  const { problem, layout } = formulate(around, index, { places, exclusions: [] });
+  const { problem, layout } = formulate(around, index, { places, exclusions: [] }, undefined, shouldStop);
   const options = layout.options[at] ?? [];
+  const stop = shouldStop === undefined ? {} : { shouldStop };
   const weekWith = (option: number): { fixed: Problem; solution: Solution } => {
     const positions = problem.positions.map((position, p) => ({ ...position, fixed: p === at ? option : 0 }));
     const fixed = { ...problem, positions };
-    return { fixed, solution: solve(fixed, { seed: SEED, steps: STEPS }) };
+    return { fixed, solution: solve(fixed, { seed: SEED, steps: STEPS, ...stop }) };
   };
   const current = options.findIndex(({ derived }) => derived.dish.key === dishAt(draft, place));
   if (current < 0) return [];
@@ -67,6 +68,7 @@ export function alternativesFor(
   const found: Alternative[] = [];
   for (const { option, fixed, solution } of ranked) {
     if (found.length === MOST) break;
+    shouldStop?.();
     if (!layOut({ brief: around, index, problem: fixed, layout, solution }).ok) continue;
     found.push({
       dish: option.derived.dish.key,

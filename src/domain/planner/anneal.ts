@@ -39,7 +39,7 @@ const MENDING = 3;
 const MOST_MENDINGS = 6;
 
 /** Steps between two questions whether to stop. */
-const STOP_STEPS = 256;
+const STOP_STEPS = 64;
 
 /**
  * A good week for the problem: simulated annealing over the picks and the finishing choices, with the base plan as a derived
@@ -78,6 +78,8 @@ export function solve(problem: Problem, options: SearchOptions): Solution {
     };
   }
 
+  // Looking a problem over and laying it out in tables takes as long as many moves; an answer here would leave no week to give back.
+  options.shouldStop?.();
   const search = new Search(problem, options);
   search.run();
   return search.solution();

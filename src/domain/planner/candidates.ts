@@ -128,8 +128,10 @@ export interface Candidates {
  * allergies, diets, choking, what the kitchen lacks, the morning's clock, rules, holding, space. Dislikes shut nothing out,
  * and what is packed already no longer asks the kitchen. Throws RangeError
  * on a brief whose rule set indices or times contradict each other.
+ * @param shouldStop asked before every dish; its answer counts for nothing, as a part of the dishes would be no answer: who no
+ *   longer wants any throws from it
  */
-export function findCandidates(brief: WeekBrief, index: CatalogueIndex): Candidates {
+export function findCandidates(brief: WeekBrief, index: CatalogueIndex, shouldStop?: () => boolean): Candidates {
   const places: PlaceCandidates[] = [];
   const exclusions: Exclusion[] = [];
   const labels = labelsThroughPurchase(brief);
@@ -172,6 +174,7 @@ export function findCandidates(brief: WeekBrief, index: CatalogueIndex): Candida
           const pin = brief.pins.find((candidate) => isAt(candidate, place)) ?? null;
           const dishes: CandidateDish[] = [];
           for (const dish of inSlot.get(slot) ?? []) {
+            shouldStop?.();
             const key = `${pause.key}/${slot}/${dish.key}`;
             const derived = index.derived(dish.key);
             const packed = pin?.because === "PACKED" && pin.dish === dish.key;

@@ -71,7 +71,7 @@ const rank = ({ kind }: Requirement): number => order.indexOf(kind);
  */
 export function findClashes(brief: WeekBrief, index: CatalogueIndex, options: ClashOptions): ClashSet | null {
   if (options.shouldStop?.() === true) return null;
-  const candidates = findCandidates(brief, index);
+  const candidates = findCandidates(brief, index, options.shouldStop);
   // Where no box is asked for nothing can clash.
   if (candidates.places.length === 0) return null;
   const week: Week = { brief, index, candidates };

@@ -211,12 +211,14 @@ interface BoxPlaces {
  * Formulates a week. Every place needs at least one candidate and every pin has to be among them, or the problem has a
  * position that cannot be filled (see `findConflicts`, which asks before the search). Rounding: what a row promises holds for
  * the true sums as well.
+ * @param shouldStop asked between its parts and before every place; only what it throws ends the work, as in `findCandidates`
  */
 export function formulate(
   brief: WeekBrief,
   index: CatalogueIndex,
   candidates: Candidates,
   tightening: Tightening = noTightening,
+  shouldStop?: () => boolean,
 ): { problem: Problem; layout: FormulationKey } {
   const { places } = candidates;
   const dates = [...new Set(brief.children.flatMap((child) => child.days.map((day) => day.date)))].sort();
@@ -240,6 +242,7 @@ export function formulate(
     elsewhere: tightening.elsewhere,
   });
 
+  shouldStop?.();
   const measures = new Measures();
   const meanings = new Map<string, RowMeaning>();
   const bands: Band[] = [];
@@ -258,6 +261,7 @@ export function formulate(
   const targets: (WeekTarget & { readonly weight: number })[] = aimForNeeds(brief, places, boxes, measures);
   boundNeeds(boxes, places, addBand);
 
+  shouldStop?.();
   const { rows, unjudged } = listRuleRows({ brief, index, labels: labelsThroughPurchase(brief), places });
   const binding = rows.filter(({ rule }) => rule.level === "FORBID");
   const distinct: DistinctRule[] = [];
@@ -344,6 +348,7 @@ export function formulate(
     ...boxes.map((_, box) => (boxOf.get(p) === box ? (dishNumber.get(dish.derived.dish.key) ?? -1) : -1)),
   ];
   const positions = places.map((place, p): Position => {
+    shouldStop?.();
     const { breakKey, slot, position } = place.place;
     const readMeasures = measures.readerAt(p);
     const slotKey = `${breakKey}/${slot}/${position}`;

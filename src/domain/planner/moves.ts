@@ -1,4 +1,4 @@
-import type { ProblemTables } from "./problem-tables.js";
+import { WHOLE_MORNING, type ProblemTables } from "./problem-tables.js";
 import type { RandomStream } from "./random.js";
 import type { WeekState } from "./week-state.js";
 
@@ -20,6 +20,41 @@ const TRIES = 2;
 /** Candidates looked at for each place that must give up a base; twice as many for a base that is taken up. */
 const SAMPLE = 6;
 
+/** Set-ups of a base come to so many fifths of one for each that eats of it. */
+const FIFTHS_OF_SET_UP = 3;
+
+/**
+ * What each candidate costs by estimate, thousandths of a point: its own cost, its finishing in the morning, and of each base the
+ * batches it takes and a part of a set-up, at the easiest window that serves its day.
+ */
+function estimateCosts(tables: ProblemTables): Float64Array {
+  const { candidateStart, candidateDish, candidateCost, candidateBaseStart, candidateBase, candidateAmount } = tables;
+  const { baseFixed, basePerBatch, baseBatch, baseWindowStart, baseWindow, baseFirstDay, baseLastDay, effort } = tables;
+  const costs = Float64Array.from(candidateCost);
+  for (let position = 0; position < tables.positions; position += 1) {
+    const day = tables.dayAt[position]!;
+    const morning = tables.morningOf[day]!;
+    for (let candidate = candidateStart[position]!; candidate < candidateStart[position + 1]!; candidate += 1) {
+      const part = candidateDish[candidate]! * 3 + WHOLE_MORNING;
+      if (morning >= 0)
+        costs[candidate]! += effort[morning]! * (tables.finishFixed[part]! + tables.finishPerPortion[part]!);
+      for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
+        const base = candidateBase[use]!;
+        let easiest = Infinity;
+        for (let entry = baseWindowStart[base]!; entry < baseWindowStart[base + 1]!; entry += 1) {
+          if (baseFirstDay[entry]! <= day && baseLastDay[entry]! >= day)
+            easiest = Math.min(easiest, effort[baseWindow[entry]!]!);
+        }
+        // No window serves the day: it lives on what is ready, which costs nothing.
+        if (easiest === Infinity) continue;
+        const batches = Math.floor((basePerBatch[base]! * candidateAmount[use]!) / baseBatch[base]!);
+        costs[candidate]! += easiest * (Math.floor((FIFTHS_OF_SET_UP * baseFixed[base]!) / 5) + batches);
+      }
+    }
+  }
+  return costs;
+}
+
 /**
  * The moves of the search: one pick; two picks of a box; two picks of a child's slot; two days of a child's slot swapped; two
  * days of a child's boxes swapped; two days of all boxes swapped; a sibling's dish copied; a pick redirected to bases in use;
@@ -34,7 +69,7 @@ export function createMoveProposer(
   free: Int32Array = tables.free,
 ): MoveProposer {
   const { candidateStart, candidateDish, candidateOfDish, dishes, days, bases } = tables;
-  const { candidateBaseStart, candidateBase, candidateCost, baseWindowStart } = tables;
+  const { candidateBaseStart, candidateBase, baseWindowStart } = tables;
   const { childAt, dayAt, boxAt } = tables;
   const isFree = new Uint8Array(tables.positions);
   for (const position of free) isFree[position] = 1;
@@ -50,12 +85,13 @@ export function createMoveProposer(
   const dayPairs = swapPairs(tables, false);
   const splitPossible = tables.canSplit.some((can) => can === 1) && tables.eveningOf.some((w) => w >= 0);
 
-  // Candidates of each position by their own cost; ties by number, so that the order is the same everywhere.
+  // Candidates of each position by what they may come to; ties by number, so that the order is the same everywhere.
   const byCost = Int32Array.from(candidateDish.keys());
+  const roughly = estimateCosts(tables);
   for (let position = 0; position < tables.positions; position += 1) {
     byCost
       .subarray(candidateStart[position], candidateStart[position + 1])
-      .sort((left, right) => candidateCost[left]! - candidateCost[right]! || left - right);
+      .sort((left, right) => roughly[left]! - roughly[right]! || left - right);
   }
 
   const positionOf = new Int32Array(candidateDish.length);
@@ -70,7 +106,7 @@ export function createMoveProposer(
   }
 
   const drawFree = (): number => free[random.below(free.length)]!;
-  /** Another candidate, the cheaper of two draws by its own cost. */
+  /** Another candidate, of two draws the one that costs less by estimate. */
   const drawOther = (position: number): number => {
     const start = candidateStart[position]!;
     const others = candidateStart[position + 1]! - start - 1;

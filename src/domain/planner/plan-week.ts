@@ -54,7 +54,7 @@ const TENTHS = 10;
  */
 export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
   const index = options.index ?? indexCatalogue(brief.catalogue);
-  const candidates = findCandidates(brief, index);
+  const candidates = findCandidates(brief, index, options.shouldStop);
   const early = findPlaceConflicts(brief, index, candidates);
   if (early.length > 0) return { kind: "INFEASIBLE", conflicts: early };
 
@@ -80,8 +80,9 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
 
   let faults: readonly LayOutFault[] = [];
   for (let repeat = 0; repeat <= MOST_REPEATS; repeat += 1) {
-    const { problem, layout } = formulate(brief, index, candidates, tightening);
+    const { problem, layout } = formulate(brief, index, candidates, tightening, options.shouldStop);
     if (repeat === 0) {
+      options.shouldStop?.();
       const unreachable = findReachConflicts(problem, layout);
       if (unreachable.length > 0) return { kind: "INFEASIBLE", conflicts: unreachable };
       picks = agreedPicks(problem);
@@ -99,6 +100,7 @@ export function planWeek(brief: WeekBrief, options: PlanOptions): WeekOutcome {
       const conflicts = faults.length > 0 ? explainLayOut(faults) : explainClashes(brief, layout, solution.clashes);
       return { kind: "INFEASIBLE", conflicts };
     }
+    options.shouldStop?.();
     const found = { brief, index, problem, layout, solution };
     // A week that has to stay near another keeps its boxes, whatever the packs.
     const polished = problem.stayClose === null ? polishPacks(found, Math.ceil(options.steps / POLISHING)) : solution;

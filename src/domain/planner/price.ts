@@ -86,7 +86,7 @@ export function priceAlternatives(
 ): PricedDish[] {
   if (isClosed(brief, place)) return [];
   const open = withoutPin(brief, place);
-  const candidates = findCandidates(open, index);
+  const candidates = findCandidates(open, index, options.shouldStop);
   const today = planToday(open, draft, index, candidates, options);
   const here = candidates.places.find((row) => isAt(row.place, place));
   if (today === null || here === undefined) return [];
@@ -130,7 +130,7 @@ export function priceDish(
   if (isClosed(brief, place)) return refused({ kind: "BOX_CLOSED" });
   if (!dish.slots.includes(at.slot)) return refused({ kind: "OTHER_SLOT", slots: dish.slots });
   const open = withoutPin(brief, place);
-  const candidates = findCandidates(open, index);
+  const candidates = findCandidates(open, index, options.shouldStop);
   const isOffered = candidates.places.some(
     (row) => isAt(row.place, place) && row.dishes.some(({ derived }) => derived.dish.key === dish.key),
   );

@@ -46,12 +46,13 @@ export function replan(
 ): Result<Replanned, Tightening> {
   const tightening = noLessons();
   for (let repeat = 0; repeat <= MOST_REPEATS; repeat += 1) {
-    const { problem, layout } = formulate(brief, index, candidates, tightening);
+    const { problem, layout } = formulate(brief, index, candidates, tightening, options.shouldStop);
     const { fixed } = options;
     const held = fixed === undefined ? problem : holding(problem, layout.places, layout.options, fixed);
     if (held === null) return fail(tightening);
     const solution = searchNear(held, options);
     if (!solution.feasible) return fail(tightening);
+    options.shouldStop?.();
     const laidOut = layOut({ brief, index, problem: held, layout, solution });
     if (laidOut.ok)
       return ok({ draft: laidOut.value, wishPoints: (solution.objective - solution.terms.distance) / POINT });

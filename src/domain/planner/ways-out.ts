@@ -223,9 +223,9 @@ function planWith(
 ): WishTotals | null {
   if (shouldStop?.() === true) return null;
   const changed = changes.reduce(apply, brief);
-  const candidates = findCandidates(changed, index);
+  const candidates = findCandidates(changed, index, shouldStop);
   if (changed.children.length === 0 || findPlaceConflicts(changed, index, candidates).length > 0) return null;
-  const { problem, layout } = formulate(changed, index, candidates);
+  const { problem, layout } = formulate(changed, index, candidates, undefined, shouldStop);
   if (findReachConflicts(problem, layout).length > 0) return null;
   const stop = shouldStop === undefined ? {} : { shouldStop };
   const any = judgePlannability(problem, { seed, steps: 2 * steps, triesAll: false, ...stop });
