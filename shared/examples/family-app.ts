@@ -58,3 +58,15 @@ const { agreeWeek } = await ask<{ agreeWeek: Answer }>(
   { input: { idempotencyKey: newKey(), weekId: week.id, seenRevision: week.revision } },
 );
 console.log(agreeWeek.week ? `agreed: ${agreeWeek.week.plan.state}` : agreeWeek.message);
+
+const missing = { foodMissing: { foodKind: "apple", date: DAY, until: "2027-01-15" } };
+const { disruptionOffer } = await ask<{
+  disruptionOffer: { message?: string; difference?: { boxes: { date: string; child: { name: string } }[] } | null };
+}>(
+  `query Offer($home: ID!, $missing: DisruptionInput!) { disruptionOffer(householdId: $home, disruption: $missing) {
+    ... on UserError { message } ... on DisruptionOffer { difference { boxes { date child { name } } } } } }`,
+  { home: home.id, missing },
+);
+console.log(
+  `without apples: ${disruptionOffer.message ?? (disruptionOffer.difference?.boxes.map(({ date, child }) => `${child.name} on ${date}`).join(", ") || "no box")} would change`,
+);

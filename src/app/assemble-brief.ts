@@ -217,12 +217,12 @@ const covers = (row: { readonly date: string; readonly until: string }, date: st
 function shortened(session: SessionBrief, minutes: number, leaveTimes: readonly string[]): SessionBrief {
   const startsAt = minutesOf(session.startsAt);
   const end = Math.min(startsAt + session.elapsedMinutes, ...leaveTimes.map(minutesOf));
-  const elapsedMinutes = Math.max(0, Math.min(session.elapsedMinutes, minutes, end - startsAt));
+  if (startsAt + minutes >= end) return session;
   return {
     ...session,
-    startsAt: timeOf(Math.max(startsAt, end - elapsedMinutes)),
-    elapsedMinutes,
-    handsOnMinutes: Math.min(session.handsOnMinutes, elapsedMinutes * session.carers),
+    startsAt: timeOf(end - minutes),
+    elapsedMinutes: minutes,
+    handsOnMinutes: Math.min(session.handsOnMinutes, minutes * session.carers),
   };
 }
 

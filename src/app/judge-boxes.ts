@@ -61,31 +61,26 @@ function upsetBy(
     brief.made.some((made) => made.base === base && made.session === session);
   const boxesOf = (childIds: readonly string[], dates: readonly string[]) =>
     childIds.flatMap((childId) => dates.map((date) => ({ childId, date })));
-  switch (fault.kind) {
-    case "OUT_OF": {
-      const { childId, date, base, session } = fault;
-      if (childId !== undefined && date !== undefined) return { kind: "FOOD_MISSING", boxes: [{ childId, date }] };
-      if (isMade(base, session)) return null;
-      const feeds = draft.batches
-        .filter((batch) => batch.base === base && batch.session === session)
-        .flatMap((batch) => batch.feeds);
-      return { kind: "FOOD_MISSING", boxes: feeds.flatMap((feed) => boxesOf(feed.childIds, [feed.date])) };
-    }
-    case "EQUIPMENT_NOT_OWNED":
-    case "EQUIPMENT_OVERBOOKED": {
-      const task = draft.tasks.find(({ key }) => key === fault.task);
-      if (!task || !upset.brokenUnits.has(fault.equipment ?? "") || isMade(task.base, task.session)) return null;
-      return { kind: "APPLIANCE_BROKEN", boxes: boxesOf(task.childIds, task.forDates) };
-    }
-    case "SESSION_OVER_MINUTES":
-    case "TASK_OUTSIDE_SESSION": {
-      const date = brief.sessions.find(({ key, kind }) => key === fault.session && kind === "MORNING")?.date;
-      if (date === undefined || !upset.mornings.has(date)) return null;
-      return { kind: "SHORT_MORNING", boxes: draft.boxes.filter((box) => box.date === date) };
-    }
-    default:
-      return null;
+  if (fault.kind === "OUT_OF") {
+    const { childId, date, base, session } = fault;
+    if (childId !== undefined && date !== undefined) return { kind: "FOOD_MISSING", boxes: [{ childId, date }] };
+    if (isMade(base, session)) return null;
+    const feeds = draft.batches
+      .filter((batch) => batch.base === base && batch.session === session)
+      .flatMap((batch) => batch.feeds);
+    return { kind: "FOOD_MISSING", boxes: feeds.flatMap((feed) => boxesOf(feed.childIds, [feed.date])) };
   }
+  if (fault.kind === "EQUIPMENT_NOT_OWNED" || fault.kind === "EQUIPMENT_OVERBOOKED") {
+    const task = draft.tasks.find(({ key }) => key === fault.task);
+    if (!task || !upset.brokenUnits.has(fault.equipment ?? "") || isMade(task.base, task.session)) return null;
+    return { kind: "APPLIANCE_BROKEN", boxes: boxesOf(task.childIds, task.forDates) };
+  }
+  if (fault.kind === "SESSION_OVER_MINUTES" || fault.kind === "TASK_OUTSIDE_SESSION") {
+    const date = brief.sessions.find(({ key, kind }) => key === fault.session && kind === "MORNING")?.date;
+    if (date === undefined || !upset.mornings.has(date)) return null;
+    return { kind: "SHORT_MORNING", boxes: draft.boxes.filter((box) => box.date === date) };
+  }
+  return null;
 }
 
 /**

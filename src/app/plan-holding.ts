@@ -38,6 +38,9 @@ export const nothingToPack: PlanAnswer = {
   problem: null,
 };
 
+/** Only the free boxes are searched, so a part of an ordinary search is enough; one that meets no week goes on four times. */
+const MOST_PLACES_ARE_HELD = 4;
+
 const keyOf = (box: { readonly childId: string; readonly date: string }) => `${box.childId}@${box.date}`;
 
 /**
@@ -55,7 +58,10 @@ export async function planHolding(
 ): Promise<PlanAnswer> {
   if (loose.children.length === 0) return nothingToPack;
   const held = holding(loose, week, free);
-  const first = await planWithProgress(app, inputs, held, { compare: false });
+  const first = await planWithProgress(app, inputs, held, {
+    compare: false,
+    steps: Math.ceil(app.planSteps / MOST_PLACES_ARE_HELD),
+  });
   if (first.outcome.kind === "PLANNED")
     return { ...first, outcome: { ...first.outcome, draft: withOldReasons(first.outcome.draft, week, inputs) } };
   return planWithProgress(app, inputs, loose, { compare: false });

@@ -200,7 +200,10 @@ function rowOf(
     }
     case "SHORT_MORNING":
       return ok({ ...ofKitchen, kind, minutes: said.minutes ?? 0 });
-    default: {
+    case "ABSENT":
+    case "SCHOOL_CLOSED":
+    case "EARLY_FINISH":
+    case "TRIP": {
       const childId = said.childId ?? null;
       if (childId === null || !household.children.some((child) => child.id === childId))
         return fail({ kind: "ChildNotFound" });

@@ -357,6 +357,15 @@ describe("something that upsets the week", () => {
     expect(dates).toEqual([wednesday, thursday, friday]);
   });
 
+  it("that the plan passes all the same leaves the plan as it is", async () => {
+    const home = await oneChild().planned(DAY).found();
+    const before = await weekOf(home);
+    const done = await report(home, { shortMorning: { date: tuesday, minutes: 600 } });
+    expect(done).toMatchObject({ __typename: "DisruptionPayload", difference: null, infeasible: null });
+    const after = await weekOf(home);
+    expect([after.plan.id, after.revision]).toEqual([before.plan.id, before.revision + 1]);
+  });
+
   it("reported twice is one report, the second one's", async () => {
     const home = await oneChild().found();
     await report(home, { childAbsent: { childId: home.children[0], date: monday } });
