@@ -3,13 +3,19 @@
  * `npm run bench:planner -- FILE... [--steps N,N] [--seeds N]` prints per step budget the gap to `reference.bestObjective` over the
  * seeds, processor milliseconds, and the first feasible week. `--json FILE...` prints one JSON line a file: the best week after 5
  * processor seconds (15 for six children), the checked bound of a tree after `--bound-seconds` (30), and the best at 50 to 5000 ms.
+ * Without `--json` HiGHS alone gets the same week as a mixed-integer program, for `--highs-seconds` (30; 0: not at all) in a process
+ * of its own.
  */
+import { spawnSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { solve } from "../../src/domain/planner/anneal.js";
 import { certify, checkCertificate } from "../../src/domain/planner/bound/certificate.js";
 import type { Problem, Solution } from "../../src/domain/planner/problem.js";
+import { createRequire } from "node:module";
+import { fileURLToPath } from "node:url";
 import { openHighs } from "../../src/jobs/highs-solver.js";
 import { readPlannerInstance } from "../support/read-planner-instance.js";
+import { writeWeekProgram } from "../support/week-program.js";
 
 const openSolver = await openHighs();
 
@@ -24,7 +30,7 @@ const option = (name: string, fallback: string): string => {
   const at = args.indexOf(name);
   return at < 0 ? fallback : args[at + 1]!;
 };
-const valued = ["--steps", "--seeds", "--seed", "--bound-seconds"];
+const valued = ["--steps", "--seeds", "--seed", "--bound-seconds", "--highs-seconds", "--highs-of"];
 const files = args.filter((arg, i) => !arg.startsWith("--") && !valued.includes(args[i - 1] ?? ""));
 const budgets = option("--steps", "20000,100000,500000").split(",").map(Number);
 const seeds = Number(option("--seeds", "5"));
@@ -37,9 +43,33 @@ const ENDS = [50, 1000];
 /** Part of the time to the next end that a search is planned to take: what is left over is too short for another. */
 const FILL = 0.88;
 
+interface Highs {
+  solve: (program: string, options?: Record<string, unknown>) => { Status: string; ObjectiveValue: number };
+}
+/** The child's part of `highsBeside`. */
+const highsFile = option("--highs-of", "");
+if (highsFile !== "") {
+  const load = createRequire(import.meta.url)("highs") as () => Promise<Highs>;
+  const highs = await load();
+  const program = writeWeekProgram(readInstance(highsFile).problem);
+  const began = cpuMs();
+  const { Status, ObjectiveValue } = highs.solve(program, { time_limit: Number(option("--highs-seconds", "30")) });
+  const objective = Number.isFinite(ObjectiveValue) ? ObjectiveValue / 1000 : null;
+  console.log(JSON.stringify({ status: Status, objective, seconds: (cpuMs() - began) / 1000 }));
+}
+
+/** What HiGHS alone finds, for as long as it is given; it may need more than a process has. */
+function highsBeside(file: string, seconds: string): string {
+  const child = [...process.execArgv, fileURLToPath(import.meta.url), "--highs-of", file, "--highs-seconds", seconds];
+  const { stdout } = spawnSync(process.execPath, child, { encoding: "utf8" });
+  if (!stdout.startsWith("{")) return "ended without an answer";
+  const found = JSON.parse(stdout) as { status: string; objective: number | null; seconds: number };
+  return `${found.objective === null ? "no week" : found.objective.toFixed(1)} after ${found.seconds.toFixed(1)} s (${found.status})`;
+}
+
 const asJson = args.includes("--json");
 for (const file of asJson ? files : []) console.log(JSON.stringify(await measure(file)));
-for (const file of asJson ? [] : files) {
+for (const file of asJson || highsFile !== "" ? [] : files) {
   const { source, problem } = readInstance(file);
   const { reference } = source;
   if (reference === undefined) throw new RangeError(`${file}: nothing is known to compare with; ask with --json`);
@@ -71,6 +101,11 @@ for (const file of asJson ? [] : files) {
         `${show(middle(times), 0)} ms (${show(steps / middle(times), 0)} steps/ms); first feasible ${show(middle(firsts), 0)} ms\n`,
     );
   }
+  const highsSeconds = option("--highs-seconds", "30");
+  if (Number(highsSeconds) > 0)
+    console.log(
+      `${source.name}, HiGHS alone: ${highsBeside(file, highsSeconds)}; best known ${reference.bestObjective}`,
+    );
 }
 
 /**
