@@ -245,7 +245,7 @@ const weekColumns = (tx: ReadTx, number: number | null = null) => tx`
         t.hands_free_at as "handsFreeAt", t.ends_at as "endsAt", t.latest_starts_at as "latestStartsAt", t.carer, t.after, t.handles, t.state,
         (select z from (select q.id, q.display_name as "displayName" from person q where q.id = t.taken_by_id) z) as "takenBy"
       from task t where t.week_plan_id = p.id
-      order by substring(t.session from '[0-9].*'), t.session desc, t.starts_at, t.carer, t.key) y), '[]') as tasks,
+      order by substring(t.session from '[0-9].*'), t.session desc, t.starts_at, t.hands_free_at, t.carer, t.key) y), '[]') as tasks,
     coalesce((select json_agg(y) from (select s.id, s.food_key as food, s.section, s.needed_grams as "neededGrams", s.from_stock_grams as "fromStockGrams", s.packs,
         s.pack_grams as "packGrams", s.spare_grams as "spareGrams", s.cost_minor as "costMinor", s.read_label as "readLabel", s.spare_uses as "spareUses", s.stock_grams as "stockGrams"
       from shopping_line s where s.week_plan_id = p.id order by array_position(${SHOP_WALK}::text[], s.section), s.food_key) y), '[]') as shopping

@@ -12,7 +12,7 @@ export interface Mutation {
   readonly missing: string;
   /** The inputs that name that thing. */
   readonly names: readonly string[];
-  /** May arrange what it needs the first time it is asked about a home; later it changes nothing. */
+  /** May arrange what it needs; the rows of a home are to be counted after it was asked. */
   input(home: Household, week: WeekSeen): Record<string, unknown> | Promise<Record<string, unknown>>;
   /** Makes another request of it. */
   readonly other: Record<string, unknown>;

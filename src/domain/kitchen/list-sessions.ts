@@ -51,7 +51,10 @@ export function listSessions<T extends TaskPlan>(
       tasks: here,
       carers: carers.map((carer) => ({
         carer,
-        tasks: here.filter((task) => task.carer === carer && task.handsOnMinutes > 0),
+        tasks: here
+          .filter((task) => task.carer === carer && task.handsOnMinutes > 0)
+          // What is done within one minute of the clock comes before what takes longer from then on.
+          .sort((a, b) => minute(a.startsAt) - minute(b.startsAt) || minute(a.handsFreeAt) - minute(b.handsFreeAt)),
       })),
       appliances: [...new Set(here.flatMap((task) => task.equipment.map((use) => use.kind)))].sort().flatMap((kind) => {
         const holds = here.flatMap((task) =>
@@ -70,6 +73,7 @@ export function listSessions<T extends TaskPlan>(
             unit,
             uses: holds
               .filter((_, h) => given[h]?.includes(unit))
+              .sort((a, b) => a.from - b.from || a.to - b.to)
               .map(({ task, from, to }) => ({ task, from: clock(from), until: clock(to) })),
           }));
       }),
