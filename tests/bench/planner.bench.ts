@@ -38,6 +38,7 @@ const seeds = Number(option("--seeds", "5"));
 /** A search before any is timed, so that the engine has compiled it; its week is thrown away. */
 const WARM_SEED = 999;
 const WARM_STEPS = 20_000;
+const PACE_STEPS = 100_000;
 /** Processor milliseconds at which a search should end, besides the last; between them a search's own better weeks are counted. */
 const ENDS = [50, 1000];
 /** Part of the time to the next end that a search is planned to take: what is left over is too short for another. */
@@ -158,9 +159,11 @@ function readInstance(file: string) {
 async function measure(file: string) {
   const { source, problem } = readInstance(file);
   const seed = Number(option("--seed", "1"));
-  const warming = cpuMs();
+  // The first compiles; the second, long enough for its setting up to weigh little, says how fast it is then.
   solve(problem, { seed: WARM_SEED, steps: WARM_STEPS });
-  const pace = WARM_STEPS / (cpuMs() - warming);
+  const warming = cpuMs();
+  const { steps } = solve(problem, { seed: WARM_SEED, steps: PACE_STEPS });
+  const pace = steps / (cpuMs() - warming);
   const found = searchFor(problem, seed, problem.children >= 6 ? 15_000 : 5000, pace);
   if (found.best === null) throw new Error(`no feasible week for ${file}`);
   const objective = found.best.objective;
