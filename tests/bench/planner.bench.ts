@@ -160,7 +160,7 @@ async function measure(file: string) {
   const { source, problem } = readInstance(file);
   const seed = Number(option("--seed", "1"));
   // The first compiles; the second, long enough for its setting up to weigh little, says how fast it is then.
-  solve(problem, { seed: WARM_SEED, steps: WARM_STEPS });
+  solve(problem, { seed: WARM_SEED, steps: PACE_STEPS });
   const warming = cpuMs();
   const { steps } = solve(problem, { seed: WARM_SEED, steps: PACE_STEPS });
   const pace = steps / (cpuMs() - warming);
