@@ -1,6 +1,7 @@
 /** Which stored boxes no longer pass, and why: what the independent checker and the labels say of them today. */
 import type { HouseholdRow } from "../database/household.js";
 import type { BlockToSave } from "../database/recheck.js";
+import { boxKey } from "../domain/box-key.js";
 import type { WeekBrief } from "../domain/brief.js";
 import { judgeAllergies } from "../domain/catalogue/allergens.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
@@ -38,7 +39,6 @@ const blocking: Partial<Record<FaultKind, BlockToSave["kind"]>> = {
   BREAK_UNKNOWN: "BREAKS_CHANGED",
 };
 
-const keyOf = (box: { readonly childId: string; readonly date: string }) => `${box.childId}@${box.date}`;
 const isHouseRule = (fault: Fault) => fault.ruleSet === EATEN_IN_THE_OTHER_HOME;
 const nothingElse = {
   dish: null,
@@ -113,40 +113,40 @@ export function judgeBoxes(
   for (const fault of faults) {
     const upsetting = upset && upsetBy(fault, upset, brief, draft);
     for (const box of upsetting?.boxes ?? [])
-      if (!packed.has(keyOf(box)))
-        block(keyOf(box), { kind: upsetting!.kind, dish: fault.dish ?? null, food: fault.food ?? null });
+      if (!packed.has(boxKey(box)))
+        block(boxKey(box), { kind: upsetting!.kind, dish: fault.dish ?? null, food: fault.food ?? null });
     const kind = blocking[fault.kind];
     if (kind === undefined || fault.childId === undefined || isHouseRule(fault)) continue;
     const reason = { kind, ...factsOf(brief, fault) };
-    if (fault.date !== undefined) block(keyOf({ childId: fault.childId, date: fault.date }), reason);
+    if (fault.date !== undefined) block(boxKey({ childId: fault.childId, date: fault.date }), reason);
     else if (kind === "RULE_NOT_JUDGED")
-      for (const box of boxesUnder(brief, draft, fault)) block(keyOf(box), { ...reason, dish: null });
-    else for (const box of boxesTooMany(brief, draft, judged, fault)) block(keyOf(box), reason);
+      for (const box of boxesUnder(brief, draft, fault)) block(boxKey(box), { ...reason, dish: null });
+    else for (const box of boxesTooMany(brief, draft, judged, fault)) block(boxKey(box), reason);
   }
   for (const box of draft.boxes) {
     const child = brief.children.find((row) => row.id === box.childId);
     if (!child?.days.some((day) => day.date === box.date))
-      block(keyOf(box), { kind: hasSchool(household, box) ? "NOT_DUE" : "NO_SCHOOL" });
+      block(boxKey(box), { kind: hasSchool(household, box) ? "NOT_DUE" : "NO_SCHOOL" });
     for (const { dish } of box.items) {
       if (!isWhole(brief, dish)) {
-        block(keyOf(box), { kind: "DISH_UNKNOWN", dish });
+        block(boxKey(box), { kind: "DISH_UNKNOWN", dish });
         continue;
       }
       if (!child || index.dish(dish) === undefined) continue;
       const verdict = judgeAllergies(child.allergies, index.derived(dish), brief.labels);
       if (verdict.kind === "CLEAR") continue;
       if (verdict.kind === "CLEAR_IF_LABEL_READ") {
-        if (packed.has(keyOf(box)))
-          for (const food of verdict.foods) block(keyOf(box), { kind: "LABEL_UNREAD", dish, food });
+        if (packed.has(boxKey(box)))
+          for (const food of verdict.foods) block(boxKey(box), { kind: "LABEL_UNREAD", dish, food });
         continue;
       }
       // The checker names the very allergen; this adds what only a label says of a single food.
-      const named = [...(found.get(keyOf(box))?.values() ?? [])].some(
+      const named = [...(found.get(boxKey(box))?.values() ?? [])].some(
         (reason) => reason.dish === dish && (reason.kind === "ALLERGEN" || reason.kind === "MAY_CONTAIN"),
       );
       const { allergen, food } = verdict;
       if (!named)
-        block(keyOf(box), { kind: verdict.kind === "CONTAINS" ? "ALLERGEN" : "MAY_CONTAIN", dish, allergen, food });
+        block(boxKey(box), { kind: verdict.kind === "CONTAINS" ? "ALLERGEN" : "MAY_CONTAIN", dish, allergen, food });
     }
   }
   const inOrder = (reasons: Iterable<[string, BlockToSave]>) =>
@@ -192,7 +192,7 @@ function boxesTooMany(
   const tooMuch = ({ found, limit }: Fault) => found !== undefined && limit !== undefined && found > limit;
   if (!tooMuch(fault)) return [];
   const open = draft.boxes
-    .filter((box) => box.childId === fault.childId && judged.has(keyOf(box)))
+    .filter((box) => box.childId === fault.childId && judged.has(boxKey(box)))
     .sort((a, b) => (a.date < b.date ? 1 : -1));
   const chosen: BoxPlan[] = [];
   let found = fault.found!;

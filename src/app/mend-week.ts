@@ -1,16 +1,18 @@
 /** The replan with the fewest changes after boxes were blocked: offered first, stored when a carer takes it. */
 import { readWeekById, type BoxRow, type WeekRow } from "../database/week.js";
+import { boxKey } from "../domain/box-key.js";
 import type { Conflict } from "../domain/planner/conflicts.js";
 import { fail, ok, type Result } from "../domain/result.js";
+import { changedBoxes } from "../domain/week-difference.js";
 import type { WeekDraft } from "../domain/week.js";
 import type { App, PlanAnswer } from "./app.js";
 import { changeWeek, type WeekChangeFailure, type WeekRef } from "./change-week.js";
 import type { FailureOf } from "./failures.js";
 import { toDate } from "./local-day.js";
 import { leastRole, may } from "./may.js";
-import { before, type Attempt } from "./once.js";
+import { before, checkRevision, type Attempt } from "./once.js";
 import { planHolding } from "./plan-holding.js";
-import { changedBoxes, openWeek, storePlan, weekInfeasible } from "./plan-week.js";
+import { openWeek, storePlan, weekInfeasible } from "./plan-week.js";
 import type { WeekInputs } from "./read-brief.js";
 
 export interface MendWeek {
@@ -38,8 +40,6 @@ interface Opened {
   readonly inputs: WeekInputs;
   readonly blocked: readonly BoxRow[];
 }
-
-const keyOf = (box: { readonly childId: string; readonly date: string }) => `${box.childId}@${box.date}`;
 
 async function openToMend(
   app: App,
@@ -69,7 +69,7 @@ function pinsToLetGo({ inputs, blocked }: Opened): Pin[] {
   return inputs.facts.pins.filter((pin) =>
     blocked.some(
       (box) =>
-        keyOf(box) === keyOf(pin) &&
+        boxKey(box) === boxKey(pin) &&
         box.blocks.some((block) => {
           const dish = block.dish ?? block.note?.dish ?? null;
           return dish === null || dish === pin.dish;
@@ -82,7 +82,7 @@ function planMended(app: App, opened: Opened): Promise<PlanAnswer> {
   const { inputs, week, blocked } = opened;
   const letGo = new Set(pinsToLetGo(opened));
   const facts = { ...inputs.facts, pins: inputs.facts.pins.filter((pin) => !letGo.has(pin)) };
-  return planHolding(app, inputs, week, inputs.assemble({ facts, stayClose: true }), new Set(blocked.map(keyOf)));
+  return planHolding(app, inputs, week, inputs.assemble({ facts, stayClose: true }), new Set(blocked.map(boxKey)));
 }
 
 /** Null: no such week of the reader's. */
@@ -97,9 +97,9 @@ export async function mendingOffer(app: App, personId: string, weekId: string | 
   const boxes = [...outcome.draft.boxes, ...inputs.setAside()];
   return {
     ...nothing,
-    changedBoxes: changedBoxes(week, { ...outcome.draft, boxes }).map((key) => {
+    changedBoxes: changedBoxes(week.plan.boxes, boxes).map((key) => {
       const [childId, date] = key.split("@") as [string, string];
-      return { childId, date, items: boxes.find((box) => keyOf(box) === key)?.items ?? [] };
+      return { childId, date, items: boxes.find((box) => boxKey(box) === key)?.items ?? [] };
     }),
   };
 }
@@ -116,11 +116,8 @@ export async function mendWeek(
   if (!opened.ok) return opened;
   const { week, inputs, blocked } = opened.value;
   if (!may(inputs.household.myRole, "planWeek")) return fail({ kind: "NotPermitted", neededRole: leastRole.planWeek });
-  if (week.revision !== input.seenRevision) {
-    // Its twin, sent at the same time, may have done it since: then that one's outcome is the answer.
-    const twin = await before<WeekRef>(app, attempt);
-    return twin ?? fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision: week.revision });
-  }
+  const passed = await checkRevision<WeekRef>(app, attempt, input.seenRevision, week.revision);
+  if (passed) return passed;
   if (blocked.length === 0)
     return changeWeek<never>(
       app,
@@ -134,7 +131,7 @@ export async function mendWeek(
   });
   const answer = await planMended(app, opened.value);
   if (answer.outcome.kind === "INFEASIBLE") return weekInfeasible(answer.outcome.conflicts, brief, inputs);
-  const wereBlocked = new Set(blocked.map(keyOf));
+  const wereBlocked = new Set(blocked.map(boxKey));
   return storePlan(app, {
     gone: { kind: "NothingThere", what: "week" } as const,
     attempt,

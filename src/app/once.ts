@@ -70,6 +70,20 @@ export async function once<T, E>(
   }
 }
 
+/**
+ * Whether a week is still at the revision that was seen: null when it is. Else its twin, sent at the same time, may have done it
+ * since, and that one's outcome is the answer.
+ */
+export async function checkRevision<T>(
+  app: App,
+  attempt: Attempt,
+  seenRevision: number,
+  currentRevision: number,
+): Promise<Result<T, FailureOf<"KeyReused" | "InvalidInput" | "RevisionPassed">> | null> {
+  if (currentRevision === seenRevision) return null;
+  return (await before<T>(app, attempt)) ?? fail({ kind: "RevisionPassed", seenRevision, currentRevision });
+}
+
 /** The outcome stored under a key, for actions that work long before they write; null when the key is new. */
 export async function before<T>(
   app: App,

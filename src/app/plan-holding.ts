@@ -1,5 +1,6 @@
 /** A week planned again from one that stands, with everything held that can stay as it is. */
 import type { WeekRow } from "../database/week.js";
+import { boxKey } from "../domain/box-key.js";
 import type { PinBrief, WeekBrief } from "../domain/brief.js";
 import type { WeekDraft } from "../domain/week.js";
 import type { App, PlanAnswer } from "./app.js";
@@ -41,8 +42,6 @@ export const nothingToPack: PlanAnswer = {
 /** Only the free boxes are searched, so a part of an ordinary search is enough; one that meets no week goes on four times. */
 const MOST_PLACES_ARE_HELD = 4;
 
-const keyOf = (box: { readonly childId: string; readonly date: string }) => `${box.childId}@${box.date}`;
-
 /**
  * First with every box but the free ones held where it is: when the free ones are those that cannot stay, no week changes fewer
  * boxes. Only when no week is left that way may others move, as few as they must.
@@ -69,7 +68,7 @@ export async function planHolding(
 
 function holding(brief: WeekBrief, week: WeekRow, free: ReadonlySet<string>): WeekBrief {
   const breakOf = (box: { readonly childId: string; readonly date: string }, breakKey: string) =>
-    `${keyOf(box)}/${breakKey}`;
+    `${boxKey(box)}/${breakKey}`;
   const due = new Set(
     brief.children.flatMap(({ id, days }) =>
       days.flatMap((day) => day.breaks.map(({ key }) => breakOf({ childId: id, date: day.date }, key))),
@@ -79,7 +78,7 @@ function holding(brief: WeekBrief, week: WeekRow, free: ReadonlySet<string>): We
     [pin.childId, pin.date, pin.breakKey, pin.slot, pin.position].join("|");
   const there = new Set(brief.pins.map(placeOf));
   const more = week.plan.boxes
-    .filter((box) => !free.has(keyOf(box)))
+    .filter((box) => !free.has(boxKey(box)))
     .flatMap((box) =>
       box.items
         .filter((item) => due.has(breakOf(box, item.breakKey)))
@@ -99,14 +98,14 @@ function holding(brief: WeekBrief, week: WeekRow, free: ReadonlySet<string>): We
 
 /** What was only held for this plan was not pinned by a carer: it keeps the reasons it had. */
 function withOldReasons(draft: WeekDraft, week: WeekRow, inputs: WeekInputs): WeekDraft {
-  const old = new Map(week.plan.boxes.map((box) => [keyOf(box), box]));
+  const old = new Map(week.plan.boxes.map((box) => [boxKey(box), box]));
   return {
     ...draft,
     boxes: draft.boxes.map((box) => ({
       ...box,
       items: box.items.map((item) => {
         const was = old
-          .get(keyOf(box))
+          .get(boxKey(box))
           ?.items.find(
             (row) =>
               row.breakKey === item.breakKey &&
@@ -116,7 +115,7 @@ function withOldReasons(draft: WeekDraft, week: WeekRow, inputs: WeekInputs): We
           );
         const pinned = inputs.facts.pins.some(
           (pin) =>
-            keyOf(pin) === keyOf(box) &&
+            boxKey(pin) === boxKey(box) &&
             pin.breakKey === item.breakKey &&
             pin.slot === item.slot &&
             pin.place === item.position,

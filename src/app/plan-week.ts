@@ -1,12 +1,14 @@
 /** Plans a household's week: read, plan in the worker thread, check independently, store as a new revision. */
 import type { Tx } from "../database/database.js";
 import { announceVerdicts, blockRowOf, lockVerdicts } from "../database/recheck.js";
-import { savePlan, type BlockRow, type BoxStateCode, type WeekRow } from "../database/week.js";
+import { savePlan, type BlockRow, type BoxStateCode } from "../database/week.js";
+import { boxKey } from "../domain/box-key.js";
 import { checkWeek } from "../domain/checker/check-week.js";
 import { addDays, isCalendarDate } from "../domain/calendar/dates.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { WeekBrief } from "../domain/brief.js";
 import type { Conflict } from "../domain/planner/conflicts.js";
+import { changedBoxes } from "../domain/week-difference.js";
 import type { WeekDraft } from "../domain/week.js";
 import type { App, PlanAnswer, PlanWeek } from "./app.js";
 import { enrolmentOn, nextSchoolDay, wakesHere, weekDates } from "./assemble-brief.js";
@@ -55,18 +57,6 @@ function childrenWithoutSchool(inputs: WeekInputs): string[] {
     .map((child) => child.id);
 }
 
-/** Boxes that differ between two plans, as "childId@date". */
-export function changedBoxes(old: WeekRow | null, draft: WeekDraft): string[] {
-  const line = (items: readonly { breakKey: string; slot: string; dish: string; grams: number }[]) =>
-    items
-      .map((item) => `${item.breakKey}/${item.slot}/${item.dish}/${item.grams}`)
-      .sort()
-      .join("|");
-  const was = new Map((old?.plan.boxes ?? []).map((box) => [`${box.childId}@${box.date}`, line(box.items)]));
-  const is = new Map(draft.boxes.map((box) => [`${box.childId}@${box.date}`, line(box.items)]));
-  return [...new Set([...was.keys(), ...is.keys()])].filter((key) => was.get(key) !== is.get(key)).sort();
-}
-
 export interface StoreRequest<Gone> {
   readonly attempt: Attempt;
   readonly verb: Verb;
@@ -104,13 +94,13 @@ export async function storePlanAs<Gone, T>(
   if (faults.length > 0) throw new PlanFailedCheck(faults);
   const draft = { ...answer.outcome.draft, boxes: [...answer.outcome.draft.boxes, ...inputs.setAside()] };
   const old = inputs.before;
-  const changed = changedBoxes(old, draft);
+  const changed = changedBoxes(old?.plan.boxes ?? [], draft.boxes);
   const boxStates = new Map(
     (old?.plan.boxes ?? [])
       // What is blocked is made anew; what is over stays as it was.
       .filter((box) => box.state !== "BLOCKED" || box.date < inputs.now.date)
       .map((box) => [
-        `${box.childId}@${box.date}`,
+        boxKey(box),
         {
           state: box.state,
           packedAt: box.packedAt ? new Date(box.packedAt) : null,
@@ -168,10 +158,7 @@ export async function storePlanAs<Gone, T>(
     const wereBlocked = (old?.plan.boxes ?? []).filter((box) => box.state === "BLOCKED" && box.date >= inputs.now.date);
     await announceVerdicts(tx, [
       ...new Map(
-        [...wereBlocked, ...draft.boxes.filter((box) => blocks.has(`${box.childId}@${box.date}`))].map((box) => [
-          `${box.childId}@${box.date}`,
-          box,
-        ]),
+        [...wereBlocked, ...draft.boxes.filter((box) => blocks.has(boxKey(box)))].map((box) => [boxKey(box), box]),
       ).values(),
     ]);
     return ok(outcomeOf({ householdId, weekStart: inputs.weekStart, changed }, number));
@@ -202,7 +189,7 @@ async function verdictNow(
     const read = await session.read((tx) => readWeekInputs(app, tx, planned.household.id, planned.weekStart));
     if (!read) return new Map();
     const inputs = foresee(read);
-    const keys = draft.boxes.filter((box) => box.date >= inputs.now.date).map((box) => `${box.childId}@${box.date}`);
+    const keys = draft.boxes.filter((box) => box.date >= inputs.now.date).map((box) => boxKey(box));
     const of = (state: BoxStateCode) => new Set(keys.filter((key) => boxStates.get(key)?.state === state));
     const eaten = of("EATEN");
     const judged = new Set(keys.filter((key) => !eaten.has(key)));
@@ -218,7 +205,7 @@ async function verdictNow(
 const blocksOfThePast = ({ before, now }: WeekInputs): [string, readonly BlockRow[]][] =>
   (before?.plan.boxes ?? [])
     .filter((box) => box.state === "BLOCKED" && box.date < now.date)
-    .map((box) => [`${box.childId}@${box.date}`, box.blocks]);
+    .map((box) => [boxKey(box), box.blocks]);
 
 /** The week's inputs with the reader's rights, and whether the person may do this; read before the long work. */
 export async function openWeek(

@@ -5,6 +5,7 @@ import { readHousehold, type HouseholdRow } from "../database/household.js";
 import { readPlanningFacts, type PlanningFacts } from "../database/planning.js";
 import { readRuleSets } from "../database/school.js";
 import { readWeek, type BoxRow, type WeekRow } from "../database/week.js";
+import { boxKey } from "../domain/box-key.js";
 import type { WeekBrief } from "../domain/brief.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import type { BoxPlan } from "../domain/week.js";
@@ -51,13 +52,11 @@ function boxesToSetAside(
   const isOver = (box: BoxRow) => box.state === "EATEN" || box.state === "PACKED" || box.date < today;
   if (!before?.plan.boxes.some(isOver)) return [];
   const draft = draftOf(before.plan);
-  const over = new Set(before.plan.boxes.filter(isOver).map(keyOf));
-  const packed = new Set(before.plan.boxes.filter((box) => box.state === "PACKED" && box.date >= today).map(keyOf));
+  const over = new Set(before.plan.boxes.filter(isOver).map(boxKey));
+  const packed = new Set(before.plan.boxes.filter((box) => box.state === "PACKED" && box.date >= today).map(boxKey));
   const blocks = judgeBoxes(index, household, asStored(), draft, over, packed, null);
-  return draft.boxes.filter((box) => blocks.has(keyOf(box)));
+  return draft.boxes.filter((box) => blocks.has(boxKey(box)));
 }
-
-const keyOf = (box: { readonly childId: string; readonly date: string }) => `${box.childId}@${box.date}`;
 
 /** Null: no such household, or not the reader's. */
 export async function readWeekInputs(
@@ -119,7 +118,7 @@ function inputsOf(parts: BriefParts, index: CatalogueIndex): WeekInputs {
     asStored,
     setAside,
     upset: kitchenUpset(facts, weekStart, now),
-    assemble: (changes) => assembleBrief({ ...parts, setAside: new Set(setAside().map(keyOf)), ...changes }),
+    assemble: (changes) => assembleBrief({ ...parts, setAside: new Set(setAside().map(boxKey)), ...changes }),
     withFacts: (changed) => inputsOf({ ...parts, facts: changed }, index),
   };
 }

@@ -15,7 +15,8 @@ import {
   saveVerdicts,
   type BoxVerdictToSave,
 } from "../database/recheck.js";
-import type { BoxRow, BoxStateCode } from "../database/week.js";
+import type { BoxStateCode } from "../database/week.js";
+import { boxKey } from "../domain/box-key.js";
 import type { App, RecheckJob } from "./app.js";
 import { draftOf } from "./draft-of.js";
 import { judgeBoxes } from "./judge-boxes.js";
@@ -122,19 +123,18 @@ function changedVerdicts(inputs: WeekInputs): BoxVerdictToSave[] {
   if (!inputs.before) return [];
   const { plan } = inputs.before;
   const open = plan.boxes.filter((box) => box.state !== "EATEN" && box.date >= inputs.now.date);
-  const keyOf = (box: BoxRow) => `${box.childId}@${box.date}`;
   const packed = open.filter((box) => box.packedAt !== null);
   const blocks = judgeBoxes(
     inputs.index,
     inputs.household,
     inputs.asStored(),
     draftOf(plan),
-    new Set(open.map(keyOf)),
-    new Set(packed.map(keyOf)),
+    new Set(open.map(boxKey)),
+    new Set(packed.map(boxKey)),
     inputs.upset,
   );
   return open.flatMap((box): BoxVerdictToSave[] => {
-    const reasons = blocks.get(keyOf(box)) ?? [];
+    const reasons = blocks.get(boxKey(box)) ?? [];
     const state: BoxStateCode = reasons.length > 0 ? "BLOCKED" : box.packedAt === null ? "PLANNED" : "PACKED";
     const same = state === box.state && JSON.stringify(reasons.map(blockRowOf)) === JSON.stringify(box.blocks);
     return same ? [] : [{ boxId: box.id, childId: box.childId, date: box.date, state, blocks: reasons }];

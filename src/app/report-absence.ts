@@ -9,7 +9,7 @@ import { nextSchoolDay } from "./assemble-brief.js";
 import { checkInput, invalid } from "./check-input.js";
 import type { WeekRef } from "./change-week.js";
 import type { FailureOf } from "./failures.js";
-import { before, type Attempt } from "./once.js";
+import { before, checkRevision, type Attempt } from "./once.js";
 import { nothingToPack } from "./plan-holding.js";
 import { openWeek, planWithProgress, storePlan, weekInfeasible } from "./plan-week.js";
 
@@ -56,12 +56,8 @@ export async function reportAbsence(
   const { before: old, household, facts, weekStart } = inputs;
   if (childId === null || !household.children.some((child) => child.id === childId))
     return fail({ kind: "ChildNotFound" });
-  const currentRevision = old?.revision ?? 0;
-  if (currentRevision !== input.seenRevision) {
-    // Its twin, sent at the same time, may have done it since: then that one's outcome is the answer.
-    const twin = await before<WeekRef>(app, attempt);
-    return twin ?? fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision });
-  }
+  const passed = await checkRevision<WeekRef>(app, attempt, input.seenRevision, old?.revision ?? 0);
+  if (passed) return passed;
   const box = old?.plan.boxes.find((entry) => entry.childId === childId && entry.date === date);
   if (!old || !box)
     return fail({ kind: "OutsideTerm", weekStart, nextSchoolDay: nextSchoolDay(household, addDays(date, 1)) });

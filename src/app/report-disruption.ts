@@ -16,6 +16,7 @@ import {
 import type { Tx } from "../database/database.js";
 import type { PlanningFacts } from "../database/planning.js";
 import type { PlanRow } from "../database/week.js";
+import { boxKey } from "../domain/box-key.js";
 import { daysBetween, isCalendarDate } from "../domain/calendar/dates.js";
 import { checkWeek } from "../domain/checker/check-week.js";
 import type { WeekBrief } from "../domain/brief.js";
@@ -31,7 +32,7 @@ import type { FailureOf } from "./failures.js";
 import { judgeBoxes } from "./judge-boxes.js";
 import { leastRole, may, type Verb } from "./may.js";
 import { nearest } from "./nearest.js";
-import { before, once, type Attempt } from "./once.js";
+import { before, checkRevision, once, type Attempt } from "./once.js";
 import { planHolding } from "./plan-holding.js";
 import { openWeek, storePlanAs, weekInfeasible } from "./plan-week.js";
 import type { WeekInputs } from "./read-brief.js";
@@ -140,17 +141,22 @@ async function openDisruption(
     return fail(
       invalid(at("until"), `that is ${daysBetween(date, until)} days after the first`, `Send at most ${MOST_DAYS}.`),
     );
-  const first = await openWeek(app, personId, householdId, date, verb);
-  if (!first.ok) return first;
-  const today = first.value.now.date;
+  const opened = await openFrom(app, personId, householdId, date, verb);
+  if (!opened.ok) return opened;
+  const today = opened.value.now.date;
   if (until < today)
     return fail(invalid(at(said.until == null ? "date" : "until"), `${until} is over`, "Send a day from today on."));
   if (daysBetween(today, date) > MOST_AHEAD)
     return fail(invalid(at("date"), `${date} is more than a year ahead`, "Send a nearer day."));
-  const opened = date < today ? await openWeek(app, personId, householdId, today, verb) : first;
-  if (!opened.ok) return opened;
   const row = rowOf(opened.value, name, at, { ...said, until });
   return row.ok ? ok({ inputs: opened.value, row: row.value }) : row;
+}
+
+/** The week of the day, or of today where the day is over. */
+async function openFrom(...[app, personId, householdId, date, verb]: Parameters<typeof openWeek>) {
+  const opened = await openWeek(app, personId, householdId, date, verb);
+  const today = opened.ok ? opened.value.now.date : date;
+  return date < today ? openWeek(app, personId, householdId, today, verb) : opened;
 }
 
 interface Details {
@@ -212,8 +218,6 @@ function rowOf(
   }
 }
 
-const keyOf = (box: { readonly childId: string; readonly date: string }) => `${box.childId}@${box.date}`;
-
 /** The facts with a report, as saving it will leave them: it takes the place of one of its kind about the same from the same day. */
 function adding(facts: PlanningFacts, row: DisruptionRow): PlanningFacts {
   if (isOfKitchen(row)) {
@@ -250,14 +254,14 @@ async function replanFor(app: App, later: WeekInputs): Promise<Replanned> {
   const week = later.before;
   if (!week) return { kind: "STANDS" };
   const draft = draftOf(week.plan);
-  const aside = new Set(later.setAside().map(keyOf));
+  const aside = new Set(later.setAside().map(boxKey));
   const brief = later.assemble({ stayClose: true });
-  const boxes = draft.boxes.filter((box) => !aside.has(keyOf(box)));
+  const boxes = draft.boxes.filter((box) => !aside.has(boxKey(box)));
   if (checkWeek(brief, { ...draft, boxes }).length === 0) return { kind: "STANDS" };
   const open = week.plan.boxes.filter((box) => box.state !== "EATEN" && box.date >= later.now.date);
-  const packed = new Set(open.filter((box) => box.state === "PACKED").map(keyOf));
+  const packed = new Set(open.filter((box) => box.state === "PACKED").map(boxKey));
   const { index, household, upset } = later;
-  const fallen = judgeBoxes(index, household, later.asStored(), draft, new Set(open.map(keyOf)), packed, upset);
+  const fallen = judgeBoxes(index, household, later.asStored(), draft, new Set(open.map(boxKey)), packed, upset);
   const answer = await planHolding(app, later, week, brief, new Set(fallen.keys()));
   const { outcome } = answer;
   return outcome.kind === "PLANNED"
@@ -298,12 +302,11 @@ export async function withdrawDisruption(
   const nothing = fail({ kind: "NothingThere", what: "disruption" } as const);
   if (householdId === null) return fail({ kind: "HouseholdNotFound" });
   const row = await readRow(app, personId, householdId, disruption);
-  const home = await openWeek(app, personId, householdId, row?.date ?? "2000-01-03", "reportDisruption");
-  if (!home.ok) return home;
-  if (!row) return (await before<DisruptionRef>(app, attempt)) ?? nothing;
-  const today = home.value.now.date;
-  const opened = row.date < today ? await openWeek(app, personId, householdId, today, "reportDisruption") : home;
+  // Without a row any day does: whose household it is comes before what is in it.
+  const date = row?.date ?? app.now().toISOString().slice(0, 10);
+  const opened = await openFrom(app, personId, householdId, date, "reportDisruption");
   if (!opened.ok) return opened;
+  if (!row) return (await before<DisruptionRef>(app, attempt)) ?? nothing;
   return record(app, attempt, {
     inputs: opened.value,
     row,
@@ -345,12 +348,8 @@ async function record(
   { inputs, row, seenRevision, foresee, write, kept }: ToRecord,
 ): Promise<Result<DisruptionRef, RecordFailure>> {
   const week = inputs.before;
-  const currentRevision = week?.revision ?? 0;
-  if (currentRevision !== seenRevision) {
-    // Its twin, sent at the same time, may have done it since: then that one's outcome is the answer.
-    const twin = await before<DisruptionRef>(app, attempt);
-    return twin ?? fail({ kind: "RevisionPassed", seenRevision, currentRevision });
-  }
+  const passed = await checkRevision<DisruptionRef>(app, attempt, seenRevision, week?.revision ?? 0);
+  if (passed) return passed;
   const householdId = inputs.household.id;
   const scope = touching(isOfKitchen(row) ? { householdIds: [householdId] } : { childIds: [row.childId] });
   const later = foresee(inputs);
@@ -431,8 +430,8 @@ function settledIn(
   today: string,
 ): (box: { readonly childId: string; readonly date: string }) => boolean {
   const settled = plan.boxes.filter((box) => box.state === "PACKED" || box.state === "EATEN" || box.date < today);
-  const keys = new Set(settled.map(keyOf));
-  return (box) => keys.has(keyOf(box));
+  const keys = new Set(settled.map(boxKey));
+  return (box) => keys.has(boxKey(box));
 }
 
 /** What one stored plan of a week changed from another. */

@@ -2,6 +2,7 @@
 import { randomUUID } from "node:crypto";
 import { foodSchema } from "../../shared/catalogue.js";
 import type { AllergenCode, EquipmentKind, SlotCode } from "../../shared/codes.js";
+import { boxKey } from "../domain/box-key.js";
 import type {
   Caution,
   CutPlan,
@@ -448,13 +449,13 @@ export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
   const items = boxes.flatMap(({ id, box }) => box.items.map((item) => ({ id: randomUUID(), boxId: id, box, item })));
   await tx.lunchBox.createMany({
     data: boxes.map(({ id, box }) => {
-      const before = plan.boxStates.get(`${box.childId}@${box.date}`);
+      const before = plan.boxStates.get(boxKey(box));
       return {
         id,
         weekPlanId: planId,
         childId: box.childId,
         date: day(box.date),
-        state: plan.blocks.has(`${box.childId}@${box.date}`) ? "BLOCKED" : (before?.state ?? "PLANNED"),
+        state: plan.blocks.has(boxKey(box)) ? "BLOCKED" : (before?.state ?? "PLANNED"),
         packedAt: before?.packedAt ?? null,
         current: true,
       };
@@ -466,7 +467,7 @@ export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
     boxes.map(({ id, box }) => ({
       boxId: id,
       childId: box.childId,
-      blocks: plan.blocks.get(`${box.childId}@${box.date}`) ?? [],
+      blocks: plan.blocks.get(boxKey(box)) ?? [],
     })),
     randomUUID,
   );
@@ -478,7 +479,7 @@ export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
       coldSources: box.coldSources,
       flask: box.flask,
       cutlery: [...box.cutlery],
-      packedById: plan.boxStates.get(`${box.childId}@${box.date}`)?.packedById ?? null,
+      packedById: plan.boxStates.get(boxKey(box))?.packedById ?? null,
     })),
   });
   await tx.boxItem.createMany({

@@ -1,4 +1,6 @@
 /** What changes from one plan of a week to the next. */
+import { boxKey } from "./box-key.js";
+import { compare } from "./compare.js";
 import type { BatchPlan, BoxPlan, ItemPlan, ShoppingLinePlan, TaskPlan, WeekDraft, WishTotals } from "./week.js";
 
 export interface BoxChange {
@@ -69,10 +71,15 @@ export function differenceBetween(
   };
 }
 
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+type Content = Pick<ItemPlan, "breakKey" | "slot" | "dish" | "grams">;
+interface Filled<I extends Content> {
+  readonly childId: string;
+  readonly date: string;
+  readonly items: readonly I[];
+}
 
 /** What is in a box, wherever in it it lies. */
-const contentOf = (items: readonly ItemPlan[]): string =>
+const contentOf = (items: readonly Content[]): string =>
   items
     .map(({ breakKey, slot, dish, grams }) => JSON.stringify([breakKey, slot, dish, grams]))
     .sort()
@@ -89,9 +96,18 @@ function pairs<T>(
   return [...new Set([...was.keys(), ...is.keys()])].map((key) => [was.get(key) ?? null, is.get(key) ?? null]);
 }
 
+/** Boxes with other dishes or amounts, those that come and those that go. */
+const changedPairs = <I extends Content>(before: readonly Filled<I>[], after: readonly Filled<I>[]) =>
+  pairs(before, after, boxKey).filter(([was, is]) => contentOf(was?.items ?? []) !== contentOf(is?.items ?? []));
+
+/** Boxes that differ between two plans, "childId@date" (`boxKey`), sorted. */
+export const changedBoxes = (before: readonly Filled<Content>[], after: readonly Filled<Content>[]): string[] =>
+  changedPairs(before, after)
+    .map(([was, is]) => boxKey((was ?? is)!))
+    .sort();
+
 function boxChanges(before: readonly BoxPlan[], after: readonly BoxPlan[]): BoxChange[] {
-  return pairs(before, after, ({ childId, date }) => JSON.stringify([date, childId]))
-    .filter(([was, is]) => contentOf(was?.items ?? []) !== contentOf(is?.items ?? []))
+  return changedPairs(before, after)
     .map(([was, is]) => {
       const { childId, date } = (was ?? is)!;
       return { childId, date, before: was?.items ?? [], after: is?.items ?? [] };

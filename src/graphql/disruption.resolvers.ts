@@ -11,6 +11,7 @@ import {
 import { sayDisruption } from "../app/say.js";
 import { isOfKitchen, readDisruption, readDisruptions, type DisruptionRow } from "../database/disruption.js";
 import { readPlanBeside } from "../database/week.js";
+import { boxKey } from "../domain/box-key.js";
 import { daysBetween } from "../domain/calendar/dates.js";
 import { requirePerson } from "./context.js";
 import { explain } from "./explain.js";
@@ -144,7 +145,7 @@ export const disruptionTypes: Pick<
     async changedBoxes({ householdId, weekStart, changed }, _, { reads }) {
       const week = await reads.week(householdId, weekStart);
       return (week?.plan.boxes ?? [])
-        .filter((box) => changed.includes(`${box.childId}@${box.date}`))
+        .filter((box) => changed.includes(boxKey(box)))
         .map((row) => ({ row, householdId }));
     },
     async difference({ householdId, weekStart, plans }, _, { reads }) {

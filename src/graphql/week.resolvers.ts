@@ -21,6 +21,7 @@ import {
 import { weekStartOf } from "../app/assemble-brief.js";
 import { boxCard } from "../app/box-card.js";
 import { sayBoxCard } from "../app/say-box-card.js";
+import { boxKey } from "../domain/box-key.js";
 import { stockAfter } from "../domain/shopping/shopping.js";
 import { holdingCurve } from "../domain/food-safety/forecast.js";
 import { finishTask, takeTask, type TaskRef } from "../app/tasks.js";
@@ -444,7 +445,7 @@ export const weekResolvers: Pick<Resolvers, Types> & {
   WeekPayload: {
     changedBoxes: ({ week, changed }) =>
       week.plan.boxes
-        .filter((box) => changed.includes(`${box.childId}@${box.date}`))
+        .filter((box) => changed.includes(boxKey(box)))
         .map((row) => ({ row, householdId: week.householdId })),
   },
   LabelsUnread: { foods: ({ foods }, _, context) => foods.map((key) => foodOf(context, key)) },

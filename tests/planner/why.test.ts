@@ -11,9 +11,10 @@ import { formulate, noTightening } from "../../src/domain/planner/formulate.js";
 import { planWeek } from "../../src/domain/planner/plan-week.js";
 import { priceAlternatives, priceDish } from "../../src/domain/planner/price.js";
 import type { Problem, Solution } from "../../src/domain/planner/problem.js";
+import { boxKey } from "../../src/domain/box-key.js";
 import { answerQuestion } from "../../src/domain/planner/questions.js";
 import { searchNear } from "../../src/domain/planner/replan.js";
-import { boxKey, createRequirementModel, isFixed, keyOf } from "../../src/domain/planner/requirements.js";
+import { createRequirementModel, isFixed, keyOf } from "../../src/domain/planner/requirements.js";
 import { apply, findWaysOut, type VerifiedWayOut } from "../../src/domain/planner/ways-out.js";
 import type { Reason, WeekDraft } from "../../src/domain/week.js";
 import { findBestExhaustively } from "../support/exhaustive-week.js";
@@ -144,7 +145,9 @@ describe("a week that cannot be planned", () => {
     ({ brief }) => {
       const index = indexCatalogue(brief.catalogue);
       const { members } = clashOf(brief);
-      const scope = new Set(members.flatMap((row) => ("childId" in row ? [boxKey(row.childId, monday)] : [])));
+      const scope = new Set(
+        members.flatMap((row) => ("childId" in row ? [boxKey({ childId: row.childId, date: monday })] : [])),
+      );
       const model = createRequirementModel(brief, index, noTightening, scope);
       const isPlannable = (kept: readonly string[]): boolean => {
         const { problem, isImpossible } = model.build(new Set(kept));

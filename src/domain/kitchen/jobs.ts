@@ -77,8 +77,6 @@ export function longestTails(jobs: readonly Job[]): number[] {
   return tails;
 }
 
-export const compare = <T extends number | string>(a: T, b: T): number => (a < b ? -1 : a > b ? 1 : 0);
-
 /** Element `i`, which the caller knows to exist. */
 export function at<T>(row: readonly T[], i: number): T {
   const value = row[i];

@@ -3,7 +3,8 @@
  * at a time.
  */
 import type { EquipmentKind } from "../../../shared/codes.js";
-import { at, compare, longestTails, type Job } from "./jobs.js";
+import { compare } from "../compare.js";
+import { at, longestTails, type Job } from "./jobs.js";
 
 /** Schedules tried per session after the priority rules, at most; a session at its lower bound stops at once. */
 const IMPROVEMENTS = 30;

@@ -7,9 +7,10 @@
  */
 import type { EquipmentBrief, SessionBrief } from "../brief.js";
 import { minutesOf, timeOf } from "../calendar/dates.js";
+import { compare } from "../compare.js";
 import { fail, ok, type Result } from "../result.js";
 import type { SessionPlan, TaskPlan } from "../week.js";
-import { at, compare, listJobs, TENTHS, type Job } from "./jobs.js";
+import { at, listJobs, TENTHS, type Job } from "./jobs.js";
 import { latestShifts } from "./latest-starts.js";
 import { findSchedule, isBetter, type Placed } from "./place-jobs.js";
 import { boundSession, boundStart, shortenSession, type Session } from "./shorten-session.js";

@@ -5,6 +5,7 @@ import type { SessionBrief, WeekBrief } from "../brief.js";
 import { addDays } from "../calendar/dates.js";
 import { widenAllergy } from "../catalogue/allergens.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
+import { compare } from "../compare.js";
 import type { BatchPlan, BoxPlan, ReadyUse, TaskPlan } from "../week.js";
 
 /**
@@ -395,4 +396,3 @@ const distinct = (values: readonly string[]): string[] => [...new Set(values)];
 const inHours = (minutes: number): string =>
   [`${Math.floor(minutes / 60)} h`, ...(minutes % 60 === 0 ? [] : [`${minutes % 60} min`])].join(" ");
 const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -4,19 +4,13 @@
  * (from memory), by groups first. A week that is found proves that what was kept can be met; that nothing can be found is
  * certain only where a row is out of reach or every choice was tried, and otherwise the word of a search of a fixed length.
  */
+import { boxKey } from "../box-key.js";
 import type { WeekBrief } from "../brief.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
 import { findCandidates, type Candidates } from "./candidates.js";
 import { judgePlannability, type Plannability, type Proof } from "./feasibility.js";
 import { noTightening, type Tightening } from "./formulate.js";
-import {
-  boxKey,
-  createRequirementModel,
-  isFixed,
-  keyOf,
-  type Requirement,
-  type RequirementModel,
-} from "./requirements.js";
+import { createRequirementModel, isFixed, keyOf, type Requirement, type RequirementModel } from "./requirements.js";
 import { replan } from "./replan.js";
 
 export interface ClashSet {
@@ -176,8 +170,7 @@ function scopeOf(model: RequirementModel, kept: ReadonlySet<string>, { places }:
     if (requirement === undefined || !("childId" in requirement)) continue;
     const date = "date" in requirement ? requirement.date : null;
     for (const { place } of places) {
-      if (place.childId === requirement.childId && (date === null || date === place.date))
-        scope.add(boxKey(place.childId, place.date));
+      if (place.childId === requirement.childId && (date === null || date === place.date)) scope.add(boxKey(place));
     }
   }
   return scope;

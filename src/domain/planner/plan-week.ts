@@ -1,4 +1,5 @@
 /** One week from brief to plan: candidates, problem, search, clock. Pure: the same brief, seed and steps give the same week. */
+import { boxKey } from "../box-key.js";
 import type { WeekBrief } from "../brief.js";
 import { indexCatalogue, type CatalogueIndex } from "../catalogue/derive.js";
 import type { WeekDraft } from "../week.js";
@@ -156,7 +157,7 @@ export function tighten(
 ): void {
   for (const fault of faults) {
     if (fault.kind === "BoxDoesNotClose") {
-      const box = `${fault.childId}@${fault.date}`;
+      const box = boxKey(fault);
       if (fault.mixes) tightening.apart.add(box);
       else tightening.boxMl.set(box, Math.floor(fault.ml * REDUCTION));
       continue;

@@ -1,6 +1,7 @@
 /** What a dish at a place would cost the week: the week planned again with it there, beside the week planned again as it is. */
 import type { Dish } from "../../../shared/catalogue.js";
 import type { SlotCode } from "../../../shared/codes.js";
+import { boxKey } from "../box-key.js";
 import type { PlaceBrief, WeekBrief } from "../brief.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
 import type { WeekDraft, WishTotals } from "../week.js";
@@ -173,7 +174,7 @@ function differenceOf(today: Replanned, then: Replanned, draft: WeekDraft): Pric
   const [before, after] = [today.draft.wishes, then.draft.wishes];
   const was = new Map(itemsOf(draft).map((item) => [placeName(item), item.dish]));
   const changed = itemsOf(then.draft).filter((item) => was.get(placeName(item)) !== item.dish);
-  const boxes = new Map(changed.map(({ childId, date }) => [`${childId}@${date}`, { childId, date }]));
+  const boxes = new Map(changed.map(({ childId, date }) => [boxKey({ childId, date }), { childId, date }]));
   return {
     handsOnMinutes: tenth(after.handsOnMinutes - before.handsOnMinutes),
     costMinor: after.costMinor - before.costMinor,

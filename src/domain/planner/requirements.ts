@@ -5,6 +5,7 @@
  */
 import type { Dish } from "../../../shared/catalogue.js";
 import type { DietCode, EquipmentKind } from "../../../shared/codes.js";
+import { boxKey } from "../box-key.js";
 import type { HouseRule, PinBrief, SessionBrief, WeekBrief } from "../brief.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
 import { packMinutesPerBox } from "../kitchen/work.js";
@@ -93,8 +94,6 @@ export interface RequirementModel {
   build(kept: ReadonlySet<string>): Stage;
 }
 
-export const boxKey = (childId: string, date: string): string => `${childId}@${date}`;
-
 /** Where any dish may be left out: not a dish of the catalogue, and a different one at each place, so that none comes twice. */
 const nothing: ProblemDish = {
   main: false,
@@ -126,7 +125,7 @@ export function createRequirementModel(
   known: Candidates | null = null,
 ): RequirementModel {
   const candidates = known ?? findCandidates(brief, index);
-  const inScope = (childId: string, date: string): boolean => scope === null || scope.has(boxKey(childId, date));
+  const inScope = (childId: string, date: string): boolean => scope === null || scope.has(boxKey({ childId, date }));
   const tags = scope === null ? null : tagOptions(brief, index, inScope);
   const places = candidates.places.map((row): PlaceOptions => {
     const { childId, date } = row.place;
