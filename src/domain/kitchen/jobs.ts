@@ -25,7 +25,23 @@ export interface Job {
   readonly late: boolean;
 }
 
-const tenths = (minutes: number): number => Math.ceil(minutes * TENTHS - 1e-6);
+/** Whole tenths of a minute, rounded up. */
+export const tenths = (minutes: number): number => Math.ceil(minutes * TENTHS - 1e-6);
+
+/** Jobs with all that limits them. */
+export interface Session {
+  readonly jobs: readonly Job[];
+  /** Tenths from midnight. */
+  readonly opens: number;
+  readonly closes: number;
+  /** Pairs of hands. */
+  readonly carers: number;
+  readonly units: ReadonlyMap<EquipmentKind, number>;
+  /** On one carer's list, safe things come before those that handle an avoided allergen. */
+  readonly safeFirst: boolean;
+  /** Dead ends that a search for a shorter timetable may learn from. */
+  readonly deadEnds: number;
+}
 
 /** Jobs in an order in which everything stands after what it waits for. */
 export function listJobs(work: readonly Work[]): Job[] {

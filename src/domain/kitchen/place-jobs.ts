@@ -4,7 +4,7 @@
  */
 import type { EquipmentKind } from "../../../shared/codes.js";
 import { compare } from "../compare.js";
-import { at, longestTails, type Job } from "./jobs.js";
+import { at, longestTails, type Job, type Session } from "./jobs.js";
 
 /** Schedules tried per session after the priority rules, at most; a session at its lower bound stops at once. */
 const IMPROVEMENTS = 30;
@@ -25,14 +25,8 @@ export function isBetter(a: Placed, b: Placed): boolean {
 }
 
 /** Best schedule over the priority rules, then over lists with one pair of ranks exchanged, in a fixed order. */
-export function findSchedule(
-  jobs: readonly Job[],
-  opens: number,
-  carers: number,
-  units: ReadonlyMap<EquipmentKind, number>,
-  bound: number,
-  safeFirst: boolean,
-): Placed {
+export function findSchedule(session: Session, bound: number): Placed {
+  const { jobs, opens, safeFirst } = session;
   const tails = longestTails(jobs);
   /** Latest end that still lets every later box leave in time. */
   const latestEnds: number[] = jobs.map(() => Infinity);
@@ -50,8 +44,7 @@ export function findSchedule(
     (j) => at(jobs, j).hands,
     (j) => -at(jobs, j).holds.reduce((sum, hold) => sum + hold.units * hold.length, 0),
   ];
-  const place = (ranks: readonly number[]): Placed =>
-    placeJobs(jobs, listByRank(jobs, ranks, safeFirst), opens, carers, units, safeFirst);
+  const place = (ranks: readonly number[]): Placed => placeJobs(session, listByRank(jobs, ranks, safeFirst));
   const isProvenBest = (placed: Placed): boolean => placed.lateness === 0 && placed.end - opens <= bound;
 
   let bestRanks: number[] = [];
@@ -77,7 +70,7 @@ export function findSchedule(
       const ranks = bestRanks.map((own) => (own === rank ? rank + distance : own === rank + distance ? rank : own));
       const list = listByRank(jobs, ranks, safeFirst);
       if (list.every((j, l) => j === bestList[l])) continue;
-      const placed = placeJobs(jobs, list, opens, carers, units, safeFirst);
+      const placed = placeJobs(session, list);
       tried += 1;
       if (!isBetter(placed, best)) continue;
       [best, bestRanks, bestList, improved] = [placed, ranks, list, true];
@@ -115,12 +108,8 @@ function listByRank(jobs: readonly Job[], ranks: readonly number[], safeFirst: b
  * whoever is free first.
  */
 export function placeJobs(
-  jobs: readonly Job[],
+  { jobs, opens, carers, units, safeFirst }: Session,
   list: readonly number[],
-  opens: number,
-  carers: number,
-  units: ReadonlyMap<EquipmentKind, number>,
-  safeFirst: boolean,
   carersGiven: readonly number[] | null = null,
 ): Placed {
   const starts: number[] = jobs.map(() => opens);

@@ -1,24 +1,10 @@
 /** A prep session as a project: its shortest timetable, and the latest moment it can begin. */
-import type { EquipmentKind } from "../../../shared/codes.js";
-import { at, type Job } from "./jobs.js";
+import { at, type Job, type Session } from "./jobs.js";
 import { placeJobs, type Placed } from "./place-jobs.js";
 import { boundProject } from "./schedule/bound-project.js";
 import { reverseProject, type Crew, type Lag, type Project } from "./schedule/project.js";
 import { shortenProject } from "./schedule/shorten.js";
-
-export interface Session {
-  readonly jobs: readonly Job[];
-  /** Tenths from midnight. */
-  readonly opens: number;
-  readonly closes: number;
-  /** Pairs of hands. */
-  readonly carers: number;
-  readonly units: ReadonlyMap<EquipmentKind, number>;
-  /** On one carer's list, safe things come before those that handle an avoided allergen. */
-  readonly safeFirst: boolean;
-  /** Dead ends that a search for a shorter timetable may learn from. */
-  readonly deadEnds: number;
-}
+import { giveUnits } from "./units.js";
 
 export interface ShortSession {
   /** Null when nothing shorter was found. */
@@ -32,11 +18,13 @@ export const boundSession = (session: Session): number => boundProject(poseSessi
 
 const never = (): boolean => false;
 
-/** Looks for a timetable that fits the session and every leave time and ends before `knownEnd`, tenths from the start. */
-export function shortenSession(session: Session, knownEnd: number): ShortSession {
-  const { jobs, opens, carers, units, safeFirst, deadEnds } = session;
+/**
+ * Looks for a timetable that fits the session and every leave time and ends before `knownEnd`; none is known to end before
+ * `leastEnd`. Both in tenths from the start.
+ */
+export function shortenSession(session: Session, knownEnd: number, leastEnd: number): ShortSession {
+  const { jobs, deadEnds } = session;
   const project = poseSession(session);
-  const leastEnd = boundProject(project);
   const found = shortenProject({ project, knownEnd, leastEnd, deadEnds, shouldStop: never });
   if (found.starts === null) return { placed: null, leastEnd: found.leastEnd };
   const { starts, people } = found;
@@ -44,7 +32,7 @@ export function shortenSession(session: Session, knownEnd: number): ShortSession
   project.crew?.duties.forEach(({ activity }, duty) => (carerOf[activity] = at(people, duty)));
   // In the order of their starts, each as early as it can: nothing begins later than it was found to.
   const list = jobs.map((_, j) => j).sort((a, b) => at(starts, a) - at(starts, b) || a - b);
-  return { placed: placeJobs(jobs, list, opens, carers, units, safeFirst, carerOf), leastEnd: found.leastEnd };
+  return { placed: placeJobs(session, list, carerOf), leastEnd: found.leastEnd };
 }
 
 /**
@@ -107,18 +95,8 @@ function poseSession({ jobs, opens, closes, carers, units, safeFirst }: Session)
 
 const isBox = (jobs: readonly Job[], j: number): boolean => at(jobs, j).work.kind === "PACK";
 
-/** Who does what, when never more tasks than carers need hands at once: the first who is free. */
-function shareHands(jobs: readonly Job[], starts: readonly number[]): number[] {
-  const carerOf: number[] = jobs.map(() => 0);
-  const freeAt: number[] = [];
-  const byStart = jobs.map((_, j) => j).sort((a, b) => at(starts, a) - at(starts, b) || a - b);
-  for (const j of byStart) {
-    const { hands } = at(jobs, j);
-    if (hands === 0) continue;
-    const free = freeAt.findIndex((moment) => moment <= at(starts, j));
-    const carer = free < 0 ? freeAt.length : free;
-    freeAt[carer] = at(starts, j) + hands;
-    carerOf[j] = carer;
-  }
-  return carerOf;
-}
+/** Who does what, where never more tasks than carers need hands at once. */
+const shareHands = (jobs: readonly Job[], starts: readonly number[]): number[] =>
+  giveUnits(jobs.map(({ hands }, j) => ({ from: at(starts, j), to: at(starts, j) + hands, units: 1 }))).map(
+    ([carer]) => carer ?? 0,
+  );

@@ -10,10 +10,10 @@ import { minutesOf, timeOf } from "../calendar/dates.js";
 import { compare } from "../compare.js";
 import { fail, ok, type Result } from "../result.js";
 import type { SessionPlan, TaskPlan } from "../week.js";
-import { at, listJobs, TENTHS, type Job } from "./jobs.js";
+import { at, listJobs, TENTHS, type Job, type Session } from "./jobs.js";
 import { latestShifts } from "./latest-starts.js";
 import { findSchedule, isBetter, type Placed } from "./place-jobs.js";
-import { boundSession, boundStart, shortenSession, type Session } from "./shorten-session.js";
+import { boundSession, boundStart, shortenSession } from "./shorten-session.js";
 import type { Work } from "./work.js";
 
 export interface TimetableInput {
@@ -123,13 +123,13 @@ function findShortest(asked: Session): { placed: Placed; leastEnd: number; sessi
   let best: Placed | null = null;
   for (const safeFirst of [true, false]) {
     const session = { ...asked, safeFirst };
-    const { jobs, opens, closes, carers, units } = session;
+    const { opens, closes } = session;
     const bound = boundSession(session);
-    let placed = findSchedule(jobs, opens, carers, units, bound, safeFirst);
+    let placed = findSchedule(session, bound);
     let leastEnd = bound;
     const fits = placed.lateness === 0 && placed.end <= closes;
     if ((!fits || placed.end - opens > bound) && session.deadEnds > 0) {
-      const shorter = shortenSession(session, fits ? placed.end - opens : Infinity);
+      const shorter = shortenSession(session, fits ? placed.end - opens : Infinity, bound);
       placed = shorter.placed ?? placed;
       leastEnd = shorter.leastEnd;
     }

@@ -1,4 +1,4 @@
-/** Which of several like appliances each task stands on. */
+/** Which of several like things each task has: appliances, pairs of hands. */
 export interface Holding {
   readonly from: number;
   readonly to: number;

@@ -5,6 +5,7 @@ import type { ChildBrief, SessionBrief, WeekBrief } from "../brief.js";
 import { addDays, daysBetween } from "../calendar/dates.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
 import { comesHotOutOf, isCooked } from "../kitchen/heat.js";
+import { TENTHS, tenths } from "../kitchen/jobs.js";
 import { hasStoodByMorning } from "../kitchen/standing.js";
 import { baseMinutes, finishLoad, packMinutesPerBox, type FinishPart } from "../kitchen/work.js";
 import {
@@ -103,7 +104,6 @@ export const noTightening: Tightening = {
   elsewhere: new Set(),
 };
 
-const TENTHS = 10;
 const everyItem: Measure = () => 1;
 const isWet: Measure = ({ inFlask, derived }) => (!inFlask && derived.dish.spill === "WET" ? 1 : 0);
 const isDry: Measure = ({ inFlask, derived }) => (!inFlask && derived.dish.spill === "DRY" ? 1 : 0);
@@ -550,7 +550,6 @@ function listWindows(
 
 const ownedUnits = (brief: WeekBrief, kind: EquipmentKind): number =>
   brief.household.equipment.filter((owned) => owned.kind === kind).reduce((sum, owned) => sum + owned.units, 0);
-const tenths = (minutes: number): number => Math.ceil(minutes * TENTHS - 1e-6);
 
 interface KitchenInput {
   readonly brief: WeekBrief;

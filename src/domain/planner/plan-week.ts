@@ -2,6 +2,7 @@
 import { boxKey } from "../box-key.js";
 import type { WeekBrief } from "../brief.js";
 import { indexCatalogue, type CatalogueIndex } from "../catalogue/derive.js";
+import { TENTHS } from "../kitchen/jobs.js";
 import type { WeekDraft } from "../week.js";
 import { solve } from "./anneal.js";
 import { findCandidates } from "./candidates.js";
@@ -45,8 +46,6 @@ const MOST_RESTARTS = 4;
 const POLISHING = 40;
 /** A session that overran gets this part of the hands-on minutes planned in it, a box that did not close this part of the volume put in it. */
 const REDUCTION = 0.9;
-/** The search's minutes are in tenths. */
-const TENTHS = 10;
 
 /**
  * Plans a week. INFEASIBLE is an outcome, not an error: the conflicts say which requirements clash. Conflicts found before
@@ -146,8 +145,9 @@ export const noLessons = (): Lessons => ({
 });
 
 /**
- * Keeps wet or dry food out of the boxes that would mix them, takes millilitres off the others that did not close and hands-on minutes off the sessions that overran. One that overran before is
- * long for what waits in it, not for its work: then its longest base goes elsewhere.
+ * Keeps wet or dry food out of the boxes that would mix them, takes millilitres off the others that did not close and hands-on
+ * minutes off the sessions that overran. One that overran before is long for what waits in it, not for its work: then its longest
+ * base goes elsewhere.
  */
 export function tighten(
   tightening: Lessons,

@@ -35,7 +35,6 @@ export interface Nogoods {
   readonly restart: () => void;
   /** The undecided literal that dead ends were most about, as its side-0 bound; null when all known are decided. */
   readonly mostDisputed: () => { readonly variable: number; readonly bound: number } | null;
-  readonly depth: () => number;
 }
 
 const GIVEN = -1;
@@ -466,6 +465,5 @@ export function createNogoods(bounds: readonly { readonly lowest: number; readon
     learn,
     restart: () => undoTo(0),
     mostDisputed,
-    depth: () => levelStart.length,
   };
 }
