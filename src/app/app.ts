@@ -28,7 +28,12 @@ export interface PlanAnswer {
 
 /** The planner behind its worker thread. */
 export interface Planner {
-  plan(request: PlanRequest, onProgress?: (percent: number, bestPoints: number | null) => void): Promise<PlanAnswer>;
+  /** As `ask` with a signal. */
+  plan(
+    request: PlanRequest,
+    onProgress?: (percent: number, bestPoints: number | null) => void,
+    signal?: AbortSignal,
+  ): Promise<PlanAnswer>;
   alternatives(brief: WeekBrief, draft: WeekDraft, place: PlaceBrief): Promise<readonly Alternative[]>;
   /** Rejects with the signal's reason as soon as it is given; the search ends soon after. */
   ask<Q extends Question>(question: Q, signal?: AbortSignal): Promise<AnswerTo<Q>>;

@@ -54,16 +54,18 @@ export async function planHolding(
   week: WeekRow,
   loose: WeekBrief,
   free: ReadonlySet<string>,
+  signal?: AbortSignal,
 ): Promise<PlanAnswer> {
   if (loose.children.length === 0) return nothingToPack;
   const held = holding(loose, week, free);
   const first = await planWithProgress(app, inputs, held, {
     compare: false,
     steps: Math.ceil(app.planSteps / MOST_PLACES_ARE_HELD),
+    signal,
   });
   if (first.outcome.kind === "PLANNED")
     return { ...first, outcome: { ...first.outcome, draft: withOldReasons(first.outcome.draft, week, inputs) } };
-  return planWithProgress(app, inputs, loose, { compare: false });
+  return planWithProgress(app, inputs, loose, { compare: false, signal });
 }
 
 function holding(brief: WeekBrief, week: WeekRow, free: ReadonlySet<string>): WeekBrief {

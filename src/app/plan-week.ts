@@ -232,7 +232,7 @@ export async function planWithProgress(
   app: App,
   inputs: WeekInputs,
   brief: WeekBrief,
-  options: { compare: boolean; seed?: number; steps?: number },
+  options: { compare: boolean; seed?: number; steps?: number; signal?: AbortSignal | undefined },
 ): Promise<PlanAnswer> {
   // One after the other: sent side by side they would arrive in any order.
   let told: Promise<void> = Promise.resolve();
@@ -246,6 +246,7 @@ export async function planWithProgress(
   const answer = await app.planner.plan(
     { brief, seed: options.seed ?? DEFAULT_SEED, steps: options.steps ?? app.planSteps, compare: options.compare },
     announce,
+    options.signal,
   );
   await told;
   return answer;

@@ -250,7 +250,7 @@ type Replanned =
   | { readonly kind: "INFEASIBLE"; readonly brief: WeekBrief; readonly conflicts: readonly Conflict[] };
 
 /** @param later the inputs with the facts as they will be */
-async function replanFor(app: App, later: WeekInputs): Promise<Replanned> {
+async function replanFor(app: App, later: WeekInputs, signal?: AbortSignal): Promise<Replanned> {
   const week = later.before;
   if (!week) return { kind: "STANDS" };
   const draft = draftOf(week.plan);
@@ -262,7 +262,7 @@ async function replanFor(app: App, later: WeekInputs): Promise<Replanned> {
   const packed = new Set(open.filter((box) => box.state === "PACKED").map(boxKey));
   const { index, household, upset } = later;
   const fallen = judgeBoxes(index, household, later.asStored(), draft, new Set(open.map(boxKey)), packed, upset);
-  const answer = await planHolding(app, later, week, brief, new Set(fallen.keys()));
+  const answer = await planHolding(app, later, week, brief, new Set(fallen.keys()), signal);
   const { outcome } = answer;
   return outcome.kind === "PLANNED"
     ? { kind: "PLANNED", brief, answer: { ...answer, outcome } }
@@ -403,18 +403,19 @@ export interface DisruptionOffer {
   readonly difference: WeekDifference | null;
 }
 
-/** What reporting it would change; nothing is stored. */
+/** What reporting it would change; nothing is stored. Given up with the signal. */
 export async function disruptionOffer(
   app: App,
   personId: string,
   householdId: string | null,
   asked: DisruptionAsked,
+  signal?: AbortSignal,
 ): Promise<Result<DisruptionOffer, OpenFailure | FailureOf<"WeekInfeasible">>> {
   const opened = await openDisruption(app, personId, householdId, asked, "readHousehold");
   if (!opened.ok) return opened;
   const { inputs, row } = opened.value;
   const later = inputs.withFacts(adding(inputs.facts, row));
-  const replanned = await replanFor(app, later);
+  const replanned = await replanFor(app, later, signal);
   const ref = { householdId: inputs.household.id, weekStart: inputs.weekStart };
   if (replanned.kind === "STANDS") return ok({ ...ref, difference: null });
   if (replanned.kind === "INFEASIBLE") return weekInfeasible(replanned.conflicts, replanned.brief, inputs);
@@ -444,10 +445,11 @@ export async function clashesOf(
   personId: string,
   householdId: string,
   weekStart: string,
+  signal: AbortSignal,
 ): Promise<FailureOf<"WeekInfeasible"> | null> {
   const opened = await openWeek(app, personId, householdId, weekStart, "readHousehold");
   if (!opened.ok) return null;
-  const replanned = await replanFor(app, opened.value);
+  const replanned = await replanFor(app, opened.value, signal);
   if (replanned.kind !== "INFEASIBLE") return null;
   const { conflicts, brief } = replanned;
   return { kind: "WeekInfeasible", conflicts, brief, notBefore: opened.value.now.date };

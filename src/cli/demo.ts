@@ -99,7 +99,13 @@ async function changeOf(app: App, { personId, household, week, index }: HomeWeek
   progress(`${household.name}: planning again without ${food.kind}`);
   const dates = week.plan.boxes.map(({ date }) => date).sort();
   const missing = { foodKind: food.kind, date: week.weekStart, until: dates.at(-1)! };
-  const offered = await disruptionOffer(app, personId, household.id, { foodMissing: missing });
+  const offered = await disruptionOffer(
+    app,
+    personId,
+    household.id,
+    { foodMissing: missing },
+    new AbortController().signal,
+  );
   // A demo week that is over cannot be upset any more.
   if (!offered.ok) return [];
   const text = `there is no ${food.kind.replaceAll("-", " ")} to be had.`;

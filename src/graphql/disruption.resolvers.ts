@@ -64,9 +64,9 @@ export const differencesOfPlan: Pick<NonNullable<Resolvers["WeekPlan"]>, "differ
 export const disruptionQueries: Pick<NonNullable<Resolvers["Query"]>, "disruptionOffer"> = {
   async disruptionOffer(_, { householdId, disruption }, context) {
     const personId = requirePerson(context);
-    context.searches.begin();
     const home = localId("Household", householdId);
-    const offered = await disruptionOffer(context.app, personId, home, askedBy(disruption));
+    const signal = context.searches.begin();
+    const offered = await disruptionOffer(context.app, personId, home, askedBy(disruption), signal);
     return offered.ok ? { __typename: "DisruptionOffer", ...offered.value } : explain(offered.error, home);
   },
 };
@@ -159,8 +159,8 @@ export const disruptionTypes: Pick<
     },
     async infeasible({ householdId, weekStart, isUnplanned }, _, context) {
       if (!isUnplanned) return null;
-      context.searches.begin();
-      const failure = await clashesOf(context.app, requirePerson(context), householdId, weekStart);
+      const signal = context.searches.begin();
+      const failure = await clashesOf(context.app, requirePerson(context), householdId, weekStart, signal);
       return failure && explain(failure, householdId);
     },
   },

@@ -1,8 +1,7 @@
 /** The timetable by session, by carer and by appliance. */
 import { listSessions } from "../domain/kitchen/list-sessions.js";
 import type { Resolvers } from "./generated.js";
-
-const tenths = (minutes: number) => Math.round(minutes * 10) / 10;
+import { tenths } from "./week.resolvers.js";
 
 export const timetableOfPlan: Pick<NonNullable<Resolvers["WeekPlan"]>, "sessions"> = {
   sessions: ({ row: { tasks, sessions }, householdId }) =>

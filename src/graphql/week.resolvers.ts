@@ -40,7 +40,7 @@ import { mapped, type NoticeOn, type Topic } from "./notices.js";
 const holdingModelOf = (app: App) => app.reference.holding.model;
 
 /** Minutes to a tenth: differences of binary fractions would show their tails. */
-const tenths = (minutes: number) => Math.round(minutes * 10) / 10;
+export const tenths = (minutes: number) => Math.round(minutes * 10) / 10;
 
 /** Parts of the week's points that a better week could save at most. */
 const gapOf = ({ objectivePoints, boundPoints }: CertificateRow) =>

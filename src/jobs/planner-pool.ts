@@ -11,12 +11,6 @@ import type { WeekOutcome } from "../domain/planner/plan-week.js";
 import type { LightBrief, PlannerTask } from "./planner-worker.js";
 
 export interface PlannerPool extends Planner {
-  /** As `Planner.plan`; rejects with the signal's reason as soon as it is given, and the threads are free soon after. */
-  plan(
-    ask: Parameters<Planner["plan"]>[0],
-    onProgress?: Parameters<Planner["plan"]>[1],
-    signal?: AbortSignal,
-  ): ReturnType<Planner["plan"]>;
   stop(): Promise<void>;
 }
 
