@@ -6,31 +6,24 @@
  * Without `--json` HiGHS alone gets the same week as a mixed-integer program, for `--highs-seconds` (30; 0: not at all) in a process
  * of its own.
  */
-import { spawnSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { solve } from "../../src/domain/planner/anneal.js";
 import { certify, checkCertificate } from "../../src/domain/planner/bound/certificate.js";
 import type { Problem, Solution } from "../../src/domain/planner/problem.js";
-import { createRequire } from "node:module";
-import { fileURLToPath } from "node:url";
 import { openHighs } from "../../src/jobs/highs-solver.js";
 import { readPlannerInstance } from "../support/read-planner-instance.js";
 import { writeWeekProgram } from "../support/week-program.js";
+import { askHighsAlone } from "./highs-alone.js";
+import { cpuMs } from "./machine.js";
 
 const openSolver = await openHighs();
-
-/** Processor milliseconds of this process: the wall clock would count other work on the machine. */
-const cpuMs = (): number => {
-  const { user, system } = process.cpuUsage();
-  return (user + system) / 1000;
-};
 
 const args = process.argv.slice(2);
 const option = (name: string, fallback: string): string => {
   const at = args.indexOf(name);
   return at < 0 ? fallback : args[at + 1]!;
 };
-const valued = ["--steps", "--seeds", "--seed", "--bound-seconds", "--highs-seconds", "--highs-of"];
+const valued = ["--steps", "--seeds", "--seed", "--bound-seconds", "--highs-seconds"];
 const files = args.filter((arg, i) => !arg.startsWith("--") && !valued.includes(args[i - 1] ?? ""));
 const budgets = option("--steps", "20000,100000,500000").split(",").map(Number);
 const seeds = Number(option("--seeds", "5"));
@@ -44,33 +37,9 @@ const ENDS = [50, 1000];
 /** Part of the time to the next end that a search is planned to take: what is left over is too short for another. */
 const FILL = 0.88;
 
-interface Highs {
-  solve: (program: string, options?: Record<string, unknown>) => { Status: string; ObjectiveValue: number };
-}
-/** The child's part of `highsBeside`. */
-const highsFile = option("--highs-of", "");
-if (highsFile !== "") {
-  const load = createRequire(import.meta.url)("highs") as () => Promise<Highs>;
-  const highs = await load();
-  const program = writeWeekProgram(readInstance(highsFile).problem);
-  const began = cpuMs();
-  const { Status, ObjectiveValue } = highs.solve(program, { time_limit: Number(option("--highs-seconds", "30")) });
-  const objective = Number.isFinite(ObjectiveValue) ? ObjectiveValue / 1000 : null;
-  console.log(JSON.stringify({ status: Status, objective, seconds: (cpuMs() - began) / 1000 }));
-}
-
-/** What HiGHS alone finds, for as long as it is given; it may need more than a process has. */
-function highsBeside(file: string, seconds: string): string {
-  const child = [...process.execArgv, fileURLToPath(import.meta.url), "--highs-of", file, "--highs-seconds", seconds];
-  const { stdout } = spawnSync(process.execPath, child, { encoding: "utf8" });
-  if (!stdout.startsWith("{")) return "ended without an answer";
-  const found = JSON.parse(stdout) as { status: string; objective: number | null; seconds: number };
-  return `${found.objective === null ? "no week" : found.objective.toFixed(1)} after ${found.seconds.toFixed(1)} s (${found.status})`;
-}
-
 const asJson = args.includes("--json");
 for (const file of asJson ? files : []) console.log(JSON.stringify(await measure(file)));
-for (const file of asJson || highsFile !== "" ? [] : files) {
+for (const file of asJson ? [] : files) {
   const { source, problem } = readInstance(file);
   const { reference } = source;
   if (reference === undefined) throw new RangeError(`${file}: nothing is known to compare with; ask with --json`);
@@ -102,11 +71,14 @@ for (const file of asJson || highsFile !== "" ? [] : files) {
         `${show(middle(times), 0)} ms (${show(steps / middle(times), 0)} steps/ms); first feasible ${show(middle(firsts), 0)} ms\n`,
     );
   }
-  const highsSeconds = option("--highs-seconds", "30");
-  if (Number(highsSeconds) > 0)
+  const highsSeconds = Number(option("--highs-seconds", "30"));
+  if (highsSeconds > 0) {
+    const { status, objective, seconds } = askHighsAlone(writeWeekProgram(problem), highsSeconds);
+    const found = objective === null ? "no week" : (objective / 1000).toFixed(1);
     console.log(
-      `${source.name}, HiGHS alone: ${highsBeside(file, highsSeconds)}; best known ${reference.bestObjective}`,
+      `${source.name}, HiGHS alone: ${found} after ${seconds.toFixed(1)} s (${status}); best known ${reference.bestObjective}`,
     );
+  }
 }
 
 /**

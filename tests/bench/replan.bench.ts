@@ -10,7 +10,7 @@ import type { Problem, Solution } from "../../src/domain/planner/problem.js";
 import { searchNear } from "../../src/domain/planner/replan.js";
 import { PLAN_STEPS } from "../../src/plan-steps.js";
 import { readPlannerInstance } from "../support/read-planner-instance.js";
-import { loadNow, median, printHold, printMachine, printTable } from "./machine.js";
+import { cpuMs, loadNow, median, printHold, printMachine, printTable } from "./machine.js";
 
 const { values: options, positionals } = parseArgs({
   allowPositionals: true,
@@ -20,11 +20,6 @@ const steps = Number(options.steps);
 
 const POINTS_PER_BOX = 100_000;
 const POINTS_PER_ITEM = 100;
-
-const cpuMs = (): number => {
-  const { user, system } = process.cpuUsage();
-  return (user + system) / 1000;
-};
 
 /** The problem without the dishes that `gone` names, near the week's picks. */
 function without(problem: Problem, { picks }: Solution, gone: (dish: number, bases: readonly number[]) => boolean) {

@@ -3,18 +3,16 @@
  * where the time allows, beside HiGHS alone on the time-indexed model. `-- FILE...` reads PSPLIB single-mode projects; with `--json`
  * one line of JSON a file and nothing else, 1 s each. `--mornings N --seed S`, `--no-highs`.
  */
-import { spawnSync } from "node:child_process";
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { basename } from "node:path";
-import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { scheduleSessions } from "../../src/domain/kitchen/timetable.js";
 import { shortenProject } from "../../src/domain/kitchen/schedule/shorten.js";
 import { writeProjectProgram } from "../support/project-program.js";
 import { drawMorning } from "../support/random-morning.js";
 import { readProject, toProject } from "../support/read-project.js";
-import { loadNow, median, printHold, printMachine, printTable, quantile } from "./machine.js";
+import { askHighsAlone } from "./highs-alone.js";
+import { cpuMs, loadNow, median, printHold, printMachine, printTable, quantile } from "./machine.js";
 
 const { values: options, positionals: files } = parseArgs({
   allowPositionals: true,
@@ -23,19 +21,10 @@ const { values: options, positionals: files } = parseArgs({
     mornings: { type: "string", default: "1000" },
     seed: { type: "string", default: "1" },
     "no-highs": { type: "boolean", default: false },
-    "highs-of": { type: "string" },
   },
 });
-interface Highs {
-  solve: (program: string, options?: Record<string, unknown>) => { Status: string; ObjectiveValue: number };
-}
-const loadHighs = createRequire(import.meta.url)("highs") as () => Promise<Highs>;
-
 const PROJECT_MS = 1000;
 const MORNING_MS = 50;
-
-/** Milliseconds of processor time of this process. */
-const cpuNow = (): number => process.cpuUsage().user / 1000 + process.cpuUsage().system / 1000;
 
 interface ProjectRow {
   readonly file: string;
@@ -45,50 +34,25 @@ interface ProjectRow {
   readonly ms: number;
 }
 
+const projectOf = (file: string) => toProject(readProject(readFileSync(file, "utf8")));
+
 function proveProject(file: string): ProjectRow {
-  const project = toProject(readProject(readFileSync(file, "utf8")));
-  const began = cpuNow();
+  const project = projectOf(file);
+  const began = cpuMs();
   const { end, leastEnd } = shortenProject({
     project,
     knownEnd: Infinity,
     leastEnd: 0,
     deadEnds: Infinity,
-    shouldStop: () => cpuNow() - began > PROJECT_MS,
+    shouldStop: () => cpuMs() - began > PROJECT_MS,
   });
   return {
     file: basename(file),
     makespan: Number.isFinite(end) ? end : null,
     lowerBound: leastEnd,
     proven: leastEnd >= end,
-    ms: Math.round(cpuNow() - began),
+    ms: Math.round(cpuMs() - began),
   };
-}
-
-interface HighsAnswer {
-  readonly status: string;
-  readonly makespan: number | null;
-}
-
-/** HiGHS alone, in a process of its own: as long as ours may take, plus its start. */
-async function askHighs(file: string): Promise<HighsAnswer> {
-  const highs = await loadHighs();
-  const project = toProject(readProject(readFileSync(file, "utf8")));
-  const solved = highs.solve(writeProjectProgram(project), { time_limit: PROJECT_MS / 1000 });
-  const value = Number.isFinite(solved.ObjectiveValue) ? Math.round(solved.ObjectiveValue) : null;
-  return { status: solved.Status, makespan: value };
-}
-
-function highsBeside(file: string): HighsAnswer {
-  const { execArgv, execPath } = process;
-  const run = spawnSync(execPath, [...execArgv, fileURLToPath(import.meta.url), "--highs-of", file], {
-    encoding: "utf8",
-    timeout: 60_000,
-  });
-  try {
-    return JSON.parse(run.stdout) as HighsAnswer;
-  } catch {
-    return { status: "no answer", makespan: null };
-  }
 }
 
 function benchMornings(count: number, firstSeed: number): void {
@@ -105,9 +69,9 @@ function benchMornings(count: number, firstSeed: number): void {
     let proven = 0;
     for (let seed = firstSeed; seed < firstSeed + count; seed += 1) {
       const { session, equipment, work } = drawMorning(seed, 6, carers, avoided);
-      const began = cpuNow();
+      const began = cpuMs();
       const result = scheduleSessions({ sessions: [session], equipment, work });
-      const ms = cpuNow() - began;
+      const ms = cpuMs() - began;
       if (!result.ok) throw new Error(`morning ${seed}: ${JSON.stringify(result.error)}`);
       const timing = result.value.sessions[0]!;
       const isProven = timing.leastMinutes >= timing.lastsMinutes;
@@ -133,11 +97,7 @@ function benchMornings(count: number, firstSeed: number): void {
   printHold("mornings of six dishes proven shortest in 50 ms", Math.round(1000 * all) / 10, { atLeast: 98 }, " %");
 }
 
-async function main(): Promise<void> {
-  if (options["highs-of"] !== undefined) {
-    process.stdout.write(JSON.stringify(await askHighs(options["highs-of"])));
-    return;
-  }
+function main(): void {
   if (options.json) {
     for (const file of files) console.log(JSON.stringify(proveProject(file)));
     return;
@@ -147,7 +107,7 @@ async function main(): Promise<void> {
   if (files.length === 0) return;
   const rows = files.map((file) => ({
     ours: proveProject(file),
-    highs: options["no-highs"] ? null : highsBeside(file),
+    highs: options["no-highs"] ? null : askHighsAlone(writeProjectProgram(projectOf(file)), PROJECT_MS / 1000),
   }));
   console.log(`\nprojects of 30 tasks, ${PROJECT_MS} ms each; HiGHS on the time-indexed model for as long`);
   printTable(
@@ -158,7 +118,7 @@ async function main(): Promise<void> {
       String(ours.lowerBound),
       ours.proven ? "yes" : "no",
       String(ours.ms),
-      highs === null ? "" : String(highs.makespan ?? "none"),
+      highs === null ? "" : String(highs.objective ?? "none"),
       highs?.status ?? "",
     ]),
   );
@@ -166,4 +126,4 @@ async function main(): Promise<void> {
   console.log(`load at the end: ${loadNow()}`);
 }
 
-await main();
+main();

@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { reverseProject, type Project } from "../../src/domain/kitchen/schedule/project.js";
 import { shortenProject, type Shortened } from "../../src/domain/kitchen/schedule/shorten.js";
+import { createDice } from "../support/dice.js";
+import { loadHighs } from "../support/highs.js";
 import { writeProjectProgram } from "../support/project-program.js";
 import { toProject, type ProjectRows } from "../support/read-project.js";
 
@@ -50,18 +51,9 @@ describe("projects of the literature, 30 tasks on four resources", () => {
 });
 
 // Checked against: HiGHS 1.15.3, a MILP solver, on the time-indexed model of Pritsker, Watters and Wolfe (1969).
-interface Highs {
-  solve: (program: string, options?: Record<string, unknown>) => { Status: string; ObjectiveValue: number };
-}
-const loadHighs = createRequire(import.meta.url)("highs") as () => Promise<Highs>;
-
 /** Small projects in which uses are longer and shorter than their tasks, start before and after them, and lags may be negative. */
 function drawProject(seed: number): Project {
-  let state = seed * 7919 + 1;
-  const pick = (below: number): number => {
-    state = (state * 48271) % 2147483647;
-    return state % below;
-  };
+  const pick = createDice(seed * 7919);
   for (let warm = 0; warm < 3; warm += 1) pick(7);
   const capacity = [1, 1 + pick(3), 2];
   const tasks = 5 + pick(3);

@@ -3,15 +3,7 @@ import type { EquipmentBrief, SessionBrief } from "../../src/domain/brief.js";
 import { scheduleSessions, type Timetable } from "../../src/domain/kitchen/timetable.js";
 import type { Work } from "../../src/domain/kitchen/work.js";
 import type { TaskPlan } from "../../src/domain/week.js";
-
-/** Lehmer generator (Park and Miller 1988): a fixed seed gives the same kitchens on any machine. */
-function generator(seed: number): (below: number) => number {
-  let state = (seed % 2147483646) + 1;
-  return (below) => {
-    state = (state * 48271) % 2147483647;
-    return state % below;
-  };
-}
+import { createDice } from "../support/dice.js";
 
 const KINDS: readonly EquipmentKind[] = ["OVEN", "HOB_BURNER", "CAKE_MOULD_SET"];
 
@@ -23,7 +15,7 @@ interface Kitchen {
 
 /** Whole minutes only, so that the clock on paper is the clock inside. */
 function inventKitchen(seed: number, mostTasks: number, withAllergens: boolean): Kitchen {
-  const pick = generator(seed);
+  const pick = createDice(seed);
   const session: SessionBrief = {
     key: "weekend-2026-09-06",
     kind: "WEEKEND",

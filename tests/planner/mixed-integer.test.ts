@@ -1,14 +1,9 @@
-import { createRequire } from "node:module";
 import { solve } from "../../src/domain/planner/anneal.js";
+import { loadHighs } from "../support/highs.js";
 import { drawProblem } from "../support/random-problem.js";
 import { writeWeekProgram } from "../support/week-program.js";
 
 // Checked against: HiGHS 1.15.3, a MILP solver, as oracle (npm `highs`).
-interface Highs {
-  solve: (program: string, options?: Record<string, unknown>) => { Status: string; ObjectiveValue: number };
-}
-const loadHighs = createRequire(import.meta.url)("highs") as () => Promise<Highs>;
-
 const seeds = [1, 2, 3, 4, 5, 6, 7, 8];
 
 test.each(seeds)("finds the week that a mixed-integer solver proves best (week %i)", async (seed) => {

@@ -1,6 +1,7 @@
 import type { EquipmentKind } from "../../shared/codes.js";
 import type { EquipmentBrief, SessionBrief } from "../../src/domain/brief.js";
 import type { Work } from "../../src/domain/kitchen/work.js";
+import { createDice } from "./dice.js";
 
 export interface Morning {
   readonly session: SessionBrief;
@@ -11,15 +12,10 @@ export interface Morning {
 /**
  * A drawn morning: each of `dishes` is prepared by hand and three times out of four cooked, now and then in two goes and in moulds,
  * and cooled; three boxes take of the dishes what falls to them. Durations as of common practice: 0.5 to 7.5 minutes to prepare, 3 to
- * 17 to cook, 3 to 14 to cool. With `avoided`, a third of the dishes handle what a child avoids. A fixed seed gives the same mornings
- * on any machine (Lehmer generator, Park and Miller 1988).
+ * 17 to cook, 3 to 14 to cool. With `avoided`, a third of the dishes handle what a child avoids.
  */
 export function drawMorning(seed: number, dishes: number, carers: number, avoided: boolean): Morning {
-  let state = (seed % 2147483646) + 1;
-  const pick = (below: number): number => {
-    state = (state * 48271) % 2147483647;
-    return state % below;
-  };
+  const pick = createDice(seed);
   for (let warm = 0; warm < 5; warm += 1) pick(10);
   const session: SessionBrief = {
     key: "morning-2026-09-07",
