@@ -51,6 +51,26 @@ export type MatcherClause = z.infer<typeof matcherClause>;
 export const matcher = z.strictObject({ anyOf: z.array(matcherClause).min(1).max(200) });
 export type Matcher = z.infer<typeof matcher>;
 
+/** Age in whole years on the day of the meal: from <= age < under. */
+const ageSpan = z.strictObject({
+  fromYears: z.number().int().min(0).max(19).optional(),
+  underYears: z.number().int().min(1).max(20).optional(),
+});
+/**
+ * PRORATE: the days' share of the week's limit. PER_DAY: each day is held to one day's share. SKIP: not judged. The mean of a
+ * week is taken over the days there are under either of the first two.
+ */
+const partOfWeek = z.enum(["PRORATE", "PER_DAY", "SKIP"]);
+
+/**
+ * How much of a food group an item brings. GRAMS and ML as served. CUPS: cup equivalents of the US school meal pattern, in
+ * which dried fruit counts double and raw leaves half. OZ_EQ: ounce equivalents as that programme credits grains and meat
+ * alternates; OZ_EQ_MYPLATE: as its consumer guidance counts protein foods, which is another measure of the same name.
+ * Cups and ounce equivalents are credited per item, rounded down; seeds/reference/credits.json says how.
+ */
+export const amountUnit = z.enum(["GRAMS", "ML", "CUPS", "OZ_EQ", "OZ_EQ_MYPLATE"]);
+export type AmountUnit = z.infer<typeof amountUnit>;
+
 const common = {
   id: z.string().min(1).max(60),
   /** The sentence a family reads. */
@@ -60,16 +80,22 @@ const common = {
   /** Break keys it applies at; absent: all. */
   breaks: z.array(slug).min(1).optional(),
   weekdays: z.array(weekdayCode).min(1).optional(),
-  /** Age in whole years on the day of the meal: from <= age < under. */
-  ages: z
-    .strictObject({
-      fromYears: z.number().int().min(0).max(19).optional(),
-      underYears: z.number().int().min(1).max(20).optional(),
-    })
-    .optional(),
-  /** How a week with fewer packed days is judged. */
-  shortWeek: z.enum(["PRORATE", "PER_DAY", "SKIP"]).default("PRORATE"),
+  ages: ageSpan.optional(),
+  /** First and last day on which this rule holds, inside those of its document; absent: as long as the document. */
+  inForceFrom: localDate.optional(),
+  inForceUntil: localDate.optional(),
+  /** How a week is judged in which fewer boxes are packed than in a full school week. */
+  shortWeek: partOfWeek.default("PRORATE"),
+  /**
+   * How a week is judged in which the rule holds on some of the packed days only, because it or its document begins or ends
+   * in that week; absent: as a short one.
+   */
+  splitWeek: partOfWeek.optional(),
 };
+/** A column of the food table, or the free sugars of WHO 2015 or the added ones of US 21 CFR 101.9, in g. */
+export const ruleNutrient = z.enum([...nutrientTag.options, "FREE_SUGAR", "ADDED_SUGAR"]);
+export type RuleNutrient = z.infer<typeof ruleNutrient>;
+
 const bounds = { atLeast: z.number().min(0).optional(), atMost: z.number().min(0).optional() };
 
 export const ruleSchema = z.discriminatedUnion("kind", [
@@ -91,8 +117,8 @@ export const ruleSchema = z.discriminatedUnion("kind", [
     ...bounds,
     kind: z.literal("AMOUNT"),
     matches: matcher,
-    unit: z.enum(["GRAMS", "CUPS", "OZ_EQ"]),
-    per: z.enum(["BOX", "WEEK"]),
+    unit: amountUnit,
+    per: z.enum(["ITEM", "BOX", "WEEK"]),
   }),
   z.strictObject({
     ...common,
@@ -100,13 +126,13 @@ export const ruleSchema = z.discriminatedUnion("kind", [
     kind: z.literal("SHARE"),
     part: matcher,
     whole: matcher,
-    unit: z.enum(["GRAMS", "OZ_EQ", "ITEMS"]),
+    unit: z.enum([...amountUnit.options, "ITEMS"]),
   }),
   z.strictObject({
     ...common,
     ...bounds,
     kind: z.literal("NUTRIENT"),
-    nutrient: z.union([nutrientTag, z.literal("FREE_SUGAR")]),
+    nutrient: ruleNutrient,
     per: z.enum(["ITEM", "BOX", "WEEK_MEAN"]),
     as: z.enum(["AMOUNT", "PERCENT_OF_ENERGY"]).default("AMOUNT"),
   }),
@@ -125,18 +151,31 @@ export const ruleSchema = z.discriminatedUnion("kind", [
 export type Rule = z.infer<typeof ruleSchema>;
 export type RuleKind = Rule["kind"];
 
+export const RULE_SET_FORMAT = "noonpail-rule-set/1";
+export const MOST_RULES = 2000;
+
 export const ruleSetDocument = z.strictObject({
-  format: z.literal("noonpail-rule-set/1"),
+  format: z.literal(RULE_SET_FORMAT),
+  /** Names the rule set among those of its school, class, jurisdiction or child; the same in every version. */
   key: slug,
   title: z.string().min(3).max(200),
   layer: z.enum(["JURISDICTION", "SCHOOL", "CLASS", "CHILD"]),
-  jurisdiction: z.string().max(120).optional(),
+  /** Of a JURISDICTION document: the schools that name it. */
+  jurisdiction: z.string().min(1).max(120).optional(),
+  /** Of a SCHOOL or CLASS document: the school's name as it is registered. Loading by ID needs neither. */
+  school: z.string().min(1).max(200).optional(),
+  /** Of a CLASS document: the class's name in that school. */
+  schoolClass: z.string().min(1).max(120).optional(),
   coversFoodFromHome: z.boolean(),
-  language: z.string().regex(/^[a-z]{2}(-[A-Z]{2})?$/),
-  version: z.number().int().min(1),
+  language: z.string().regex(/^[a-z]{2}(-[A-Z]{2})?$/, "a language as en or en-GB"),
+  version: z.number().int().min(1).max(100_000),
   inForceFrom: localDate,
   /** Last day in force; absent: until replaced. */
   inForceUntil: localDate.optional(),
-  rules: z.array(ruleSchema).min(1).max(2000),
+  /** Whom all its rules are for; a rule's own ages narrow it. */
+  ages: ageSpan.optional(),
+  /** From `inForceFrom` on the rule set asks for nothing any more; such a version has no rules. */
+  withdrawn: z.literal(true).optional(),
+  rules: z.array(ruleSchema).max(MOST_RULES),
 });
 export type RuleSetDocument = z.infer<typeof ruleSetDocument>;

@@ -67,6 +67,7 @@ const nutrientNames: Readonly<Record<string, string>> = {
   VITC: "vitamin C",
   VITA_RAE: "vitamin A",
   FREE_SUGAR: "free sugars",
+  ADDED_SUGAR: "added sugars",
 };
 const figureNames: Readonly<Record<string, string>> = {
   FAT: "fat",

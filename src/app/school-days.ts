@@ -5,6 +5,7 @@ import type { Tx } from "../database/database.js";
 import { isCalendarDate } from "../domain/calendar/dates.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
+import { audit, type Audited } from "./audit.js";
 import { checkInput, invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
 import { toDate } from "./local-day.js";
@@ -26,7 +27,7 @@ async function changeSchool(
   app: App,
   attempt: Attempt & { readonly seenRevision: number },
   find: (tx: Tx) => Promise<string | null>,
-  work: (tx: Tx, schoolId: string) => Promise<Result<object, SchoolChangeFailure>>,
+  work: (tx: Tx, schoolId: string) => Promise<Result<Pick<Audited, "action" | "details">, SchoolChangeFailure>>,
 ): Changed {
   const changed = await once<{ schoolId: string }, SchoolChangeFailure>(app, attempt, async (tx) => {
     const schoolId = await find(tx);
@@ -45,6 +46,7 @@ async function changeSchool(
     }
     const done = await work(tx, schoolId);
     if (!done.ok) return done;
+    await audit(tx, attempt.personId, { ...done.value, schoolId });
     await queueRecheck(app, tx, touching({ schoolIds: [schoolId] }));
     return ok({ schoolId });
   });
@@ -72,7 +74,8 @@ export const setFacility = (app: App, personId: string, input: SetFacility): Cha
         data: { facility: input.facility },
         select: { id: true },
       });
-      return ok({});
+      const details = { schoolClassId: input.schoolClassId, facility: input.facility };
+      return ok({ action: "SCHOOL_CHANGED", details });
     },
   );
 
@@ -122,7 +125,8 @@ export async function setSchoolDay(app: App, personId: string, input: SetSchoolD
         data: { schoolId, schoolClassId, date: toDate(date), kind, title, endsAt: endsAt ?? null },
         select: { id: true },
       });
-      return ok({});
+      const details = { set: [{ schoolClassId, date, kind, title, endsAt: endsAt ?? null }] };
+      return ok({ action: "CALENDAR_CHANGED", details });
     },
   );
 }
@@ -140,7 +144,7 @@ export async function removeSchoolDay(app: App, personId: string, input: SchoolD
       if (!known.ok) return known;
       const removed = await tx.schoolDay.deleteMany({ where: { schoolId, schoolClassId, date: toDate(date) } });
       return removed.count > 0
-        ? ok({})
+        ? ok({ action: "CALENDAR_CHANGED", details: { removed: [{ schoolClassId, date }] } })
         : fail(invalid("date", `nothing is said of ${date}`, "Send a day of the school's list."));
     },
   );

@@ -20,7 +20,7 @@ export interface RuleSetRow {
 const documentTree = (tx: ReadTx) => tx`json_strip_nulls(json_build_object(
   'format', 'noonpail-rule-set/1', 'key', r.key, 'title', v.title, 'layer', r.layer, 'jurisdiction', r.jurisdiction,
   'coversFoodFromHome', v.covers_food_from_home, 'language', v.language, 'version', v.version,
-  'inForceFrom', v.in_force_from, 'inForceUntil', v.in_force_until,
+  'inForceFrom', v.in_force_from, 'inForceUntil', v.in_force_until, 'ages', v.ages, 'withdrawn', case when v.withdrawn then true end,
   'rules', (select coalesce(json_agg(u.body order by u.place), '[]') from rule u where u.rule_set_version_id = v.id)))`;
 
 /** SQL for one row per version `v` of rule sets `r`, before a condition on them. */

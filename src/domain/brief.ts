@@ -94,6 +94,8 @@ export interface ChildDayBrief {
   readonly facility: FacilityCode;
   /** Indices into `WeekBrief.ruleSets`, every layer in force for this child on this date. */
   readonly ruleSets: readonly number[];
+  /** Rules of those sets that do not hold for this child that day, on a clinician's note. */
+  readonly exempt?: readonly { readonly ruleSet: number; readonly rule: string }[];
   readonly given?: readonly GivenFoodBrief[];
   /** The household expects a day above `HoldingLimits.hotDayAboveC`. */
   readonly hotDay?: true;

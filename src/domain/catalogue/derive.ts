@@ -45,6 +45,7 @@ export interface DerivedDish {
   /** Every food and nutrient the sums above had to leave out. */
   readonly missing: readonly { readonly food: string; readonly nutrient: NutrientTag }[];
   readonly freeSugarGrams: number;
+  readonly addedSugarGrams: number;
   /** Allergens its foods always have, sorted; what a brand adds is on its label. */
   readonly allergens: readonly AllergenCode[];
   /** Keys of foods sold with a label, sorted. */
@@ -211,9 +212,11 @@ export function deriveDish(dish: Dish, rows: Rows): Result<DerivedDish, UnknownR
     for (const food of foods) if (food.nutrients[nutrient] === undefined) missing.push({ food: food.key, nutrient });
   }
   let freeSugarGrams = 0;
+  let addedSugarGrams = 0;
   let costMinor = 0;
   for (const ingredient of ingredients) {
     freeSugarGrams += (ingredient.grams * ingredient.food.freeSugarGrams) / 100;
+    addedSugarGrams += (ingredient.grams * ingredient.food.addedSugarGrams) / 100;
     costMinor += costPart(ingredient).costMinor;
   }
   return ok({
@@ -224,6 +227,7 @@ export function deriveDish(dish: Dish, rows: Rows): Result<DerivedDish, UnknownR
     nutrientsAtMost,
     missing,
     freeSugarGrams,
+    addedSugarGrams,
     allergens: sortedUnique(ingredients.flatMap(({ food, bought }) => [...food.allergens, ...bought.allergens])),
     packagedFoods: sortedUnique(ingredients.flatMap((ingredient) => labelledAs(ingredient) ?? [])),
     origins: sortedUnique(foods.flatMap((food) => food.origins)),

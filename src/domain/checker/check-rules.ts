@@ -1,5 +1,4 @@
-import type { NutrientTag } from "../../../shared/codes.js";
-import type { Matcher, Rule, RuleSetDocument } from "../../../shared/rule-set.js";
+import type { Matcher, Rule, RuleNutrient, RuleSetDocument } from "../../../shared/rule-set.js";
 import type { BreakBrief, ChildBrief, ChildDayBrief } from "../brief.js";
 import { completedYears, dayNumber, weekdayOn } from "./clock.js";
 import { leftOf } from "./cooking-losses.js";
@@ -238,12 +237,13 @@ function judgeShare(subject: Case<RuleOf<"SHARE">>): Fault[] {
   });
 }
 
-/** kcal per gram, Regulation (EU) No 1169/2011, Annex XIV; free sugars and sugars as carbohydrate, saturates as fat. */
-const energyPerGram: Partial<Record<NutrientTag | "FREE_SUGAR", number>> = {
+/** kcal per gram, Regulation (EU) No 1169/2011, Annex XIV; sugars of every kind as carbohydrate, saturates as fat. */
+const energyPerGram: Partial<Record<RuleNutrient, number>> = {
   PROCNT: 4,
   CHOCDF: 4,
   SUGAR: 4,
   FREE_SUGAR: 4,
+  ADDED_SUGAR: 4,
   FAT: 9,
   FASAT: 9,
   FAMS: 9,
@@ -260,18 +260,24 @@ interface Sum {
 }
 type Food = Part["food"];
 
-function sumNutrient(week: WeekRead, items: readonly ItemRead[], nutrient: NutrientTag | "FREE_SUGAR"): Sum {
+function tableFigure(food: Food, nutrient: RuleNutrient): number | undefined {
+  if (nutrient === "FREE_SUGAR") return food.freeSugarGrams;
+  return nutrient === "ADDED_SUGAR" ? food.addedSugarGrams : food.nutrients[nutrient];
+}
+
+function sumNutrient(week: WeekRead, items: readonly ItemRead[], nutrient: RuleNutrient): Sum {
   let known = 0;
   let possible = 0;
   const missing = new Set<Food>();
   for (const part of items.flatMap((read) => read.parts)) {
     const { food, grams } = part;
-    const per100 = nutrient === "FREE_SUGAR" ? food.freeSugarGrams : food.nutrients[nutrient];
+    const per100 = tableFigure(food, nutrient);
     if (per100 === undefined) {
       missing.add(food);
       continue;
     }
-    const left = nutrient === "FREE_SUGAR" ? { sure: 1, possible: 1 } : leftOf(week, part, nutrient);
+    const isSugar = nutrient === "FREE_SUGAR" || nutrient === "ADDED_SUGAR";
+    const left = isSugar ? { sure: 1, possible: 1 } : leftOf(week, part, nutrient);
     known += (per100 * grams * left.sure) / 100;
     possible += (per100 * grams * left.possible) / 100;
   }

@@ -286,5 +286,6 @@ export const kcalPerGram = {
   CHOCDF: 4,
   SUGAR: 4,
   FREE_SUGAR: 4,
+  ADDED_SUGAR: 4,
   FIBTG: 2,
 } as const;

@@ -1,8 +1,8 @@
 /** Rules over a box or a week as rows of the planner's problem: whole-number sums and counts over the places they bind. */
-import type { Matcher, Rule } from "../../../shared/rule-set.js";
+import type { Matcher, Rule, RuleNutrient } from "../../../shared/rule-set.js";
 import type { ChildBrief, LabelBrief, WeekBrief } from "../brief.js";
 import { daysBetween } from "../calendar/dates.js";
-import type { CatalogueIndex } from "../catalogue/derive.js";
+import type { CatalogueIndex, DerivedDish } from "../catalogue/derive.js";
 import { appliesAtBreak, rulesInForce } from "../rules/in-force.js";
 import { matches, matchesIngredient, matchingIngredients, type MatchItem } from "../rules/match.js";
 import type { CandidateDish, PlaceCandidates } from "./candidates.js";
@@ -55,6 +55,7 @@ const kcalPerGram: Readonly<Record<string, number>> = {
   CHOCDF: 4,
   SUGAR: 4,
   FREE_SUGAR: 4,
+  ADDED_SUGAR: 4,
   FIBTG: 2,
 };
 
@@ -425,6 +426,11 @@ function shareRows(context: Context, item: Case<RuleOf<"SHARE">>): RuleRow[] {
   ];
 }
 
+function amountOf(derived: DerivedDish, figures: "nutrients" | "nutrientsAtMost", nutrient: RuleNutrient): number {
+  if (nutrient === "FREE_SUGAR") return derived.freeSugarGrams;
+  return nutrient === "ADDED_SUGAR" ? derived.addedSugarGrams : (derived[figures][nutrient] ?? 0);
+}
+
 /** Null when the rule asks for a percentage of energy of something that has none. */
 function nutrientRows(context: Context, item: Case<RuleOf<"NUTRIENT">>): RuleRow[] | null {
   const { rule, dates } = item;
@@ -432,8 +438,7 @@ function nutrientRows(context: Context, item: Case<RuleOf<"NUTRIENT">>): RuleRow
   const counted =
     (figures: "nutrients" | "nutrientsAtMost"): Measure =>
     ({ derived, portion }) =>
-      (rule.nutrient === "FREE_SUGAR" ? derived.freeSugarGrams : (derived[figures][rule.nutrient] ?? 0)) *
-      portion.scale;
+      amountOf(derived, figures, rule.nutrient) * portion.scale;
   const known = counted("nutrients");
   const most = counted("nutrientsAtMost");
   const spans: Span[] =

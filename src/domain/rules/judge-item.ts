@@ -1,6 +1,5 @@
 /** Rules that one item can break on its own: EXCLUDE, ONLY, NUTRIENT per item, SERVING. Counts and sums over a box or week are judged elsewhere. */
-import type { NutrientTag } from "../../../shared/codes.js";
-import type { Rule, RuleKind } from "../../../shared/rule-set.js";
+import type { Rule, RuleKind, RuleNutrient } from "../../../shared/rule-set.js";
 import type { DerivedDish } from "../catalogue/derive.js";
 import { kcalPerGram } from "../nutrition/reference-values.js";
 import { appliesAtBreak, type RuleInForce } from "./in-force.js";
@@ -11,16 +10,16 @@ export type ItemRuleFailure = { readonly ruleSet: number; readonly ruleId: strin
 type NutrientRule = Extract<Rule, { kind: "NUTRIENT" }>;
 
 /** Only what carries energy can be a share of it. */
-const energyFactor: Partial<Record<NutrientTag | "FREE_SUGAR", number>> = kcalPerGram;
+const energyFactor: Partial<Record<RuleNutrient, number>> = kcalPerGram;
 
 /** Amount in a portion for a minimum and for a maximum, and whether every ingredient's figure was there. */
 function amountIn(
   derived: DerivedDish,
-  nutrient: NutrientTag | "FREE_SUGAR",
+  nutrient: RuleNutrient,
   scale: number,
 ): { known: number; most: number; complete: boolean } {
-  if (nutrient === "FREE_SUGAR") {
-    const grams = derived.freeSugarGrams * scale;
+  if (nutrient === "FREE_SUGAR" || nutrient === "ADDED_SUGAR") {
+    const grams = (nutrient === "FREE_SUGAR" ? derived.freeSugarGrams : derived.addedSugarGrams) * scale;
     return { known: grams, most: grams, complete: true };
   }
   return {
