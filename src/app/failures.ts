@@ -42,6 +42,8 @@ export type Failure =
       readonly boxes: readonly { readonly childId: string; readonly date: string; readonly householdId: string }[];
     }
   | { readonly kind: "NotAppointed" }
+  | { readonly kind: "PersonNotFound"; readonly subject: string }
+  | { readonly kind: "LastAdministrator"; readonly jurisdiction: string }
   | { readonly kind: "TaskHeld"; readonly holder: PersonRow | null; readonly state: WorkStateCode };
 
 export type FailureOf<K extends Failure["kind"]> = Extract<Failure, { kind: K }>;

@@ -126,7 +126,19 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
         expiresAt: failure.expiresAt,
       };
     case "NotAppointed":
-      return { __typename: failure.kind, message: "You are not appointed to administer this school." };
+      return { __typename: failure.kind, message: "You are not appointed to administer this." };
+    case "PersonNotFound":
+      return {
+        __typename: failure.kind,
+        message: `Nobody has signed in as "${failure.subject}" yet. Let the person sign in once, then appoint them.`,
+        subject: failure.subject,
+      };
+    case "LastAdministrator":
+      return {
+        __typename: failure.kind,
+        message: `Nobody else administers ${failure.jurisdiction}. Appoint somebody first.`,
+        jurisdiction: failure.jurisdiction,
+      };
     case "TaskHeld":
       return {
         __typename: failure.kind,

@@ -21,7 +21,11 @@ type Mutations = "recordAllergy" | "removeAllergy" | "mendWeek" | "setFacility" 
 const NO_CLASS = "00000000-0000-0000-0000-000000000000";
 const classOf = (id: string | null | undefined) => (id == null ? null : (localId("SchoolClass", id) ?? NO_CLASS));
 
-async function schoolPayload(context: GraphqlContext, changed: Result<{ schoolId: string }, SchoolChangeFailure>) {
+/** The school as it is after a change. */
+export async function schoolPayload<F extends SchoolChangeFailure>(
+  context: GraphqlContext,
+  changed: Result<{ schoolId: string }, F>,
+) {
   if (!changed.ok) return explain(changed.error);
   context.reads.forget();
   const [school] = await context.reads.schools([changed.value.schoolId]);

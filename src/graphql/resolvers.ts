@@ -1,3 +1,10 @@
+import {
+  administratorMutations,
+  administratorQueries,
+  administratorsOfSchool,
+  administratorTypes,
+  appointmentsOfMe,
+} from "./administrator.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import {
   differencesOfPlan,
@@ -14,6 +21,7 @@ import { ownLists, ownMutations, ownTypes } from "./own-catalogue.resolvers.js";
 import { personResolvers } from "./person.resolvers.js";
 import { DateTime, LocalDate, LocalTime } from "./scalars.js";
 import { recheckResolvers } from "./recheck.resolvers.js";
+import { calendarMutations, calendarQueries, calendarTypes } from "./school-calendar.resolvers.js";
 import { schoolResolvers } from "./school.resolvers.js";
 import { latestOfTask, timetableOfPlan, timetableTypes } from "./timetable.resolvers.js";
 import { weekResolvers } from "./week.resolvers.js";
@@ -27,7 +35,7 @@ const {
   ...household
 } = householdResolvers;
 const { Query: nodeQueries, ...node } = nodeResolvers;
-const { Query: personQueries, ...person } = personResolvers;
+const { Query: personQueries, Me: plainMe, ...person } = personResolvers;
 const {
   Query: recheckQueries,
   Mutation: recheckMutations,
@@ -35,7 +43,7 @@ const {
   Box: boxOnBlocks,
   ...recheck
 } = recheckResolvers;
-const { Query: schoolQueries, Mutation: schoolMutations, ...school } = schoolResolvers;
+const { Query: schoolQueries, Mutation: schoolMutations, School: plainSchool, ...school } = schoolResolvers;
 const {
   Query: weekQueries,
   Mutation: weekMutations,
@@ -58,7 +66,11 @@ export const resolvers: Resolvers = {
   ...node,
   ...ownTypes,
   ...person,
+  Me: { ...plainMe, ...appointmentsOfMe },
   ...school,
+  School: { ...plainSchool, ...administratorsOfSchool },
+  ...administratorTypes,
+  ...calendarTypes,
   ...week,
   ...recheck,
   ...whyTypes,
@@ -69,6 +81,8 @@ export const resolvers: Resolvers = {
   BoxItem: { ...plainItem, ...whyOfItems },
   WeekPlan: { ...plainPlan, ...timetableOfPlan, ...differencesOfPlan },
   Query: {
+    ...administratorQueries,
+    ...calendarQueries,
     ...disruptionQueries,
     ...foodQueries,
     ...householdQueries,
@@ -81,6 +95,8 @@ export const resolvers: Resolvers = {
     ...whyQueries,
   },
   Mutation: {
+    ...administratorMutations,
+    ...calendarMutations,
     ...disruptionMutations,
     ...ownMutations,
     ...householdMutations,

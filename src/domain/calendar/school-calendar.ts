@@ -119,8 +119,9 @@ export function settleCalendar(
     for (const { firstDay, lastDay, startsAt } of event.occurrences) {
       if (!inSomeTerm(firstDay, lastDay)) {
         const problem = `${spanOf(firstDay, lastDay)} lies in no term`;
-        const fix = "Add the term to the file, or put the date right.";
-        (kind === "HOLIDAY" ? warnings : issues).push({ line, about: "DTSTART", problem, fix });
+        const out = { line, about: "DTSTART", problem };
+        if (kind === "HOLIDAY") warnings.push({ ...out, fix: "No day depends on it, unless the date is wrong." });
+        else issues.push({ ...out, fix: "Add the term to the file, or put the date right." });
       }
       for (const schoolClassId of scopes)
         for (let date = firstDay; date <= lastDay; date = addDays(date, 1)) {
