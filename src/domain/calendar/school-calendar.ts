@@ -226,7 +226,7 @@ function settleTerms(
 }
 
 /** Days in a row that say the same become one entry; in order of their first days. */
-export function entriesOf({ terms, days }: SchoolCalendar): CalendarEntry[] {
+function entriesOf({ terms, days }: SchoolCalendar): CalendarEntry[] {
   const entries: CalendarEntry[] = terms.map(({ eventUid, name, firstDay, lastDay }) => ({
     eventUid,
     kind: "TERM",
