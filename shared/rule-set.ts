@@ -18,16 +18,16 @@ import {
   weekdayCode,
 } from "./codes.js";
 
+/** One allergen, or a family of them for all its members. */
+const namedAllergen = z.enum([...allergenCode.options, ...allergenGroupCode.options]);
+
 /**
  * One clause of a matcher: everything it states must hold. The ingredient fields (allergens, groups, foods, kinds, origins,
  * chokingClasses, forms) must hold together for one and the same ingredient, or, with `wholly`, for every ingredient
  * of the item. The dish fields must hold for the dish. `allergens` also matches a may-contain that is on record.
  */
 export const matcherClause = z.strictObject({
-  allergens: z
-    .array(z.union([allergenCode, allergenGroupCode]))
-    .min(1)
-    .optional(),
+  allergens: z.array(namedAllergen).min(1).optional(),
   groups: z.array(foodGroup).min(1).optional(),
   foods: z.array(slug).min(1).optional(),
   kinds: z.array(slug).min(1).optional(),

@@ -14,6 +14,7 @@ import { ownLists, ownMutations, ownTypes } from "./own-catalogue.resolvers.js";
 import { personResolvers } from "./person.resolvers.js";
 import { DateTime, LocalDate, LocalTime } from "./scalars.js";
 import { recheckResolvers } from "./recheck.resolvers.js";
+import { ruleSetMutations, ruleSetQueries, ruleSetTypes } from "./rule-set.resolvers.js";
 import { schoolResolvers } from "./school.resolvers.js";
 import { latestOfTask, timetableOfPlan, timetableTypes } from "./timetable.resolvers.js";
 import { weekResolvers } from "./week.resolvers.js";
@@ -35,7 +36,7 @@ const {
   Box: boxOnBlocks,
   ...recheck
 } = recheckResolvers;
-const { Query: schoolQueries, Mutation: schoolMutations, ...school } = schoolResolvers;
+const { Query: schoolQueries, ...school } = schoolResolvers;
 const {
   Query: weekQueries,
   Mutation: weekMutations,
@@ -59,6 +60,7 @@ export const resolvers: Resolvers = {
   ...ownTypes,
   ...person,
   ...school,
+  ...ruleSetTypes,
   ...week,
   ...recheck,
   ...whyTypes,
@@ -76,6 +78,7 @@ export const resolvers: Resolvers = {
     ...nodeQueries,
     ...personQueries,
     ...recheckQueries,
+    ...ruleSetQueries,
     ...schoolQueries,
     ...weekQueries,
     ...whyQueries,
@@ -85,7 +88,7 @@ export const resolvers: Resolvers = {
     ...ownMutations,
     ...householdMutations,
     ...recheckMutations,
-    ...schoolMutations,
+    ...ruleSetMutations,
     ...weekMutations,
   },
   Subscription: { ...weekSubscriptions, ...recheckSubscriptions },

@@ -196,3 +196,9 @@ export interface TaskDifferenceNode {
   readonly row: TaskPlan;
   readonly householdId: string;
 }
+
+/** A version of a rule set beside the one it took over from; null for the first. */
+export interface RuleSetVersionNode {
+  readonly document: RuleSetDocument;
+  readonly before: RuleSetDocument | null;
+}
