@@ -63,7 +63,8 @@ const ageSpan = z.strictObject({
 const partOfWeek = z.enum(["PRORATE", "PER_DAY", "SKIP"]);
 
 /**
- * How much of a food group an item brings. GRAMS and ML as served. CUPS: cup equivalents of the US school meal pattern, in
+ * How much of a food group an item brings. GRAMS and ML as served; ML of an ingredient is its grams over the density on its row,
+ * of a whole item the volume of its dish. CUPS: cup equivalents of the US school meal pattern, in
  * which dried fruit counts double and raw leaves half. OZ_EQ: ounce equivalents as that programme credits grains and meat
  * alternates; OZ_EQ_MYPLATE: as its consumer guidance counts protein foods, which is another measure of the same name.
  * Cups and ounce equivalents are credited per item, rounded down; seeds/reference/credits.json says how.
