@@ -18,16 +18,16 @@ import {
   weekdayCode,
 } from "./codes.js";
 
+/** One allergen, or a family of them for all its members. */
+const namedAllergen = z.enum([...allergenCode.options, ...allergenGroupCode.options]);
+
 /**
  * One clause of a matcher: everything it states must hold. The ingredient fields (allergens, groups, foods, kinds, origins,
  * chokingClasses, forms) must hold together for one and the same ingredient, or, with `wholly`, for every ingredient
  * of the item. The dish fields must hold for the dish. `allergens` also matches a may-contain that is on record.
  */
 export const matcherClause = z.strictObject({
-  allergens: z
-    .array(z.union([allergenCode, allergenGroupCode]))
-    .min(1)
-    .optional(),
+  allergens: z.array(namedAllergen).min(1).optional(),
   groups: z.array(foodGroup).min(1).optional(),
   foods: z.array(slug).min(1).optional(),
   kinds: z.array(slug).min(1).optional(),
@@ -63,7 +63,8 @@ const ageSpan = z.strictObject({
 const partOfWeek = z.enum(["PRORATE", "PER_DAY", "SKIP"]);
 
 /**
- * How much of a food group an item brings. GRAMS and ML as served. CUPS: cup equivalents of the US school meal pattern, in
+ * How much of a food group an item brings. GRAMS and ML as served; ML of an ingredient is its grams over the density on its row,
+ * of a whole item the volume of its dish. CUPS: cup equivalents of the US school meal pattern, in
  * which dried fruit counts double and raw leaves half. OZ_EQ: ounce equivalents as that programme credits grains and meat
  * alternates; OZ_EQ_MYPLATE: as its consumer guidance counts protein foods, which is another measure of the same name.
  * Cups and ounce equivalents are credited per item, rounded down; seeds/reference/credits.json says how.

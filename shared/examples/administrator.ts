@@ -9,7 +9,7 @@ interface School {
 type Answer = {
   __typename: string;
   message?: string;
-  issues?: { field: string; problem: string; fix: string }[];
+  issues?: { path: string; line: number; problem: string; expected: string; nearest: string[] }[];
   ruleSet?: { key: string; version: number };
 };
 
@@ -26,8 +26,15 @@ const load = async (document: object) =>
   (
     await ask<{ loadRuleSet: Answer }>(
       `mutation Load($input: LoadRuleSetInput!) { loadRuleSet(input: $input) {
-        __typename ... on UserError { message } ... on InvalidInput { issues { field problem fix } } ... on LoadRuleSetPayload { ruleSet { key version } } } }`,
-      { input: { idempotencyKey: newKey(), schoolId: school.id, seenRevision, document: JSON.stringify(document) } },
+        __typename ... on UserError { message } ... on DocumentRefused { issues { path line problem expected nearest } } ... on LoadRuleSetPayload { ruleSet { key version } } } }`,
+      {
+        input: {
+          idempotencyKey: newKey(),
+          schoolId: school.id,
+          seenRevision,
+          document: JSON.stringify(document, null, 1),
+        },
+      },
     )
   ).loadRuleSet;
 
@@ -59,7 +66,8 @@ const broken = await load({
     { ...rule, id: "", kind: "BAN" },
   ],
 });
-for (const issue of broken.issues ?? []) console.log(`  ${issue.field}: ${issue.problem}. ${issue.fix}`);
+for (const { line, path, problem, expected, nearest } of broken.issues ?? [])
+  console.log(`  line ${line}, ${path} ${problem}; expected ${expected} ${nearest.join(", ")}`);
 const loaded = await load(document);
 console.log(
   loaded.ruleSet

@@ -364,6 +364,7 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
     ruleSets: documents,
     choking: reference.choking,
     slotShares: reference.mealShares.slots,
+    credits: reference.credits,
     holding: reference.holding,
     stock: household.stock,
     ready: [

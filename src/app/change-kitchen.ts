@@ -20,7 +20,7 @@ import { changeHousehold, type HouseholdChangeFailure } from "./change-household
 import { checkInput, invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
 import { fromDate, toDate } from "./local-day.js";
-import { nearest } from "./nearest.js";
+import { nearest } from "../domain/nearest.js";
 import { queueRecheck, recheckNow, touching } from "./recheck.js";
 
 export interface KitchenChange {

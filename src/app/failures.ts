@@ -2,6 +2,7 @@
 import type { RoleCode, PersonRow } from "../database/household.js";
 import type { BoxStateCode, WorkStateCode } from "../database/week.js";
 import type { WeekBrief } from "../domain/brief.js";
+import type { DocumentIssue } from "./document-text.js";
 import type { Conflict } from "../domain/planner/conflicts.js";
 
 export interface InputIssue {
@@ -44,6 +45,11 @@ export type Failure =
   | { readonly kind: "NotAppointed" }
   | { readonly kind: "PersonNotFound"; readonly subject: string }
   | { readonly kind: "LastAdministrator"; readonly jurisdiction: string }
+  | {
+      readonly kind: "DocumentRefused";
+      readonly issues: readonly DocumentIssue[];
+      readonly warnings: readonly DocumentIssue[];
+    }
   | { readonly kind: "TaskHeld"; readonly holder: PersonRow | null; readonly state: WorkStateCode };
 
 export type FailureOf<K extends Failure["kind"]> = Extract<Failure, { kind: K }>;

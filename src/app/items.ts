@@ -8,7 +8,7 @@ import { changeWeek, weekHolding, type WeekChangeFailure, type WeekRef } from ".
 import { draftOf } from "./draft-of.js";
 import type { FailureOf } from "./failures.js";
 import { toDate } from "./local-day.js";
-import { nearest } from "./nearest.js";
+import { nearest } from "../domain/nearest.js";
 import { before, type Attempt } from "./once.js";
 import { openWeek, planWithProgress, storePlan } from "./plan-week.js";
 import type { WeekInputs } from "./read-brief.js";

@@ -7,7 +7,7 @@ import type { App } from "./app.js";
 import { nextSchoolDay } from "./assemble-brief.js";
 import { invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
-import { nearest } from "./nearest.js";
+import { nearest } from "../domain/nearest.js";
 import { readWeekInputs } from "./read-brief.js";
 
 export interface JudgePlaces {

@@ -3,7 +3,7 @@ import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
 import { invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
-import { nearest } from "./nearest.js";
+import { nearest } from "../domain/nearest.js";
 
 interface NamedKind {
   readonly foodKind?: string | null | undefined;

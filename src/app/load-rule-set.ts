@@ -1,29 +1,101 @@
-/** An administrator loads a rule set document as a new version. */
-import { randomUUID } from "node:crypto";
-import { ruleSetDocument } from "../../shared/rule-set.js";
+/** An administrator loads a rule set document as a new version, withdraws one, or has a school take one over. */
+import { createHash, randomUUID } from "node:crypto";
+import type { RuleSetDocument } from "../../shared/rule-set.js";
+import type { ReadTx, Tx } from "../database/database.js";
+import { readRulePlace, readRuleSetById, type RuleOwner } from "../database/rule-set.js";
+import { isCalendarDate } from "../domain/calendar/dates.js";
 import { fail, ok, type Result } from "../domain/result.js";
+import { contentOf } from "../domain/rules/document-difference.js";
 import type { App } from "./app.js";
-import { checkInput, invalid } from "./check-input.js";
-import type { FailureOf, InputIssue } from "./failures.js";
-import { toDate } from "./local-day.js";
-import { once } from "./once.js";
+import { audit, type Audited } from "./audit.js";
+import { invalid } from "./check-input.js";
+import {
+  checkRuleSet,
+  knownWords,
+  readRuleSetDocument,
+  type RuleSetCheck,
+  type RuleSetPlace,
+} from "./check-rule-set.js";
+import type { FailureOf } from "./failures.js";
+import { toDate, todayIn } from "./local-day.js";
+import { before, once, type Attempt } from "./once.js";
 import { queueRecheck, recheckNow, touching } from "./recheck.js";
 
-export interface LoadRuleSet {
-  readonly idempotencyKey: string;
-  readonly schoolId: string | null;
+/** Where a document is loaded; what cannot be read is null. */
+export interface RuleTarget {
+  readonly schoolId?: string | null;
   readonly schoolClassId?: string | null;
+  readonly jurisdiction?: string | null;
+}
+
+export interface LoadRuleSet extends RuleTarget {
+  readonly idempotencyKey: string;
   readonly seenRevision: number;
   readonly document: string;
 }
 
-const MOST_CHARACTERS = 200_000;
-
-/** What PostgreSQL's jsonb refuses in any text of the document. */
-function holdsUnstorable(value: unknown): boolean {
-  if (typeof value === "string") return /[\0\p{Cs}]/u.test(value);
-  return typeof value === "object" && value !== null && Object.entries(value).flat().some(holdsUnstorable);
+export interface LoadedRuleSet {
+  readonly ruleSetId: string;
+  readonly version: number;
+  /** It was there already, word for word: nothing was loaded. */
+  readonly unchanged: boolean;
 }
+
+/** A child's own rules are the family's. */
+type AdministeredOwner = Exclude<RuleOwner, { layer: "CHILD" }>;
+type NotHere = FailureOf<"SchoolNotFound" | "NotAppointed" | "InvalidInput">;
+
+/** Whom a target names, if the person administers it. A jurisdiction's administrator administers its schools. */
+async function findOwner(read: ReadTx, target: RuleTarget): Promise<Result<AdministeredOwner, NotHere>> {
+  const { schoolId, schoolClassId, jurisdiction } = target;
+  if (jurisdiction != null) {
+    if (schoolId != null || schoolClassId != null)
+      return fail(invalid("jurisdiction", "stands beside a school", "Send a school or a jurisdiction."));
+    const [row] = await read`select 1 from app_appointed_jurisdictions() a where a = ${jurisdiction}`;
+    return row ? ok({ layer: "JURISDICTION", jurisdiction }) : fail({ kind: "NotAppointed" });
+  }
+  if (schoolId == null) return fail({ kind: "SchoolNotFound" });
+  const [school] = await read<{ appointed: boolean; hasClass: boolean }[]>`
+    select s.id in (select app_appointed_school_ids()) as appointed,
+      exists (select from school_class k where k.school_id = s.id and k.id = ${schoolClassId ?? null}) as "hasClass"
+    from school s where s.id = ${schoolId}`;
+  if (!school) return fail({ kind: "SchoolNotFound" });
+  if (!school.appointed) return fail({ kind: "NotAppointed" });
+  if (schoolClassId == null) return ok({ layer: "SCHOOL", schoolId });
+  return school.hasClass
+    ? ok({ layer: "CLASS", schoolId, schoolClassId })
+    : fail(invalid("schoolClassId", "is no class of this school", "Send the ID of one of its classes."));
+}
+
+export interface CheckedRuleSet {
+  readonly owner: AdministeredOwner;
+  readonly place: RuleSetPlace;
+  readonly check: RuleSetCheck;
+  /** Null for a key that is new there. */
+  readonly ruleSetId: string | null;
+}
+
+async function checkAt(app: App, read: ReadTx, owner: AdministeredOwner, source: string): Promise<CheckedRuleSet> {
+  const shape = readRuleSetDocument(source);
+  const key = "document" in shape ? shape.document.key : null;
+  const found = await readRulePlace(read, owner, key);
+  const place: RuleSetPlace = { ...found.place, today: todayIn(found.timeZone, app.now()) };
+  return { owner, place, ruleSetId: found.ruleSetId, check: checkRuleSet(source, knownWords(app), place) };
+}
+
+/** What loading would do, without doing it. */
+export async function checkForTarget(
+  app: App,
+  read: ReadTx,
+  target: RuleTarget,
+  source: string,
+): Promise<Result<CheckedRuleSet, NotHere>> {
+  const owner = await findOwner(read, target);
+  return owner.ok ? ok(await checkAt(app, read, owner.value, source)) : owner;
+}
+
+const aboutOwner = (owner: AdministeredOwner): Pick<Audited, "schoolId" | "jurisdiction"> =>
+  owner.layer === "JURISDICTION" ? { jurisdiction: owner.jurisdiction } : { schoolId: owner.schoolId };
 
 export async function loadRuleSet(
   app: App,
@@ -31,115 +103,287 @@ export async function loadRuleSet(
   input: LoadRuleSet,
 ): Promise<
   Result<
-    { ruleSetId: string; schoolId: string },
-    FailureOf<"InvalidInput" | "SchoolNotFound" | "NotAppointed" | "RevisionPassed" | "KeyReused">
+    LoadedRuleSet & { readonly owner: RuleOwner },
+    FailureOf<"InvalidInput" | "DocumentRefused" | "SchoolNotFound" | "NotAppointed" | "RevisionPassed" | "KeyReused">
   >
 > {
-  if (input.document.length > MOST_CHARACTERS)
-    return fail(invalid("document", `has ${input.document.length} characters`, `Send at most ${MOST_CHARACTERS}.`));
-  let json: unknown;
+  const attempt: Attempt = { personId, action: "loadRuleSet", key: input.idempotencyKey, input };
+  const known = await before<LoadedRuleSet & { owner: RuleOwner }>(app, attempt);
+  if (known) return known;
+  const session = app.db.openRead(personId);
+  let checked: Result<CheckedRuleSet, NotHere>;
   try {
-    json = JSON.parse(input.document);
-  } catch (error) {
-    return fail(
-      invalid(
-        "document",
-        `is not JSON: ${(error as Error).message}`,
-        "Send one JSON object in the format noonpail-rule-set/1.",
-      ),
-    );
+    checked = await session.read((read) => checkForTarget(app, read, input, input.document));
+  } finally {
+    await session.close();
   }
-  if (holdsUnstorable(json))
-    return fail(
-      invalid("document", "holds U+0000 or half of a surrogate pair", "Take the character out: it cannot be stored."),
-    );
-  const checked = checkInput(ruleSetDocument, json, "document");
   if (!checked.ok) return checked;
-  const document = checked.value;
-  const layer = input.schoolClassId == null ? "SCHOOL" : "CLASS";
-  const issues: InputIssue[] = [];
-  if (document.layer !== layer)
-    issues.push({ field: "document.layer", problem: `is ${document.layer}`, fix: `Use ${layer} here.` });
-  if (document.inForceUntil !== undefined && document.inForceUntil < document.inForceFrom)
-    issues.push({
-      field: "document.inForceUntil",
-      problem: "lies before inForceFrom",
-      fix: "Send a later day or leave it out.",
-    });
-  const ids = document.rules.map((rule) => rule.id);
-  for (const [at, id] of ids.entries()) {
-    if (ids.indexOf(id) !== at)
-      issues.push({
-        field: `document.rules.${at}.id`,
-        problem: `"${id}" comes twice`,
-        fix: "Give every rule an id of its own.",
+  const { owner, check, ruleSetId, place } = checked.value;
+  const currentRevision = place.versions.at(-1)?.version ?? 0;
+  const { document, unchanged } = check;
+  if (check.errors.length > 0 || document === null)
+    return fail({ kind: "DocumentRefused", issues: check.errors, warnings: check.warnings });
+  if (input.seenRevision !== currentRevision)
+    return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision });
+  const loaded = await once<LoadedRuleSet & { owner: RuleOwner }, FailureOf<"RevisionPassed">>(
+    app,
+    attempt,
+    async (tx) => {
+      if (unchanged && ruleSetId !== null) return ok({ ruleSetId, version: currentRevision, unchanged, owner });
+      const added = await addVersion(tx, { personId, owner, ruleSetId, document, seen: currentRevision });
+      if (!added.ok) return added;
+      const { difference } = check;
+      const count = (kind: string) => difference?.rules.filter((change) => change.kind === kind).length ?? 0;
+      await audit(tx, personId, {
+        action: "RULE_SET_LOADED",
+        ...aboutOwner(owner),
+        details: {
+          ruleSetId: added.value,
+          key: document.key,
+          version: document.version,
+          inForceFrom: document.inForceFrom,
+          ...(owner.layer === "CLASS" ? { schoolClassId: owner.schoolClassId } : {}),
+          rules: document.rules.length,
+          added: count("ADDED"),
+          changed: count("CHANGED"),
+          removed: count("REMOVED"),
+        },
       });
+      await queueRecheck(app, tx, await scopeOf(tx, owner, added.value));
+      return ok({ ruleSetId: added.value, version: document.version, unchanged: false, owner });
+    },
+  );
+  if (loaded.ok && !loaded.value.unchanged) await recheckOwner(app, personId, owner, loaded.value.ruleSetId);
+  return loaded;
+}
+
+interface NewVersion {
+  readonly personId: string;
+  readonly owner: RuleOwner;
+  readonly ruleSetId: string | null;
+  readonly document: RuleSetDocument;
+  /** The newest version when the document was checked. */
+  readonly seen: number;
+}
+
+/** Writes a version that was checked; refuses when another came in between. Answers the rule set's ID. */
+export async function addVersion(
+  tx: Tx,
+  { personId, owner, ruleSetId, document, seen }: NewVersion,
+): Promise<Result<string, FailureOf<"RevisionPassed">>> {
+  const id = ruleSetId ?? randomUUID();
+  // Two loads of one rule set take turns, so that the second sees what the first has written.
+  await tx.$executeRaw`select pg_advisory_xact_lock(hashtextextended(${`${document.key}/${JSON.stringify(owner)}`}, 0))`;
+  const known = await tx.ruleSet.findFirst({
+    where: { key: document.key, ...columnsOf(owner) },
+    select: { id: true, versions: { select: { version: true }, orderBy: { version: "desc" }, take: 1 } },
+  });
+  const currentRevision = known?.versions[0]?.version ?? 0;
+  if (currentRevision !== seen || (known !== null && known.id !== id))
+    return fail({ kind: "RevisionPassed", seenRevision: seen, currentRevision });
+  if (!known)
+    await tx.ruleSet.create({
+      data: {
+        id,
+        key: document.key,
+        layer: owner.layer,
+        ...columnsOf(owner),
+        confirmed: owner.layer !== "CHILD" || owner.copyOfId === null,
+      },
+      select: { id: true },
+    });
+  const versionId = randomUUID();
+  const { ages, inForceUntil } = document;
+  await tx.ruleSetVersion.create({
+    data: {
+      id: versionId,
+      ruleSetId: id,
+      version: document.version,
+      title: document.title,
+      language: document.language,
+      coversFoodFromHome: document.coversFoodFromHome,
+      inForceFrom: toDate(document.inForceFrom),
+      inForceUntil: inForceUntil === undefined ? null : toDate(inForceUntil),
+      ...(ages === undefined ? {} : { ages: asJson(ages) }),
+      withdrawn: document.withdrawn === true,
+      digest: createHash("sha256").update(contentOf(document)).digest("hex"),
+      loadedById: personId,
+    },
+    select: { id: true },
+  });
+  await tx.rule.createMany({
+    data: document.rules.map((rule, place) => ({
+      ruleSetVersionId: versionId,
+      place,
+      ruleKey: rule.id,
+      kind: rule.kind,
+      level: rule.level,
+      says: rule.says,
+      source: rule.source,
+      body: asJson(rule),
+    })),
+  });
+  return ok(id);
+}
+
+/** Without the fields that are undefined. */
+const asJson = (value: object) => JSON.parse(JSON.stringify(value)) as object;
+
+function columnsOf(owner: RuleOwner) {
+  switch (owner.layer) {
+    case "JURISDICTION":
+      return { jurisdiction: owner.jurisdiction };
+    case "SCHOOL":
+      return { schoolId: owner.schoolId };
+    case "CLASS":
+      return { schoolClassId: owner.schoolClassId };
+    case "CHILD":
+      return { childId: owner.childId, copyOfId: owner.copyOfId };
   }
-  if (issues.length > 0) return fail({ kind: "InvalidInput", issues });
-  const loaded = await once<
-    { ruleSetId: string; schoolId: string },
-    FailureOf<"InvalidInput" | "SchoolNotFound" | "NotAppointed" | "RevisionPassed">
-  >(app, { personId, action: "loadRuleSet", key: input.idempotencyKey, input }, async (tx) => {
+}
+
+/** Whose boxes a rule set may touch. */
+async function scopeOf(tx: Tx, owner: RuleOwner, ruleSetId: string) {
+  switch (owner.layer) {
+    case "CHILD":
+      return touching({ childIds: [owner.childId] });
+    case "SCHOOL":
+    case "CLASS":
+      return touching({ schoolIds: [owner.schoolId] });
+    case "JURISDICTION": {
+      const rows = await tx.$queryRaw<{ id: string }[]>`
+        select s.id from school s where s.jurisdiction = ${owner.jurisdiction}
+        union select a.school_id from rule_set_adoption a where a.rule_set_id = ${ruleSetId}::uuid`;
+      return touching({ schoolIds: rows.map(({ id }) => id) });
+    }
+  }
+}
+
+async function recheckOwner(app: App, personId: string, owner: RuleOwner, ruleSetId: string): Promise<void> {
+  await recheckNow(app, await app.db.asPerson(personId, (tx) => scopeOf(tx, owner, ruleSetId)));
+}
+
+export interface WithdrawRuleSet {
+  readonly idempotencyKey: string;
+  readonly ruleSetId: string | null;
+  readonly seenRevision: number;
+  /** First day on which it asks for nothing. */
+  readonly from: string;
+}
+
+type RuleSetChangeFailure = FailureOf<
+  "InvalidInput" | "NothingThere" | "NotAppointed" | "RevisionPassed" | "KeyReused"
+>;
+
+/** By a newer version without rules: what was in force stays on record. */
+export async function withdrawRuleSet(
+  app: App,
+  personId: string,
+  input: WithdrawRuleSet,
+): Promise<Result<LoadedRuleSet & { readonly owner: RuleOwner }, RuleSetChangeFailure>> {
+  const { from, seenRevision } = input;
+  const attempt: Attempt = { personId, action: "withdrawRuleSet", key: input.idempotencyKey, input };
+  const known = await before<LoadedRuleSet & { owner: RuleOwner }>(app, attempt);
+  if (known) return known;
+  if (!isCalendarDate(from))
+    return fail(invalid("from", `${from} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));
+  const session = app.db.openRead(personId);
+  let found: Result<{ owner: AdministeredOwner; newest: RuleSetDocument; today: string }, RuleSetChangeFailure>;
+  try {
+    found = await session.read(async (read) => {
+      const row = input.ruleSetId === null ? null : await readRuleSetById(read, input.ruleSetId);
+      if (!row || row.owner.layer === "CHILD") return fail({ kind: "NothingThere", what: "rule set" } as const);
+      const owner = await findOwner(read, row.owner);
+      if (!owner.ok) return fail({ kind: "NotAppointed" } as const);
+      return ok({ owner: owner.value, newest: row.newest, today: todayIn(row.timeZone, app.now()) });
+    });
+  } finally {
+    await session.close();
+  }
+  if (!found.ok) return found;
+  const { owner, newest, today } = found.value;
+  if (newest.version !== seenRevision)
+    return fail({ kind: "RevisionPassed", seenRevision, currentRevision: newest.version });
+  if (from < today)
+    return fail(invalid("from", `${from} is past`, `Send ${today} or later: boxes were planned under it until now.`));
+  if (newest.withdrawn)
+    return fail(invalid("ruleSetId", "is withdrawn already", "Load a document to put a new version in force."));
+  const { inForceUntil: _until, ...rest } = newest;
+  const document: RuleSetDocument = {
+    ...rest,
+    version: newest.version + 1,
+    inForceFrom: from,
+    withdrawn: true,
+    rules: [],
+  };
+  const ruleSetId = input.ruleSetId!;
+  const done = await once<LoadedRuleSet & { owner: RuleOwner }, RuleSetChangeFailure>(app, attempt, async (tx) => {
+    const added = await addVersion(tx, { personId, owner, ruleSetId, document, seen: newest.version });
+    if (!added.ok) return added;
+    await audit(tx, personId, {
+      action: "RULE_SET_WITHDRAWN",
+      ...aboutOwner(owner),
+      details: { ruleSetId, key: document.key, version: document.version, from, rules: newest.rules.length },
+    });
+    await queueRecheck(app, tx, await scopeOf(tx, owner, ruleSetId));
+    return ok({ ruleSetId, version: document.version, unchanged: false, owner });
+  });
+  if (done.ok) await recheckOwner(app, personId, owner, ruleSetId);
+  return done;
+}
+
+export interface AdoptRuleSet {
+  readonly idempotencyKey: string;
+  readonly schoolId: string | null;
+  readonly ruleSetId: string | null;
+  /** False ends it. */
+  readonly adopted: boolean;
+}
+
+/** A jurisdiction's rule set that does not cover food from home holds in a school that takes it over for boxes. */
+export async function adoptRuleSet(
+  app: App,
+  personId: string,
+  input: AdoptRuleSet,
+): Promise<
+  Result<
+    { schoolId: string; ruleSetId: string },
+    FailureOf<"InvalidInput" | "SchoolNotFound" | "NothingThere" | "NotAppointed" | "KeyReused">
+  >
+> {
+  const { schoolId, ruleSetId, adopted } = input;
+  const scope = touching({ schoolIds: schoolId === null ? [] : [schoolId] });
+  const done = await once<
+    { schoolId: string; ruleSetId: string },
+    FailureOf<"SchoolNotFound" | "NothingThere" | "NotAppointed">
+  >(app, { personId, action: "adoptRuleSet", key: input.idempotencyKey, input }, async (tx) => {
     const school =
-      input.schoolId === null
-        ? null
-        : await tx.school.findUnique({
-            where: { id: input.schoolId },
-            select: { id: true, classes: { select: { id: true } } },
-          });
+      schoolId === null ? null : await tx.school.findUnique({ where: { id: schoolId }, select: { id: true } });
     if (!school) return fail({ kind: "SchoolNotFound" });
     const appointed = await tx.$queryRaw<
       unknown[]
     >`select 1 from app_appointed_school_ids() a where a = ${school.id}::uuid`;
     if (appointed.length === 0) return fail({ kind: "NotAppointed" });
-    if (input.schoolClassId != null && !school.classes.some((entry) => entry.id === input.schoolClassId))
-      return fail(invalid("schoolClassId", "is no class of this school", "Send the ID of one of its classes."));
-    const owner = layer === "SCHOOL" ? { schoolId: school.id } : { schoolClassId: input.schoolClassId! };
-    const known = await tx.ruleSet.findFirst({
-      where: { key: document.key, ...owner },
-      include: { versions: { select: { version: true, inForceFrom: true }, orderBy: { version: "desc" }, take: 1 } },
-    });
-    const current = known?.versions[0]?.version ?? 0;
-    if (current !== input.seenRevision)
-      return fail({ kind: "RevisionPassed", seenRevision: input.seenRevision, currentRevision: current });
-    if (document.version !== current + 1)
-      return fail(invalid("document.version", `is ${document.version}`, `The next version is ${current + 1}.`));
-    const ruleSetId = known?.id ?? randomUUID();
-    if (!known)
-      await tx.ruleSet.create({
-        data: { id: ruleSetId, key: document.key, layer, ...owner, confirmed: true },
-        select: { id: true },
+    const ruleSet =
+      ruleSetId === null
+        ? null
+        : await tx.ruleSet.findUnique({ where: { id: ruleSetId }, select: { id: true, layer: true, key: true } });
+    if (ruleSet?.layer !== "JURISDICTION") return fail({ kind: "NothingThere", what: "rule set" });
+    const row = { schoolId: school.id, ruleSetId: ruleSet.id };
+    const changed = adopted
+      ? await tx.$executeRaw`insert into rule_set_adoption (school_id, rule_set_id) values (${row.schoolId}::uuid, ${row.ruleSetId}::uuid)
+          on conflict (school_id, rule_set_id) do nothing`
+      : (await tx.ruleSetAdoption.deleteMany({ where: row })).count;
+    if (changed > 0) {
+      await audit(tx, personId, {
+        action: adopted ? "ADOPTED" : "ADOPTION_ENDED",
+        schoolId: school.id,
+        details: { ruleSetId: ruleSet.id, key: ruleSet.key },
       });
-    const versionId = randomUUID();
-    await tx.ruleSetVersion.create({
-      data: {
-        id: versionId,
-        ruleSetId,
-        version: document.version,
-        title: document.title,
-        language: document.language,
-        coversFoodFromHome: document.coversFoodFromHome,
-        inForceFrom: toDate(document.inForceFrom),
-        inForceUntil: document.inForceUntil === undefined ? null : toDate(document.inForceUntil),
-        loadedById: personId,
-      },
-      select: { id: true },
-    });
-    await tx.rule.createMany({
-      data: document.rules.map((rule, place) => ({
-        ruleSetVersionId: versionId,
-        place,
-        ruleKey: rule.id,
-        kind: rule.kind,
-        level: rule.level,
-        says: rule.says,
-        source: rule.source,
-        body: JSON.parse(JSON.stringify(rule)) as object,
-      })),
-    });
-    await queueRecheck(app, tx, touching({ schoolIds: [school.id] }));
-    return ok({ ruleSetId, schoolId: school.id });
+      await queueRecheck(app, tx, scope);
+    }
+    return ok(row);
   });
-  if (loaded.ok) await recheckNow(app, touching({ schoolIds: [loaded.value.schoolId] }));
-  return loaded;
+  if (done.ok) await recheckNow(app, scope);
+  return done;
 }

@@ -23,7 +23,7 @@ import type { KitchenChange } from "./change-kitchen.js";
 import { checkInput, invalid } from "./check-input.js";
 import type { FailureOf, InputIssue } from "./failures.js";
 import { fromDate, toDate, todayIn } from "./local-day.js";
-import { nearest } from "./nearest.js";
+import { nearest } from "../domain/nearest.js";
 import { rowsToPlanWith } from "./own-rows.js";
 import { queueRecheck, recheckNow, touching } from "./recheck.js";
 

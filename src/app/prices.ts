@@ -10,7 +10,7 @@ import { invalid } from "./check-input.js";
 import { draftOf } from "./draft-of.js";
 import type { FailureOf } from "./failures.js";
 import { openItem, placeOf } from "./items.js";
-import { nearest } from "./nearest.js";
+import { nearest } from "../domain/nearest.js";
 import { openWeek } from "./plan-week.js";
 
 /** @returns null when there is no such item in a current plan of the reader's */

@@ -31,7 +31,7 @@ import { draftOf } from "./draft-of.js";
 import type { FailureOf } from "./failures.js";
 import { judgeBoxes } from "./judge-boxes.js";
 import { leastRole, may, type Verb } from "./may.js";
-import { nearest } from "./nearest.js";
+import { nearest } from "../domain/nearest.js";
 import { before, checkRevision, once, type Attempt } from "./once.js";
 import { planHolding } from "./plan-holding.js";
 import { openWeek, storePlanAs, weekInfeasible } from "./plan-week.js";

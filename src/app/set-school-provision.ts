@@ -6,7 +6,7 @@ import type { App } from "./app.js";
 import { changeHousehold, livesHere, type HouseholdChangeFailure } from "./change-household.js";
 import { checkInput, invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
-import { nearest } from "./nearest.js";
+import { nearest } from "../domain/nearest.js";
 
 export interface SetSchoolProvision {
   readonly idempotencyKey: string;

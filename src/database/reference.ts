@@ -1,5 +1,6 @@
 /** Foods, bases, dishes and the small tables: the same for everybody, read once per process by one statement. */
 import type postgres from "postgres";
+import type { CreditTable } from "../../shared/credits.js";
 import type { HoldingModel } from "../../shared/holding-model.js";
 import type { LabelLaw } from "../../shared/label-law.js";
 import type { MealShares } from "../../shared/meal-shares.js";
@@ -9,6 +10,7 @@ export interface Reference {
   readonly catalogue: CatalogueBrief;
   readonly choking: readonly ChokingRule[];
   readonly mealShares: MealShares;
+  readonly credits: CreditTable;
   readonly labelLaws: readonly LabelLaw[];
   /** With the model of heat and growth. */
   readonly holding: HoldingLimits & { readonly model: HoldingModel };
@@ -24,6 +26,7 @@ export async function readReference(sql: postgres.Sql): Promise<Reference> {
       retention: CatalogueBrief["retention"] | null;
       choking: readonly ChokingRule[] | null;
       mealShares: MealShares | null;
+      credits: CreditTable | null;
       labelLaws: readonly LabelLaw[] | null;
       holding: HoldingLimits | null;
       holdingModel: HoldingModel | null;
@@ -38,6 +41,7 @@ export async function readReference(sql: postgres.Sql): Promise<Reference> {
       (select body from reference_table where key = 'retention') as retention,
       (select body from reference_table where key = 'choking') as choking,
       (select body from reference_table where key = 'mealShares') as "mealShares",
+      (select body from reference_table where key = 'credits') as credits,
       (select body from reference_table where key = 'labelLaws') as "labelLaws",
       (select body from reference_table where key = 'holding') as holding,
       (select body from reference_table where key = 'holdingModel') as "holdingModel",
@@ -80,6 +84,7 @@ export async function readReference(sql: postgres.Sql): Promise<Reference> {
     !row.retention ||
     !row.choking ||
     !row.mealShares ||
+    !row.credits ||
     !row.labelLaws ||
     !row.holding ||
     !row.holdingModel
@@ -97,6 +102,7 @@ export async function readReference(sql: postgres.Sql): Promise<Reference> {
     },
     choking: row.choking,
     mealShares: row.mealShares,
+    credits: row.credits,
     labelLaws: row.labelLaws,
     holding: { ...row.holding, model: row.holdingModel },
     dishIds: new Map(Object.entries(row.dishIds)),

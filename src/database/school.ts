@@ -17,7 +17,7 @@ export interface RuleSetRow {
 }
 
 /** SQL for the document of one version `v` of rule set `r`. */
-const documentTree = (tx: ReadTx) => tx`json_strip_nulls(json_build_object(
+export const documentTree = (tx: ReadTx) => tx`json_strip_nulls(json_build_object(
   'format', 'noonpail-rule-set/1', 'key', r.key, 'title', v.title, 'layer', r.layer, 'jurisdiction', r.jurisdiction,
   'coversFoodFromHome', v.covers_food_from_home, 'language', v.language, 'version', v.version,
   'inForceFrom', v.in_force_from, 'inForceUntil', v.in_force_until, 'ages', v.ages, 'withdrawn', case when v.withdrawn then true end,
@@ -37,6 +37,19 @@ export async function readRuleSet(tx: ReadTx, id: string): Promise<RuleSetRow | 
     { tree: RuleSetRow }[]
   >`${ruleSetVersions(tx)} where r.id = ${id} order by v.version desc limit 1`;
   return row?.tree ?? null;
+}
+
+/** The newest version of each rule set of a jurisdiction, by key. */
+export async function readRuleSetsOfJurisdiction(tx: ReadTx, jurisdiction: string): Promise<RuleSetRow[]> {
+  const rows = await tx<{ tree: RuleSetRow }[]>`${ruleSetVersions(tx)} where r.jurisdiction = ${jurisdiction}
+    and v.version = (select max(n.version) from rule_set_version n where n.rule_set_id = r.id) order by r.key`;
+  return rows.map((row) => row.tree);
+}
+
+/** Every version of a rule set as it was loaded, oldest first. */
+export async function readVersions(tx: ReadTx, id: string): Promise<RuleSetDocument[]> {
+  const rows = await tx<{ tree: RuleSetRow }[]>`${ruleSetVersions(tx)} where r.id = ${id} order by v.version`;
+  return rows.map((row) => row.tree.document);
 }
 
 /** The school that a class belongs to; null when there is no such class. */

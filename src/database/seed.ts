@@ -24,6 +24,7 @@ import {
   windowKind,
   type WeekdayCode,
 } from "../../shared/codes.js";
+import { creditTable, type CreditTable } from "../../shared/credits.js";
 import { holdingModelFile, type HoldingModel } from "../../shared/holding-model.js";
 import { labelLawSchema, type LabelLaw } from "../../shared/label-law.js";
 import { mealSharesSchema, type MealShares } from "../../shared/meal-shares.js";
@@ -212,6 +213,7 @@ export function readSmallFiles(directory = "seeds/reference") {
   return {
     choking: read("choking.json", (path): readonly ChokingRule[] => parseFile(chokingFile, path).rules),
     mealShares: read("meal-shares.json", (path): MealShares => parseFile(mealSharesFile, path).shares),
+    credits: read("credits.json", (path): CreditTable => parseFile(creditTable, path)),
     labelLaws: read("label-laws.json", (path): readonly LabelLaw[] => parseFile(labelLawsFile, path).laws),
     holding: read("holding-limits.json", (path): HoldingLimits => parseFile(holdingFile, path).limits),
     holdingModel: read("holding-model.json", (path): HoldingModel => parseFile(holdingModelFile, path)),
@@ -240,13 +242,14 @@ export async function seedReference(ownerUrl: string, directory = "seeds/referen
     ],
     choking: join(directory, "choking.json"),
     mealShares: join(directory, "meal-shares.json"),
+    credits: join(directory, "credits.json"),
     labelLaws: join(directory, "label-laws.json"),
     holding: join(directory, "holding-limits.json"),
     holdingModel: join(directory, "holding-model.json"),
   };
   const texts = {
     catalogue: paths.catalogue.map((path) => readFileSync(path, "utf8")).join("\n"),
-    small: [paths.choking, paths.mealShares, paths.labelLaws, paths.holding, paths.holdingModel]
+    small: [paths.choking, paths.mealShares, paths.credits, paths.labelLaws, paths.holding, paths.holdingModel]
       .filter(existsSync)
       .map((path) => readFileSync(path, "utf8"))
       .join("\n"),

@@ -16,6 +16,7 @@ import type {
   WeekdayCode,
   WindowKind,
 } from "../../shared/codes.js";
+import type { CreditTable } from "../../shared/credits.js";
 import type { HoldingModel } from "../../shared/holding-model.js";
 import type { SlotShare } from "../../shared/meal-shares.js";
 import type { RuleSetDocument } from "../../shared/rule-set.js";
@@ -219,6 +220,8 @@ export interface WeekBrief {
   readonly choking: readonly ChokingRule[];
   /** Every slot once. */
   readonly slotShares: readonly SlotShare[];
+  /** Grams of a cup and of an ounce equivalent, for rules that count in them. */
+  readonly credits: CreditTable;
   readonly holding: HoldingLimits;
   readonly stock: readonly StockBrief[];
   readonly ready: readonly ReadyBaseBrief[];

@@ -1,4 +1,5 @@
 /** The one place where a failure becomes a type of the schema and a sentence. Exhaustive: a new failure does not compile. */
+import type { DocumentIssue } from "../app/document-text.js";
 import type { Failure, FailureOf } from "../app/failures.js";
 import type { PlanJobFailure } from "../app/plan-in-background.js";
 import { plain } from "../app/say.js";
@@ -7,6 +8,13 @@ const roleWord = (role: string) =>
   role === "COORDINATOR" ? "a coordinator" : role === "COOK" ? "a cook" : role === "HELPER" ? "a helper" : "a member";
 const sentence = (issues: FailureOf<"InvalidInput">["issues"]) =>
   `Nothing was saved. ${issues.map((issue) => `${issue.field}: ${issue.problem}. ${issue.fix}`).join(" ")}`;
+
+/** One issue of a document on one line, as the command prints it too. */
+export function sayIssue({ path, line, problem, expected, nearest }: DocumentIssue): string {
+  const at = path === "" ? `Line ${line}:` : `Line ${line}, ${path}`;
+  const near = nearest.length > 0 ? ` Did you mean ${nearest.join(", ")}?` : "";
+  return `${at} ${problem}; expected: ${expected}.${near}`;
+}
 
 /** Facts as the schema's failure types carry them. `householdId` lets types that point at children find them. */
 export function explain<F extends Failure>(failure: F, householdId?: string | null): Explained<F["kind"]>;
@@ -138,6 +146,13 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
         __typename: failure.kind,
         message: `Nobody else administers ${failure.jurisdiction}. Appoint somebody first.`,
         jurisdiction: failure.jurisdiction,
+      };
+    case "DocumentRefused":
+      return {
+        __typename: failure.kind,
+        message: `Nothing was loaded. ${failure.issues.map(sayIssue).join(" ")}`,
+        issues: failure.issues,
+        warnings: failure.warnings,
       };
     case "TaskHeld":
       return {

@@ -1,7 +1,9 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
+import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { RuleSetRow as RuleSetRow, AppointmentRow as AppointmentRow, AuditRow as AuditEntryRow } from '../database/school.js';
+import type { RuleSetCheck as CheckedDocument } from '../app/check-rule-set.js';
+import type { DocumentDifference as DocumentDifference, RuleChange as ChangedRule } from '../domain/rules/document-difference.js';
 import type { Rule as RuleRow } from '../../shared/rule-set.js';
 import type { CalendarOffer as CalendarChangeRow } from '../app/load-calendar.js';
 import type { Food as FoodRow, Base as BaseRow, Ingredient as DishIngredientRow } from '../../shared/catalogue.js';
@@ -45,6 +47,23 @@ export type AddSchoolClassInput = {
 };
 
 export type AddSchoolClassResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
+
+export type AdoptRuleSetInput = {
+  /** False ends it. */
+  readonly adopted: Scalars['Boolean']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly ruleSetId: Scalars['ID']['input'];
+  readonly schoolId: Scalars['ID']['input'];
+};
+
+export type AdoptRuleSetResult = InvalidInput | KeyReused | NotAppointed | NothingThere | SchoolNotFound | SchoolPayload;
+
+export type AgeSpan = {
+  readonly __typename?: 'AgeSpan';
+  readonly fromYears?: Maybe<Scalars['Int']['output']>;
+  /** Younger than this. */
+  readonly underYears?: Maybe<Scalars['Int']['output']>;
+};
 
 export type AgreeWeekInput = {
   readonly idempotencyKey: Scalars['String']['input'];
@@ -1009,6 +1028,27 @@ export type DisruptionPayload = {
   readonly week?: Maybe<Week>;
 };
 
+/** Something in a document, with the line it stands on. */
+export type DocumentIssue = {
+  readonly __typename?: 'DocumentIssue';
+  readonly expected: Scalars['String']['output'];
+  readonly line: Scalars['Int']['output'];
+  /** Words that would do and look most like the one that stands there. */
+  readonly nearest: ReadonlyArray<Scalars['String']['output']>;
+  /** rules.3.matches.anyOf.0.groups.1; empty for the document as a whole. */
+  readonly path: Scalars['String']['output'];
+  readonly problem: Scalars['String']['output'];
+};
+
+/** Nothing was loaded; every complaint is listed. */
+export type DocumentRefused = UserError & {
+  readonly __typename?: 'DocumentRefused';
+  readonly issues: ReadonlyArray<DocumentIssue>;
+  readonly message: Scalars['String']['output'];
+  /** Odd, and by itself no reason to refuse it. */
+  readonly warnings: ReadonlyArray<DocumentIssue>;
+};
+
 export type EarlyFinishInput = {
   readonly childId: Scalars['ID']['input'];
   readonly date: Scalars['LocalDate']['input'];
@@ -1083,6 +1123,14 @@ export type Facility =
   | 'REFRIGERATOR'
   /** Food can be heated before it is eaten. */
   | 'REHEATING';
+
+export type FieldChange = {
+  readonly __typename?: 'FieldChange';
+  readonly after?: Maybe<Scalars['String']['output']>;
+  /** JSON; null where nothing was stated. */
+  readonly before?: Maybe<Scalars['String']['output']>;
+  readonly field: Scalars['String']['output'];
+};
 
 export type FinishTaskInput = {
   readonly idempotencyKey: Scalars['String']['input'];
@@ -1471,12 +1519,14 @@ export type LoadCalendarInput = {
 export type LoadCalendarResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
 
 export type LoadRuleSetInput = {
-  /** The document as JSON text, format noonpail-rule-set/1, at most 200 kB. */
+  /** JSON or YAML text in the format noonpail-rule-set/1, at most 200 kB over HTTP. */
   readonly document: Scalars['String']['input'];
   readonly idempotencyKey: Scalars['String']['input'];
+  /** Instead of a school: the jurisdiction whose schools it is for. */
+  readonly jurisdiction?: InputMaybe<Scalars['String']['input']>;
   readonly schoolClassId?: InputMaybe<Scalars['ID']['input']>;
   /** The school it is for; for a class, give schoolClassId as well. */
-  readonly schoolId: Scalars['ID']['input'];
+  readonly schoolId?: InputMaybe<Scalars['ID']['input']>;
   /** The version of this rule set that the administrator saw; 0 for a new one. */
   readonly seenRevision: Scalars['Int']['input'];
 };
@@ -1484,9 +1534,11 @@ export type LoadRuleSetInput = {
 export type LoadRuleSetPayload = {
   readonly __typename?: 'LoadRuleSetPayload';
   readonly ruleSet: RuleSet;
+  /** The newest version said the same already: nothing was loaded. */
+  readonly unchanged: Scalars['Boolean']['output'];
 };
 
-export type LoadRuleSetResult = InvalidInput | KeyReused | LoadRuleSetPayload | NotAppointed | RevisionPassed | SchoolNotFound;
+export type LoadRuleSetResult = DocumentRefused | InvalidInput | KeyReused | LoadRuleSetPayload | NotAppointed | RevisionPassed | SchoolNotFound;
 
 export type MarkPackedInput = {
   readonly boxId: Scalars['ID']['input'];
@@ -1572,6 +1624,8 @@ export type Mutation = {
   readonly __typename?: 'Mutation';
   /** Add a class with its breaks. Only for the administrator. */
   readonly addSchoolClass: AddSchoolClassResult;
+  /** Let a jurisdiction's rule set hold in a school for food from home, or end that. Only for the school's administrator. */
+  readonly adoptRuleSet: AdoptRuleSetResult;
   /** Settle the week. It can still be changed by what happens: absence, a swap by hand. */
   readonly agreeWeek: AgreeWeekResult;
   /** Put somebody in charge of a school, or of the whole jurisdiction. Only for the jurisdiction's administrators; the person must have signed in once. */
@@ -1590,7 +1644,7 @@ export type Mutation = {
   readonly finishTask: FinishTaskResult;
   /** Put an iCalendar file in place of whatever came from a file before; terms and days set by hand stay and win. All or nothing. Only for the school's or jurisdiction's administrator. */
   readonly loadCalendar: LoadCalendarResult;
-  /** Load a rule set document as a new version. Only for the school's or jurisdiction's administrator. A version in force is never edited. */
+  /** Load a rule set document as a new version. Only for the school's or jurisdiction's administrator. A version that is loaded is never edited; a document that says what the newest version says loads nothing. */
   readonly loadRuleSet: LoadRuleSetResult;
   /** Record that a box was packed. */
   readonly markPacked: MarkPackedResult;
@@ -1657,11 +1711,18 @@ export type Mutation = {
   readonly unpinItem: UnpinItemResult;
   /** Take a report back, from either home when it is about a child; the week is planned again near what it is. */
   readonly withdrawDisruption: WithdrawDisruptionResult;
+  /** Let a rule set ask for nothing any more from a day on, as a new version. Only for its administrator. */
+  readonly withdrawRuleSet: WithdrawRuleSetResult;
 };
 
 
 export type MutationAddSchoolClassArgs = {
   input: AddSchoolClassInput;
+};
+
+
+export type MutationAdoptRuleSetArgs = {
+  input: AdoptRuleSetInput;
 };
 
 
@@ -1877,6 +1938,11 @@ export type MutationUnpinItemArgs = {
 
 export type MutationWithdrawDisruptionArgs = {
   input: WithdrawDisruptionInput;
+};
+
+
+export type MutationWithdrawRuleSetArgs = {
+  input: WithdrawRuleSetInput;
 };
 
 export type NeedSource = {
@@ -2368,6 +2434,8 @@ export type Query = {
   readonly jurisdictionAppointments?: Maybe<ReadonlyArray<Appointment>>;
   /** What administrators did in a jurisdiction and at its schools, the newest first. Null to everybody who is none of them. */
   readonly jurisdictionAudit?: Maybe<AuditConnection>;
+  /** A jurisdiction's rule sets, by key. */
+  readonly jurisdictionRuleSets: ReadonlyArray<RuleSet>;
   /** Label laws as they stand on a day. */
   readonly labelLaws: ReadonlyArray<LabelLaw>;
   /** The person behind the token. */
@@ -2378,6 +2446,10 @@ export type Query = {
   readonly node?: Maybe<Node>;
   /** What a dish would cost at a place of a planned week, by planning the week again with it there, or why it is not offered there. Runs searches, of which one operation may begin four. */
   readonly priceOfDish: PriceOfDishResult;
+  /** Look at a document before loading it. Only for the administrator. */
+  readonly ruleSetCheck: RuleSetCheckResult;
+  /** The format of rule set documents as JSON Schema (2020-12). */
+  readonly ruleSetFormat: Scalars['String']['output'];
   readonly school?: Maybe<School>;
   /** All schools by name. */
   readonly schools: SchoolConnection;
@@ -2440,6 +2512,11 @@ export type QueryJurisdictionAuditArgs = {
 };
 
 
+export type QueryJurisdictionRuleSetsArgs = {
+  jurisdiction: Scalars['String']['input'];
+};
+
+
 export type QueryLabelLawsArgs = {
   on: Scalars['LocalDate']['input'];
 };
@@ -2463,6 +2540,11 @@ export type QueryPriceOfDishArgs = {
   householdId: Scalars['ID']['input'];
   place: Scalars['Int']['input'];
   slot: Slot;
+};
+
+
+export type QueryRuleSetCheckArgs = {
+  input: RuleSetDocumentInput;
 };
 
 
@@ -2651,6 +2733,12 @@ export type Role =
 
 export type Rule = {
   readonly __typename?: 'Rule';
+  readonly ages?: Maybe<AgeSpan>;
+  /** Keys of the breaks it holds at; null: all. */
+  readonly breaks?: Maybe<ReadonlyArray<Scalars['String']['output']>>;
+  /** First and last day of the rule itself; null: those of its rule set. */
+  readonly inForceFrom?: Maybe<Scalars['LocalDate']['output']>;
+  readonly inForceUntil?: Maybe<Scalars['LocalDate']['output']>;
   /** The id inside its document. */
   readonly key: Scalars['String']['output'];
   /** EXCLUDE, ONLY, FREQUENCY, AMOUNT, SHARE, NUTRIENT, TOGETHER or SERVING. */
@@ -2659,7 +2747,22 @@ export type Rule = {
   /** The sentence a family reads. */
   readonly says: Scalars['String']['output'];
   readonly source: Scalars['String']['output'];
+  readonly weekdays?: Maybe<ReadonlyArray<Weekday>>;
 };
+
+export type RuleChange = {
+  readonly __typename?: 'RuleChange';
+  /** Of a changed rule. */
+  readonly fields: ReadonlyArray<FieldChange>;
+  readonly kind: RuleChangeKind;
+  /** As it is now; a removed one as it was. */
+  readonly rule: Rule;
+};
+
+export type RuleChangeKind =
+  | 'ADDED'
+  | 'CHANGED'
+  | 'REMOVED';
 
 export type RuleLayer =
   | 'CHILD'
@@ -2675,16 +2778,75 @@ export type RuleLevel =
 
 export type RuleSet = Node & {
   readonly __typename?: 'RuleSet';
+  /** Whom all its rules are for, in whole years on the day; null: everyone. */
+  readonly ages?: Maybe<AgeSpan>;
   /** False: a family's own copy that the school has not confirmed. */
   readonly confirmed: Scalars['Boolean']['output'];
+  /** False: a school has to take it over before it holds for boxes. */
+  readonly coversFoodFromHome: Scalars['Boolean']['output'];
+  /** The newest version as it was loaded: JSON text in the format noonpail-rule-set/1. */
+  readonly document: Scalars['String']['output'];
   readonly id: Scalars['ID']['output'];
   readonly inForceFrom: Scalars['LocalDate']['output'];
+  /** Last day in force; null until it is replaced. */
   readonly inForceUntil?: Maybe<Scalars['LocalDate']['output']>;
+  /** Of a jurisdiction's rule set. */
+  readonly jurisdiction?: Maybe<Scalars['String']['output']>;
   readonly key: Scalars['String']['output'];
   readonly layer: RuleLayer;
   readonly rules: ReadonlyArray<Rule>;
   readonly title: Scalars['String']['output'];
   readonly version: Scalars['Int']['output'];
+  /** Every version that was loaded, newest first, each with what it changed. */
+  readonly versions: ReadonlyArray<RuleSetVersion>;
+  /** From inForceFrom on it asks for nothing any more. */
+  readonly withdrawn: Scalars['Boolean']['output'];
+};
+
+/** What loading a document would find and change. Nothing is stored. */
+export type RuleSetCheck = {
+  readonly __typename?: 'RuleSetCheck';
+  /** The newest version there, which it is compared with; null for a new rule set. */
+  readonly comparedWith?: Maybe<Scalars['Int']['output']>;
+  /** Null where the document cannot be read. */
+  readonly difference?: Maybe<RuleSetDifference>;
+  /** It is loaded only without any. */
+  readonly errors: ReadonlyArray<DocumentIssue>;
+  /** The newest version says the same already. */
+  readonly unchanged: Scalars['Boolean']['output'];
+  readonly warnings: ReadonlyArray<DocumentIssue>;
+};
+
+export type RuleSetCheckResult = InvalidInput | NotAppointed | RuleSetCheck | SchoolNotFound;
+
+/** What one version of a rule set says that another does not. */
+export type RuleSetDifference = {
+  readonly __typename?: 'RuleSetDifference';
+  /** Of the document itself; a new version and where it is loaded are no difference. */
+  readonly fields: ReadonlyArray<FieldChange>;
+  readonly rules: ReadonlyArray<RuleChange>;
+};
+
+export type RuleSetDocumentInput = {
+  /** JSON or YAML text in the format noonpail-rule-set/1, at most 200 kB over HTTP. */
+  readonly document: Scalars['String']['input'];
+  /** Instead of a school: the jurisdiction whose schools it is for. */
+  readonly jurisdiction?: InputMaybe<Scalars['String']['input']>;
+  readonly schoolClassId?: InputMaybe<Scalars['ID']['input']>;
+  /** The school it is for; for a class, give schoolClassId as well. */
+  readonly schoolId?: InputMaybe<Scalars['ID']['input']>;
+};
+
+export type RuleSetVersion = {
+  readonly __typename?: 'RuleSetVersion';
+  /** From the version before; of the first, all that it says. */
+  readonly difference: RuleSetDifference;
+  readonly inForceFrom: Scalars['LocalDate']['output'];
+  readonly inForceUntil?: Maybe<Scalars['LocalDate']['output']>;
+  readonly rules: ReadonlyArray<Rule>;
+  readonly title: Scalars['String']['output'];
+  readonly version: Scalars['Int']['output'];
+  readonly withdrawn: Scalars['Boolean']['output'];
 };
 
 export type SaveOwnDishInput = {
@@ -3404,6 +3566,17 @@ export type WithdrawDisruptionInput = {
 
 export type WithdrawDisruptionResult = DisruptionPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
 
+export type WithdrawRuleSetInput = {
+  /** First day on which it asks for nothing. */
+  readonly from: Scalars['LocalDate']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly ruleSetId: Scalars['ID']['input'];
+  /** The version that the administrator saw. */
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type WithdrawRuleSetResult = InvalidInput | KeyReused | LoadRuleSetPayload | NotAppointed | NothingThere | RevisionPassed;
+
 export type WorkState =
   | 'DONE'
   | 'OPEN'
@@ -3485,6 +3658,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( NotAppointed & { __typename: 'NotAppointed' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+    | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
+  ;
+  AdoptRuleSetResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
     | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
   ;
@@ -3577,6 +3758,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
   ;
   LoadRuleSetResult:
+    | ( DocumentRefused & { __typename: 'DocumentRefused' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( Omit<LoadRuleSetPayload, 'ruleSet'> & { ruleSet: _RefType['RuleSet'] } & { __typename: 'LoadRuleSetPayload' } )
@@ -3746,6 +3928,12 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
+  RuleSetCheckResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( CheckedDocument & { __typename: 'RuleSetCheck' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+  ;
   SaveOwnDishResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -3894,6 +4082,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
+  WithdrawRuleSetResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( Omit<LoadRuleSetPayload, 'ruleSet'> & { ruleSet: _RefType['RuleSet'] } & { __typename: 'LoadRuleSetPayload' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
 };
 
 /** Mapping of interface types */
@@ -3923,6 +4119,7 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
     | ( DishNotOffered & { __typename: 'DishNotOffered' } )
     | ( DishUnknown & { __typename: 'DishUnknown' } )
+    | ( DocumentRefused & { __typename: 'DocumentRefused' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -3949,6 +4146,9 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
 export type ResolversTypes = {
   AddSchoolClassInput: AddSchoolClassInput;
   AddSchoolClassResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AddSchoolClassResult']>;
+  AdoptRuleSetInput: AdoptRuleSetInput;
+  AdoptRuleSetResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AdoptRuleSetResult']>;
+  AgeSpan: ResolverTypeWrapper<AgeSpan>;
   AgreeWeekInput: AgreeWeekInput;
   AgreeWeekResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AgreeWeekResult']>;
   AllergenSource: ResolverTypeWrapper<Omit<AllergenSource, 'foods'> & { foods: ReadonlyArray<ResolversTypes['Food']> }>;
@@ -4039,6 +4239,8 @@ export type ResolversTypes = {
   DisruptionOffer: ResolverTypeWrapper<DisruptionOfferRow>;
   DisruptionOfferResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['DisruptionOfferResult']>;
   DisruptionPayload: ResolverTypeWrapper<DisruptionPayloadRow>;
+  DocumentIssue: ResolverTypeWrapper<DocumentIssue>;
+  DocumentRefused: ResolverTypeWrapper<DocumentRefused>;
   EarlyFinishInput: EarlyFinishInput;
   EnergyMethod: EnergyMethod;
   EnrolChildInput: EnrolChildInput;
@@ -4050,6 +4252,7 @@ export type ResolversTypes = {
   EstimatedCost: ResolverTypeWrapper<EstimatedCost>;
   Exclusion: ResolverTypeWrapper<Exclusion>;
   Facility: Facility;
+  FieldChange: ResolverTypeWrapper<FieldChange>;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['FinishTaskResult']>;
   Float: ResolverTypeWrapper<Scalars['Float']['output']>;
@@ -4179,9 +4382,16 @@ export type ResolversTypes = {
   RevisionPassed: ResolverTypeWrapper<RevisionPassed>;
   Role: Role;
   Rule: ResolverTypeWrapper<RuleRow>;
+  RuleChange: ResolverTypeWrapper<ChangedRule>;
+  RuleChangeKind: RuleChangeKind;
   RuleLayer: RuleLayer;
   RuleLevel: RuleLevel;
   RuleSet: ResolverTypeWrapper<RuleSetRow>;
+  RuleSetCheck: ResolverTypeWrapper<CheckedDocument>;
+  RuleSetCheckResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RuleSetCheckResult']>;
+  RuleSetDifference: ResolverTypeWrapper<DocumentDifference>;
+  RuleSetDocumentInput: RuleSetDocumentInput;
+  RuleSetVersion: ResolverTypeWrapper<RuleSetVersionNode>;
   SaveOwnDishInput: SaveOwnDishInput;
   SaveOwnDishPayload: ResolverTypeWrapper<Omit<SaveOwnDishPayload, 'dish' | 'household' | 'missing'> & { dish: ResolversTypes['Dish'], household: ResolversTypes['Household'], missing: ReadonlyArray<ResolversTypes['MissingFact']> }>;
   SaveOwnDishResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SaveOwnDishResult']>;
@@ -4272,6 +4482,8 @@ export type ResolversTypes = {
   WishTotals: ResolverTypeWrapper<WishTotals>;
   WithdrawDisruptionInput: WithdrawDisruptionInput;
   WithdrawDisruptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawDisruptionResult']>;
+  WithdrawRuleSetInput: WithdrawRuleSetInput;
+  WithdrawRuleSetResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawRuleSetResult']>;
   WorkState: WorkState;
 };
 
@@ -4279,6 +4491,9 @@ export type ResolversTypes = {
 export type ResolversParentTypes = {
   AddSchoolClassInput: AddSchoolClassInput;
   AddSchoolClassResult: ResolversUnionTypes<ResolversParentTypes>['AddSchoolClassResult'];
+  AdoptRuleSetInput: AdoptRuleSetInput;
+  AdoptRuleSetResult: ResolversUnionTypes<ResolversParentTypes>['AdoptRuleSetResult'];
+  AgeSpan: AgeSpan;
   AgreeWeekInput: AgreeWeekInput;
   AgreeWeekResult: ResolversUnionTypes<ResolversParentTypes>['AgreeWeekResult'];
   AllergenSource: Omit<AllergenSource, 'foods'> & { foods: ReadonlyArray<ResolversParentTypes['Food']> };
@@ -4359,6 +4574,8 @@ export type ResolversParentTypes = {
   DisruptionOffer: DisruptionOfferRow;
   DisruptionOfferResult: ResolversUnionTypes<ResolversParentTypes>['DisruptionOfferResult'];
   DisruptionPayload: DisruptionPayloadRow;
+  DocumentIssue: DocumentIssue;
+  DocumentRefused: DocumentRefused;
   EarlyFinishInput: EarlyFinishInput;
   EnrolChildInput: EnrolChildInput;
   EnrolChildPayload: Omit<EnrolChildPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
@@ -4368,6 +4585,7 @@ export type ResolversParentTypes = {
   EquipmentInput: EquipmentInput;
   EstimatedCost: EstimatedCost;
   Exclusion: Exclusion;
+  FieldChange: FieldChange;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolversUnionTypes<ResolversParentTypes>['FinishTaskResult'];
   Float: Scalars['Float']['output'];
@@ -4488,7 +4706,13 @@ export type ResolversParentTypes = {
   Retention: Retention;
   RevisionPassed: RevisionPassed;
   Rule: RuleRow;
+  RuleChange: ChangedRule;
   RuleSet: RuleSetRow;
+  RuleSetCheck: CheckedDocument;
+  RuleSetCheckResult: ResolversUnionTypes<ResolversParentTypes>['RuleSetCheckResult'];
+  RuleSetDifference: DocumentDifference;
+  RuleSetDocumentInput: RuleSetDocumentInput;
+  RuleSetVersion: RuleSetVersionNode;
   SaveOwnDishInput: SaveOwnDishInput;
   SaveOwnDishPayload: Omit<SaveOwnDishPayload, 'dish' | 'household' | 'missing'> & { dish: ResolversParentTypes['Dish'], household: ResolversParentTypes['Household'], missing: ReadonlyArray<ResolversParentTypes['MissingFact']> };
   SaveOwnDishResult: ResolversUnionTypes<ResolversParentTypes>['SaveOwnDishResult'];
@@ -4569,10 +4793,21 @@ export type ResolversParentTypes = {
   WishTotals: WishTotals;
   WithdrawDisruptionInput: WithdrawDisruptionInput;
   WithdrawDisruptionResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawDisruptionResult'];
+  WithdrawRuleSetInput: WithdrawRuleSetInput;
+  WithdrawRuleSetResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawRuleSetResult'];
 };
 
 export type AddSchoolClassResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AddSchoolClassResult'] = ResolversParentTypes['AddSchoolClassResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
+};
+
+export type AdoptRuleSetResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AdoptRuleSetResult'] = ResolversParentTypes['AdoptRuleSetResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'NothingThere' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
+};
+
+export type AgeSpanResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AgeSpan'] = ResolversParentTypes['AgeSpan']> = {
+  fromYears?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  underYears?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
 };
 
 export type AgreeWeekResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AgreeWeekResult'] = ResolversParentTypes['AgreeWeekResult']> = {
@@ -5113,6 +5348,21 @@ export type DisruptionPayloadResolvers<ContextType = GraphqlContext, ParentType 
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type DocumentIssueResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DocumentIssue'] = ResolversParentTypes['DocumentIssue']> = {
+  expected?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  line?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  nearest?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  path?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  problem?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type DocumentRefusedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DocumentRefused'] = ResolversParentTypes['DocumentRefused']> = {
+  issues?: Resolver<ReadonlyArray<ResolversTypes['DocumentIssue']>, ParentType, ContextType>;
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  warnings?: Resolver<ReadonlyArray<ResolversTypes['DocumentIssue']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type EnrolChildPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EnrolChildPayload'] = ResolversParentTypes['EnrolChildPayload']> = {
   child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
   household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
@@ -5144,6 +5394,12 @@ export type ExclusionResolvers<ContextType = GraphqlContext, ParentType extends 
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   source?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type FieldChangeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['FieldChange'] = ResolversParentTypes['FieldChange']> = {
+  after?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  before?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  field?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type FinishTaskResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['FinishTaskResult'] = ResolversParentTypes['FinishTaskResult']> = {
@@ -5356,11 +5612,12 @@ export type LoadCalendarResultResolvers<ContextType = GraphqlContext, ParentType
 
 export type LoadRuleSetPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LoadRuleSetPayload'] = ResolversParentTypes['LoadRuleSetPayload']> = {
   ruleSet?: Resolver<ResolversTypes['RuleSet'], ParentType, ContextType>;
+  unchanged?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type LoadRuleSetResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LoadRuleSetResult'] = ResolversParentTypes['LoadRuleSetResult']> = {
-  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'LoadRuleSetPayload' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'DocumentRefused' | 'InvalidInput' | 'KeyReused' | 'LoadRuleSetPayload' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound', ParentType, ContextType>;
 };
 
 export interface LocalDateScalarConfig extends GraphQLScalarTypeConfig<ResolversTypes['LocalDate'], any> {
@@ -5419,6 +5676,7 @@ export type MissingFigureResolvers<ContextType = GraphqlContext, ParentType exte
 
 export type MutationResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Mutation'] = ResolversParentTypes['Mutation']> = {
   addSchoolClass?: Resolver<ResolversTypes['AddSchoolClassResult'], ParentType, ContextType, RequireFields<MutationAddSchoolClassArgs, 'input'>>;
+  adoptRuleSet?: Resolver<ResolversTypes['AdoptRuleSetResult'], ParentType, ContextType, RequireFields<MutationAdoptRuleSetArgs, 'input'>>;
   agreeWeek?: Resolver<ResolversTypes['AgreeWeekResult'], ParentType, ContextType, RequireFields<MutationAgreeWeekArgs, 'input'>>;
   appoint?: Resolver<ResolversTypes['AppointResult'], ParentType, ContextType, RequireFields<MutationAppointArgs, 'input'>>;
   changeSchoolClass?: Resolver<ResolversTypes['ChangeSchoolClassResult'], ParentType, ContextType, RequireFields<MutationChangeSchoolClassArgs, 'input'>>;
@@ -5462,6 +5720,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   takeTask?: Resolver<ResolversTypes['TakeTaskResult'], ParentType, ContextType, RequireFields<MutationTakeTaskArgs, 'input'>>;
   unpinItem?: Resolver<ResolversTypes['UnpinItemResult'], ParentType, ContextType, RequireFields<MutationUnpinItemArgs, 'input'>>;
   withdrawDisruption?: Resolver<ResolversTypes['WithdrawDisruptionResult'], ParentType, ContextType, RequireFields<MutationWithdrawDisruptionArgs, 'input'>>;
+  withdrawRuleSet?: Resolver<ResolversTypes['WithdrawRuleSetResult'], ParentType, ContextType, RequireFields<MutationWithdrawRuleSetArgs, 'input'>>;
 };
 
 export type NeedSourceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['NeedSource'] = ResolversParentTypes['NeedSource']> = {
@@ -5682,11 +5941,14 @@ export type QueryResolvers<ContextType = GraphqlContext, ParentType extends Reso
   household?: Resolver<Maybe<ResolversTypes['Household']>, ParentType, ContextType, RequireFields<QueryHouseholdArgs, 'id'>>;
   jurisdictionAppointments?: Resolver<Maybe<ReadonlyArray<ResolversTypes['Appointment']>>, ParentType, ContextType, RequireFields<QueryJurisdictionAppointmentsArgs, 'jurisdiction'>>;
   jurisdictionAudit?: Resolver<Maybe<ResolversTypes['AuditConnection']>, ParentType, ContextType, RequireFields<QueryJurisdictionAuditArgs, 'first' | 'jurisdiction'>>;
+  jurisdictionRuleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType, RequireFields<QueryJurisdictionRuleSetsArgs, 'jurisdiction'>>;
   labelLaws?: Resolver<ReadonlyArray<ResolversTypes['LabelLaw']>, ParentType, ContextType, RequireFields<QueryLabelLawsArgs, 'on'>>;
   me?: Resolver<ResolversTypes['Me'], ParentType, ContextType>;
   mendingOffer?: Resolver<Maybe<ResolversTypes['MendingOffer']>, ParentType, ContextType, RequireFields<QueryMendingOfferArgs, 'weekId'>>;
   node?: Resolver<Maybe<ResolversTypes['Node']>, ParentType, ContextType, RequireFields<QueryNodeArgs, 'id'>>;
   priceOfDish?: Resolver<ResolversTypes['PriceOfDishResult'], ParentType, ContextType, RequireFields<QueryPriceOfDishArgs, 'breakKey' | 'childId' | 'date' | 'dish' | 'householdId' | 'place' | 'slot'>>;
+  ruleSetCheck?: Resolver<ResolversTypes['RuleSetCheckResult'], ParentType, ContextType, RequireFields<QueryRuleSetCheckArgs, 'input'>>;
+  ruleSetFormat?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   school?: Resolver<Maybe<ResolversTypes['School']>, ParentType, ContextType, RequireFields<QuerySchoolArgs, 'id'>>;
   schools?: Resolver<ResolversTypes['SchoolConnection'], ParentType, ContextType, RequireFields<QuerySchoolsArgs, 'first'>>;
   week?: Resolver<Maybe<ResolversTypes['Week']>, ParentType, ContextType, RequireFields<QueryWeekArgs, 'date' | 'householdId'>>;
@@ -5756,24 +6018,69 @@ export type RevisionPassedResolvers<ContextType = GraphqlContext, ParentType ext
 };
 
 export type RuleResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Rule'] = ResolversParentTypes['Rule']> = {
+  ages?: Resolver<Maybe<ResolversTypes['AgeSpan']>, ParentType, ContextType>;
+  breaks?: Resolver<Maybe<ReadonlyArray<ResolversTypes['String']>>, ParentType, ContextType>;
+  inForceFrom?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  inForceUntil?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
   key?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   level?: Resolver<ResolversTypes['RuleLevel'], ParentType, ContextType>;
   says?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  weekdays?: Resolver<Maybe<ReadonlyArray<ResolversTypes['Weekday']>>, ParentType, ContextType>;
+};
+
+export type RuleChangeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleChange'] = ResolversParentTypes['RuleChange']> = {
+  fields?: Resolver<ReadonlyArray<ResolversTypes['FieldChange']>, ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['RuleChangeKind'], ParentType, ContextType>;
+  rule?: Resolver<ResolversTypes['Rule'], ParentType, ContextType>;
 };
 
 export type RuleSetResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSet'] = ResolversParentTypes['RuleSet']> = {
+  ages?: Resolver<Maybe<ResolversTypes['AgeSpan']>, ParentType, ContextType>;
   confirmed?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  coversFoodFromHome?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  document?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   inForceFrom?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   inForceUntil?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  jurisdiction?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   key?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   layer?: Resolver<ResolversTypes['RuleLayer'], ParentType, ContextType>;
   rules?: Resolver<ReadonlyArray<ResolversTypes['Rule']>, ParentType, ContextType>;
   title?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   version?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  versions?: Resolver<ReadonlyArray<ResolversTypes['RuleSetVersion']>, ParentType, ContextType>;
+  withdrawn?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type RuleSetCheckResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSetCheck'] = ResolversParentTypes['RuleSetCheck']> = {
+  comparedWith?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  difference?: Resolver<Maybe<ResolversTypes['RuleSetDifference']>, ParentType, ContextType>;
+  errors?: Resolver<ReadonlyArray<ResolversTypes['DocumentIssue']>, ParentType, ContextType>;
+  unchanged?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  warnings?: Resolver<ReadonlyArray<ResolversTypes['DocumentIssue']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type RuleSetCheckResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSetCheckResult'] = ResolversParentTypes['RuleSetCheckResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'NotAppointed' | 'RuleSetCheck' | 'SchoolNotFound', ParentType, ContextType>;
+};
+
+export type RuleSetDifferenceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSetDifference'] = ResolversParentTypes['RuleSetDifference']> = {
+  fields?: Resolver<ReadonlyArray<ResolversTypes['FieldChange']>, ParentType, ContextType>;
+  rules?: Resolver<ReadonlyArray<ResolversTypes['RuleChange']>, ParentType, ContextType>;
+};
+
+export type RuleSetVersionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSetVersion'] = ResolversParentTypes['RuleSetVersion']> = {
+  difference?: Resolver<ResolversTypes['RuleSetDifference'], ParentType, ContextType>;
+  inForceFrom?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  inForceUntil?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  rules?: Resolver<ReadonlyArray<ResolversTypes['Rule']>, ParentType, ContextType>;
+  title?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  version?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  withdrawn?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
 };
 
 export type SaveOwnDishPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SaveOwnDishPayload'] = ResolversParentTypes['SaveOwnDishPayload']> = {
@@ -6063,7 +6370,7 @@ export type UpperLevelResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type UserErrorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UserError'] = ResolversParentTypes['UserError']> = {
-  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
 };
 
 export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Verdicts'] = ResolversParentTypes['Verdicts']> = {
@@ -6160,8 +6467,14 @@ export type WithdrawDisruptionResultResolvers<ContextType = GraphqlContext, Pare
   __resolveType: TypeResolveFn<'DisruptionPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type WithdrawRuleSetResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawRuleSetResult'] = ResolversParentTypes['WithdrawRuleSetResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'LoadRuleSetPayload' | 'NotAppointed' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
+};
+
 export type Resolvers<ContextType = GraphqlContext> = {
   AddSchoolClassResult?: AddSchoolClassResultResolvers<ContextType>;
+  AdoptRuleSetResult?: AdoptRuleSetResultResolvers<ContextType>;
+  AgeSpan?: AgeSpanResolvers<ContextType>;
   AgreeWeekResult?: AgreeWeekResultResolvers<ContextType>;
   AllergenSource?: AllergenSourceResolvers<ContextType>;
   Allergy?: AllergyResolvers<ContextType>;
@@ -6229,12 +6542,15 @@ export type Resolvers<ContextType = GraphqlContext> = {
   DisruptionOffer?: DisruptionOfferResolvers<ContextType>;
   DisruptionOfferResult?: DisruptionOfferResultResolvers<ContextType>;
   DisruptionPayload?: DisruptionPayloadResolvers<ContextType>;
+  DocumentIssue?: DocumentIssueResolvers<ContextType>;
+  DocumentRefused?: DocumentRefusedResolvers<ContextType>;
   EnrolChildPayload?: EnrolChildPayloadResolvers<ContextType>;
   EnrolChildResult?: EnrolChildResultResolvers<ContextType>;
   Enrolment?: EnrolmentResolvers<ContextType>;
   Equipment?: EquipmentResolvers<ContextType>;
   EstimatedCost?: EstimatedCostResolvers<ContextType>;
   Exclusion?: ExclusionResolvers<ContextType>;
+  FieldChange?: FieldChangeResolvers<ContextType>;
   FinishTaskResult?: FinishTaskResultResolvers<ContextType>;
   Food?: FoodResolvers<ContextType>;
   FoodMeasure?: FoodMeasureResolvers<ContextType>;
@@ -6319,7 +6635,12 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Retention?: RetentionResolvers<ContextType>;
   RevisionPassed?: RevisionPassedResolvers<ContextType>;
   Rule?: RuleResolvers<ContextType>;
+  RuleChange?: RuleChangeResolvers<ContextType>;
   RuleSet?: RuleSetResolvers<ContextType>;
+  RuleSetCheck?: RuleSetCheckResolvers<ContextType>;
+  RuleSetCheckResult?: RuleSetCheckResultResolvers<ContextType>;
+  RuleSetDifference?: RuleSetDifferenceResolvers<ContextType>;
+  RuleSetVersion?: RuleSetVersionResolvers<ContextType>;
   SaveOwnDishPayload?: SaveOwnDishPayloadResolvers<ContextType>;
   SaveOwnDishResult?: SaveOwnDishResultResolvers<ContextType>;
   SaveOwnFoodPayload?: SaveOwnFoodPayloadResolvers<ContextType>;
@@ -6378,5 +6699,6 @@ export type Resolvers<ContextType = GraphqlContext> = {
   WeekPlan?: WeekPlanResolvers<ContextType>;
   WishTotals?: WishTotalsResolvers<ContextType>;
   WithdrawDisruptionResult?: WithdrawDisruptionResultResolvers<ContextType>;
+  WithdrawRuleSetResult?: WithdrawRuleSetResultResolvers<ContextType>;
 };
 

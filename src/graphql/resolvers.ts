@@ -21,6 +21,7 @@ import { ownLists, ownMutations, ownTypes } from "./own-catalogue.resolvers.js";
 import { personResolvers } from "./person.resolvers.js";
 import { DateTime, LocalDate, LocalTime } from "./scalars.js";
 import { recheckResolvers } from "./recheck.resolvers.js";
+import { ruleSetMutations, ruleSetQueries, ruleSetTypes } from "./rule-set.resolvers.js";
 import { calendarMutations, calendarQueries, calendarTypes } from "./school-calendar.resolvers.js";
 import { schoolResolvers } from "./school.resolvers.js";
 import { latestOfTask, timetableOfPlan, timetableTypes } from "./timetable.resolvers.js";
@@ -43,7 +44,7 @@ const {
   Box: boxOnBlocks,
   ...recheck
 } = recheckResolvers;
-const { Query: schoolQueries, Mutation: schoolMutations, School: plainSchool, ...school } = schoolResolvers;
+const { Query: schoolQueries, School: plainSchool, ...school } = schoolResolvers;
 const {
   Query: weekQueries,
   Mutation: weekMutations,
@@ -71,6 +72,7 @@ export const resolvers: Resolvers = {
   School: { ...plainSchool, ...administratorsOfSchool },
   ...administratorTypes,
   ...calendarTypes,
+  ...ruleSetTypes,
   ...week,
   ...recheck,
   ...whyTypes,
@@ -90,6 +92,7 @@ export const resolvers: Resolvers = {
     ...nodeQueries,
     ...personQueries,
     ...recheckQueries,
+    ...ruleSetQueries,
     ...schoolQueries,
     ...weekQueries,
     ...whyQueries,
@@ -101,7 +104,7 @@ export const resolvers: Resolvers = {
     ...ownMutations,
     ...householdMutations,
     ...recheckMutations,
-    ...schoolMutations,
+    ...ruleSetMutations,
     ...weekMutations,
   },
   Subscription: { ...weekSubscriptions, ...recheckSubscriptions },

@@ -201,3 +201,9 @@ export interface CalendarEntryNode {
   readonly row: CalendarEntry;
   readonly schoolId: string;
 }
+
+/** A version of a rule set beside the one it took over from; null for the first. */
+export interface RuleSetVersionNode {
+  readonly document: RuleSetDocument;
+  readonly before: RuleSetDocument | null;
+}

@@ -7,7 +7,7 @@ import type { Reference } from "../../src/database/reference.js";
 import type { RuleSetRow } from "../../src/database/school.js";
 import type { BatchRow, BoxRow, WeekRow } from "../../src/database/week.js";
 import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
-import { readHoldingModel, readMealShares } from "../domain/reference-rows.js";
+import { readCredits, readHoldingModel, readMealShares } from "../domain/reference-rows.js";
 
 /** A week of an invented household, Monday 11 to Sunday 17 January 2027; the planner's rows themselves play no part here. */
 const monday = "2027-01-11";
@@ -19,6 +19,7 @@ const reference: Reference = {
   catalogue: { version: "none", foods: [], bases: [], dishes: [], retention: [] },
   choking: [],
   mealShares: readMealShares(),
+  credits: readCredits(),
   labelLaws: [],
   holding: {
     chilledMinutes: 240,

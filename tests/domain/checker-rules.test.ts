@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import type { Retention } from "../../shared/catalogue.js";
+import type { CreditTable } from "../../shared/credits.js";
 import type { Rule } from "../../shared/rule-set.js";
 import type { WeekBrief } from "../../src/domain/brief.js";
 import { checkWeek } from "../../src/domain/checker/check-week.js";
@@ -47,7 +48,7 @@ function judge(
       .trim();
   };
   return checkWeek(brief, draft)
-    .filter((fault) => fault.rule === "under-test" || fault.kind === "RULE_NOT_JUDGED")
+    .filter((fault) => fault.rule === "under-test")
     .map(show);
 }
 
@@ -62,6 +63,8 @@ describe("when a rule is in force", () => {
     ["only at its breaks", { breaks: ["snack"] }, []],
     ["only below its age", { ages: { underYears: 5 } }, [`mira ${tuesday} grapes`]],
     ["only from its age", { ages: { fromYears: 5 } }, [`tove ${monday} grapes`]],
+    ["only from its own first day", { inForceFrom: tuesday }, [`mira ${tuesday} grapes`]],
+    ["only until its own last day", { inForceUntil: monday }, [`tove ${monday} grapes`]],
   ] as const)("holds %s", (_, part, expected) => {
     expect(judge({ ...noGrapes, ...part } as never)).toEqual(expected);
   });
@@ -78,6 +81,12 @@ describe("when a rule is in force", () => {
       [`tove ${monday} grapes`],
     ],
     [
+      "for children its document is not for",
+      (set: Mutable<WeekBrief["ruleSets"][number]>) => void (set.ages = { fromYears: 5, underYears: 10 }),
+      [`tove ${monday} grapes`],
+    ],
+    ["when it is withdrawn", (set: Mutable<WeekBrief["ruleSets"][number]>) => void (set.withdrawn = true), []],
+    [
       "when it is about school meals only",
       (set: Mutable<WeekBrief["ruleSets"][number]>) => void (set.coversFoodFromHome = false),
       [],
@@ -92,6 +101,60 @@ describe("when a rule is in force", () => {
         brief.children.forEach((child) => child.id === "tove" && child.days.forEach((day) => void (day.ruleSets = []))),
       ),
     ).toEqual([`mira ${tuesday} grapes`]);
+  });
+});
+
+describe("an exemption", () => {
+  const noGrapes = { kind: "EXCLUDE", matches: grapes } as const;
+  const exempt =
+    (childId: string, date: string, ruleSet = 0, rule = "under-test") =>
+    (brief: Mutable<WeekBrief>): void =>
+      brief.children.forEach((child) =>
+        child.days.forEach((day) => {
+          if (child.id === childId && day.date === date) day.exempt = [{ ruleSet, rule }];
+        }),
+      );
+
+  it.each([
+    ["lets the rule rest for that child that day", exempt("tove", monday), [`mira ${tuesday} grapes`]],
+    ["not on another day", exempt("tove", tuesday), [`mira ${tuesday} grapes`, `tove ${monday} grapes`]],
+    ["not another rule", exempt("tove", monday, 0, "fruit"), [`mira ${tuesday} grapes`, `tove ${monday} grapes`]],
+    ["not a rule of another set", exempt("tove", monday, 1), [`mira ${tuesday} grapes`, `tove ${monday} grapes`]],
+  ])("%s", (_, change, expected) => {
+    expect(judge(noGrapes, change)).toEqual(expected);
+  });
+
+  it("takes its days out of a week's limit", () => {
+    const fruit = {
+      kind: "FREQUENCY",
+      matches: any({ slots: ["FRUIT"] }),
+      counts: "ITEMS",
+      per: "WEEK",
+      weeks: 1,
+    } as const;
+    // One day of five of five a week is one; two pieces of fruit a day.
+    expect(judge({ ...fruit, atMost: 5 }, exempt("tove", monday))).toEqual(["tove 2/1"]);
+  });
+
+  it.each([
+    ["EXCLUDE", { kind: "EXCLUDE", matches: { anyOf: [{ kinds: ["grape"] }, { allergens: ["PEANUT"] }] } }, true],
+    ["ONLY", { kind: "ONLY", matches: any({ groups: ["FRUIT"], allergens: ["PEANUT"] }) }, true],
+    ["TOGETHER", { kind: "TOGETHER", first: grapes, second: any({ allergens: ["EGG"] }) }, true],
+    ["TOGETHER, of no allergen", { kind: "TOGETHER", first: grapes, second: any({ groups: ["EGG"] }) }, false],
+    [
+      "SHARE",
+      { kind: "SHARE", unit: "ITEMS", part: any({ allergens: ["EGG"] }), whole: any({ slots: ["MAIN"] }), atMost: 0 },
+      true,
+    ],
+  ] as const)("never touches a rule that names an allergen: %s", (_, rule, named) => {
+    const before = judge(rule as never);
+    const after = judge(rule as never, exempt("tove", monday));
+    expect(before.some((line) => line.startsWith("tove"))).toBe(true);
+    expect(after).toEqual(
+      named
+        ? [`tove EXEMPT_FROM_ALLERGEN_RULE ${monday}`, ...before]
+        : before.filter((line) => !line.startsWith("tove")),
+    );
   });
 });
 
@@ -200,6 +263,79 @@ describe("how often", () => {
   });
 });
 
+describe("a week in which a rule begins or ends", () => {
+  const fruit = {
+    kind: "FREQUENCY",
+    matches: any({ slots: ["FRUIT"] }),
+    counts: "ITEMS",
+    per: "WEEK",
+    weeks: 1,
+  } as const;
+  const fromTuesday = { ...fruit, atMost: 2, inForceFrom: tuesday } as const;
+
+  it.each([
+    ["as a short one, if it does not say", { shortWeek: "PRORATE" }, ["tove 2/1"]],
+    ["as a short one that is skipped", { shortWeek: "SKIP" }, []],
+    ["not at all", { splitWeek: "SKIP" }, []],
+    ["by the days' share, though a short one is skipped", { shortWeek: "SKIP", splitWeek: "PRORATE" }, ["tove 2/1"]],
+    ["day by day", { shortWeek: "SKIP", splitWeek: "PER_DAY" }, [`tove ${tuesday} 2/1`]],
+  ] as const)("is judged %s", (_, part, expected) => {
+    expect(judge({ ...fromTuesday, ...part })).toEqual(expected);
+  });
+  it("is the week in which its document begins or ends as well", () => {
+    const skipped = { ...fruit, atMost: 0, splitWeek: "SKIP" } as const;
+    const sets = (change: (set: Mutable<WeekBrief["ruleSets"][number]>) => void) => (brief: Mutable<WeekBrief>) =>
+      brief.ruleSets.forEach(change);
+    expect([
+      judge(skipped),
+      judge(
+        skipped,
+        sets((set) => void (set.inForceFrom = tuesday)),
+      ),
+      judge(
+        skipped,
+        sets((set) => void (set.inForceUntil = monday)),
+      ),
+    ]).toEqual([["mira 2/0", "tove 4/0"], [], []]);
+  });
+  it("is the week in which a newer version takes its place, and both hold on their days", () => {
+    const renewed = (brief: Mutable<WeekBrief>): void => {
+      brief.ruleSets.push({ ...structuredClone(brief.ruleSets[0]!), version: 2, inForceFrom: tuesday });
+      brief.children.forEach((child) => child.days.forEach((day) => day.date === tuesday && void (day.ruleSets = [1])));
+    };
+    expect([
+      judge({ ...fruit, atMost: 2 }, renewed),
+      judge({ ...fruit, atMost: 2, splitWeek: "SKIP" }, renewed),
+    ]).toEqual([["tove 2/1", "tove 2/1"], []]);
+  });
+  it("is not one in which the child is away, has no such break, or has a birthday", () => {
+    const short = { ...fruit, atMost: 2, splitWeek: "SKIP" } as const;
+    const away = (brief: Mutable<WeekBrief>): void => brief.children.forEach((child) => void child.days.pop());
+    const noSnack = (brief: Mutable<WeekBrief>): void =>
+      brief.children.forEach((child) => child.days.forEach((day) => day.date === tuesday && void day.breaks.shift()));
+    const birthday = (brief: Mutable<WeekBrief>): void =>
+      brief.children.forEach((child) => void (child.dateOfBirth = "2017-09-08"));
+    expect([
+      judge(short, away),
+      judge({ ...short, breaks: ["snack"], atMost: 0 }, noSnack),
+      judge({ ...short, ages: { fromYears: 9 } }, birthday),
+    ]).toEqual([["tove 2/1"], ["tove 1/0"], ["tove 2/1"]]);
+  });
+  it("takes the mean of the days there are", () => {
+    const energy = { kind: "NUTRIENT", nutrient: "ENERC_KCAL", as: "AMOUNT", per: "WEEK_MEAN" } as const;
+    // Tove: 440 kcal on Monday, 480 on Tuesday.
+    expect([
+      judge({ ...energy, atMost: 439, inForceUntil: monday }),
+      judge({ ...energy, atMost: 439, inForceFrom: tuesday, splitWeek: "PER_DAY" }),
+      judge({ ...energy, atMost: 439, inForceFrom: tuesday, splitWeek: "SKIP" }),
+    ]).toEqual([["tove 440/439"], ["tove 480/439"], []]);
+  });
+  it("shortens a longer window by the days the rule was not there", () => {
+    const grapesRarely = { ...fruit, weeks: 3, matches: grapes, atMost: 0, inForceUntil: monday } as const;
+    expect([judge(grapesRarely), judge({ ...grapesRarely, splitWeek: "SKIP" })]).toEqual([["tove 1/0"], []]);
+  });
+});
+
 describe("how much", () => {
   it("weighs the ingredients a rule names, not the dish around them", () => {
     expect(
@@ -211,10 +347,11 @@ describe("how much", () => {
       judge({ kind: "AMOUNT", unit: "GRAMS", per: "WEEK", matches: any({ groups: ["YOGURT"] }), atMost: 199 }),
     ).toEqual(["tove 80/79.6"]);
   });
-  it.each(["CUPS", "OZ_EQ"] as const)("says that it cannot judge %s", (unit) => {
-    expect(judge({ kind: "AMOUNT", unit, per: "BOX", matches: grapes, atLeast: 1 })).toEqual([
-      "mira RULE_NOT_JUDGED",
-      "tove RULE_NOT_JUDGED",
+  it("holds every item that has some of it to an item's limits, and no other", () => {
+    const grapesEach = { kind: "AMOUNT", unit: "GRAMS", per: "ITEM", matches: any({ groups: ["PULSE"] }) } as const;
+    expect([judge({ ...grapesEach, atLeast: 100 }), judge({ ...grapesEach, atMost: 100 })]).toEqual([
+      [`mira ${monday} 80/100`],
+      [`tove ${tuesday} 150/100`],
     ]);
   });
   it("divides a part by its whole, in grams or items, as a fraction or in percent", () => {
@@ -224,6 +361,146 @@ describe("how much", () => {
       judge({ ...share, unit: "ITEMS", atMost: 40 }),
       judge({ ...share, unit: "ITEMS", atMost: 50 }),
     ]).toEqual([["mira 0.5/0.4"], ["mira 0.5/0.4"], []]);
+  });
+});
+
+describe("how many millilitres", () => {
+  const matches = any({ groups: ["YOGURT"] });
+  const yogurt = {
+    kind: "AMOUNT" as const,
+    unit: "ML" as const,
+    per: "BOX" as const,
+    matches,
+    weekdays: ["TUESDAY" as const],
+  };
+  const weighs =
+    (gramsPerMl: number) =>
+    (brief: Mutable<WeekBrief>): void =>
+      brief.catalogue.foods.forEach((food) => food.key === "yogurt" && void (food.densityGramsPerMl = gramsPerMl));
+
+  it("follows from the density of the food", () => {
+    // 80 g at 1.25 g/ml are 64 ml.
+    expect([judge({ ...yogurt, atMost: 63 }, weighs(1.25)), judge({ ...yogurt, atMost: 64 }, weighs(1.25))]).toEqual([
+      [`tove ${tuesday} 64/63`],
+      [],
+    ]);
+  });
+  it("is not known without one: nothing for a minimum, no answer for a maximum", () => {
+    expect([judge({ ...yogurt, atLeast: 1 })[1], judge({ ...yogurt, atMost: 1000 })]).toEqual([
+      `tove ${tuesday} 0/1`,
+      [`tove NOT_KNOWN ${tuesday}`],
+    ]);
+  });
+  it("of a whole item is the volume of its dish", () => {
+    const pot = { ...yogurt, matches: any({ dishes: ["yogurt-pot"] }) };
+    const wholly = { ...yogurt, matches: any({ groups: ["YOGURT"], wholly: true }) };
+    expect([judge({ ...pot, atMost: 99 }), judge({ ...wholly, atMost: 99 })]).toEqual([
+      [`tove ${tuesday} 100/99`],
+      [`tove ${tuesday} 100/99`],
+    ]);
+  });
+});
+
+describe("cups and ounce equivalents", () => {
+  const source = "invented for this test";
+  const table: CreditTable = {
+    note: "invented",
+    steps: { CUPS: 0.125, OZ_EQ: 0.25, OZ_EQ_MYPLATE: 0.25 },
+    rows: [
+      { unit: "CUPS", foods: ["grape"], grams: 150, source },
+      { unit: "CUPS", groups: ["FRUIT"], forms: ["SLICED_THIN"], grams: 100, source },
+      { unit: "CUPS", kinds: ["cow-milk"], grams: null, source },
+      { unit: "OZ_EQ", groups: ["BREAD"], grams: 28, source },
+      { unit: "OZ_EQ", foods: ["rice-cooked"], grams: 80, source },
+      { unit: "OZ_EQ_MYPLATE", groups: ["PULSE"], grams: 40, source },
+    ],
+  };
+  const under = (rule: Parameters<typeof judge>[0], rows = table.rows): string[] =>
+    judge(rule, (brief) => void Object.assign(brief, { credits: { ...table, rows } }));
+  const fruit = any({ groups: ["FRUIT", "YOGURT"] });
+  const cups = { kind: "AMOUNT", unit: "CUPS", per: "BOX", matches: fruit } as const;
+  const onMonday = { ...cups, weekdays: ["MONDAY" as const] };
+
+  it.each(["CUPS", "OZ_EQ", "OZ_EQ_MYPLATE"] as const)("are not judged without a table: %s", (unit) => {
+    expect([
+      judge({ kind: "AMOUNT", unit, per: "BOX", matches: grapes, atLeast: 1 }),
+      judge({ kind: "SHARE", unit, part: grapes, whole: fruit, atLeast: 0.1 }),
+    ]).toEqual([
+      ["mira RULE_NOT_JUDGED", "tove RULE_NOT_JUDGED"],
+      ["mira RULE_NOT_JUDGED", "tove RULE_NOT_JUDGED"],
+    ]);
+  });
+  it("are rounded down to a step item by item, not over the box", () => {
+    // 80 g of pear are 0.8 cup and count 0.75, 80 g of grapes are 0.53 and count 0.5; 80 g of pulses are 2 and 150 g are 3.75.
+    const pulses = { ...cups, matches: any({ groups: ["PULSE"] }), unit: "OZ_EQ_MYPLATE", per: "ITEM" } as const;
+    expect([under({ ...onMonday, atLeast: 1.3 }), under({ ...pulses, atMost: 1 })]).toEqual([
+      [`mira ${monday} 0.75/1.3`, `tove ${monday} 1.25/1.3`],
+      [`mira ${monday} 2/1`, `tove ${tuesday} 3.75/1`],
+    ]);
+    // Two items of 80 g at 129 g a cup: 0.6202 each counts 0.5, together 1; 1.2403 over the box would have counted 1.125.
+    const rows = [{ ...table.rows[0]!, foods: ["grape", "pear"], grams: 129 }];
+    expect(under({ ...onMonday, atLeast: 1.1 }, rows)[1]).toEqual(`tove ${monday} 1/1.1`);
+  });
+  it("add up the ingredients of one item before it is rounded", () => {
+    // The stew: 150 g at 40 g are 3.75, and 90 g of carrot at 360 g a quarter.
+    const rows: CreditTable["rows"] = [...table.rows, { unit: "OZ_EQ_MYPLATE", foods: ["carrot"], grams: 360, source }];
+    const both = any({ groups: ["PULSE", "VEGETABLE_RED_ORANGE"] });
+    expect(under({ ...cups, unit: "OZ_EQ_MYPLATE", per: "ITEM", matches: both, atMost: 3.9 }, rows)).toEqual([
+      `tove ${tuesday} 4/3.9`,
+    ]);
+  });
+  it("take the first row that fits, by food, kind, group and form", () => {
+    const turned = [
+      table.rows[1]!,
+      { ...table.rows[0]!, groups: ["FRUIT"] as const, forms: ["WHOLE"] as const, grams: 50 },
+      table.rows[0]!,
+    ];
+    expect(under({ ...cups, atMost: 0.9 }, turned as never).slice(0, 2)).toEqual([
+      `mira ${tuesday} 1.5/0.9`,
+      `tove ${monday} 2.25/0.9`,
+    ]);
+  });
+  it("count an ingredient without a row as nothing towards a minimum and know no answer for a maximum", () => {
+    const eggs = { ...cups, matches: any({ groups: ["EGG", "FRUIT"] }), per: "WEEK" } as const;
+    // Tove: pear 0.75, grapes 0.5, apple 0.75 in two days of five; nobody knows about the egg.
+    expect([
+      under({ ...eggs, atLeast: 10 })[1],
+      under({ ...eggs, atMost: 10 }),
+      under({ ...eggs, atMost: 4 })[0],
+    ]).toEqual(["tove 2/4", ["tove NOT_KNOWN"], "tove 2/1.6"]);
+  });
+  it("know of some foods that they bring nothing", () => {
+    expect(under({ ...cups, matches: any({ groups: ["YOGURT"] }), atMost: 0.1 })).toEqual([]);
+  });
+  it("prorate a week without rounding its limit", () => {
+    // 150 g of rice at 80 g are 1.875 and count 1.75; 60 g of bread count 2. Two days of five of eight are 3.2.
+    const grains = any({ groups: ["GRAIN", "BREAD"] });
+    expect(under({ ...cups, unit: "OZ_EQ", per: "WEEK", matches: grains, atLeast: 8 })).toEqual(["tove 1.75/3.2"]);
+  });
+
+  const share = {
+    kind: "SHARE",
+    unit: "OZ_EQ",
+    part: any({ wholeGrain: true }),
+    whole: any({ groups: ["GRAIN", "BREAD"] }),
+  } as const;
+  it("divide part by whole", () => {
+    // Mira: 2 of whole-grain bread, 1.75 of rice.
+    expect([under({ ...share, atLeast: 0.54 }), under({ ...share, atMost: 53 })]).toEqual([
+      ["mira 0.533/0.54", "tove 0/0.54"],
+      ["mira 0.533/0.53"],
+    ]);
+  });
+  it("know no share when what is unknown could turn it", () => {
+    const [bread, rice] = [table.rows[3]!, table.rows[4]!];
+    expect([
+      // Unknown rice lowers the share of whole grain, and all that Tove has is unknown.
+      under({ ...share, atLeast: 0.5 }, [bread]),
+      under({ ...share, atMost: 1 }, [bread]),
+      // Unknown whole grain raises it.
+      under({ ...share, atLeast: 0 }, [rice]),
+      under({ ...share, atMost: 1 }, [rice]),
+    ]).toEqual([["mira NOT_KNOWN", "tove NOT_KNOWN"], [], [], ["mira NOT_KNOWN"]]);
   });
 });
 
@@ -242,6 +519,19 @@ describe("nutrients", () => {
     expect(
       judge({ kind: "NUTRIENT", nutrient: "PROCNT", as: "PERCENT_OF_ENERGY", per: "WEEK_MEAN", atMost: 19.9 }),
     ).toEqual(["mira 20/19.9", "tove 20/19.9"]);
+  });
+  it("tells added sugar from free sugar, and takes both in percent of energy at 4 kcal/g", () => {
+    const sweet = (brief: Mutable<WeekBrief>): void =>
+      brief.catalogue.foods.forEach(
+        (food) => food.key === "yogurt" && void Object.assign(food, { freeSugarGrams: 12, addedSugarGrams: 6 }),
+      );
+    const tuesdays = { kind: "NUTRIENT", per: "BOX", as: "AMOUNT", atMost: 4 } as const;
+    // 80 g of yogurt hold 4.8 g and 9.6 g; over two days of 920 kcal that is 2.087 %.
+    expect([
+      judge({ ...tuesdays, nutrient: "ADDED_SUGAR" }, sweet),
+      judge({ ...tuesdays, nutrient: "FREE_SUGAR" }, sweet),
+      judge({ kind: "NUTRIENT", nutrient: "ADDED_SUGAR", per: "WEEK_MEAN", as: "PERCENT_OF_ENERGY", atMost: 2 }, sweet),
+    ]).toEqual([[`tove ${tuesday} 4.8/4`], [`tove ${tuesday} 9.6/4`], ["tove 2.087/2"]]);
   });
   it("counts what is known for a minimum and refuses to guess for a maximum", () => {
     const forget = (brief: Mutable<WeekBrief>): void =>

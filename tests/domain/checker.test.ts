@@ -471,6 +471,11 @@ const plants: readonly Plant[] = [
       }),
     expect: "RULE_NOT_JUDGED",
   },
+  {
+    name: "an exemption from a rule about an allergen",
+    plant: ({ brief }) => void (day(brief, "tove", monday).exempt = [{ ruleSet: 0, rule: "no-peanut" }]),
+    expect: "EXEMPT_FROM_ALLERGEN_RULE",
+  },
 
   // Completeness
   {

@@ -5,6 +5,7 @@ import { z } from "zod";
 import { catalogueSchema, type Catalogue } from "../../shared/catalogue.js";
 import { labelLawSchema, type LabelLaw } from "../../shared/label-law.js";
 import { mealSharesSchema, type MealShares } from "../../shared/meal-shares.js";
+import { creditTable, type CreditTable } from "../../shared/credits.js";
 import { holdingModelFile, type HoldingModel } from "../../shared/holding-model.js";
 import type { ChokingRule, HoldingLimits } from "../../src/domain/brief.js";
 
@@ -33,6 +34,10 @@ export function readCatalogue(): Catalogue {
 
 export function readMealShares(): MealShares {
   return mealSharesSchema.parse(readJson("meal-shares.json").shares);
+}
+
+export function readCredits(): CreditTable {
+  return creditTable.parse(readJson("credits.json"));
 }
 
 export function readLabelLaws(): LabelLaw[] {

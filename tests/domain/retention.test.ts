@@ -5,9 +5,10 @@ import { isMet } from "../../src/cli/food-checks/check.js";
 import { yieldChecks } from "../../src/cli/food-checks/yields.js";
 import { checkCatalogue, deriveDish, explainNutrient, indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { indexRetention } from "../../src/domain/catalogue/retention.js";
+import { createRuleTables } from "../../src/domain/rules/compile.js";
 import { judgeItem } from "../../src/domain/rules/judge-item.js";
 import { ruleSchema, type Rule } from "../../shared/rule-set.js";
-import { readCatalogue } from "./reference-rows.js";
+import { readCatalogue, readCredits } from "./reference-rows.js";
 import { deriveSample, sampleBase, sampleDish, sampleFood } from "./sample-rows.js";
 
 const catalogue = readCatalogue();
@@ -125,7 +126,9 @@ describe("a limit or a minimum of a school", () => {
       ...bounds,
     });
     const item = { derived: boiled("3785"), slot: "MAIN", labels: [] } as const;
-    return judgeItem([{ ruleSet: 0, rule }], item, "lunch", 100).forbidden.length > 0;
+    return (
+      judgeItem([{ ruleSet: 0, rule }], item, "lunch", 100, createRuleTables([], readCredits())).forbidden.length > 0
+    );
   };
 
   it("holds a minimum against what surely is left and a maximum against what may be", () => {

@@ -2,9 +2,11 @@ import { describe, expect, it } from "@jest/globals";
 import fc from "fast-check";
 import { ruleSetDocument, type Matcher, type Rule, type RuleSetDocument } from "../../shared/rule-set.js";
 import type { DerivedDish } from "../../src/domain/catalogue/derive.js";
+import { createRuleTables, type RuleTables } from "../../src/domain/rules/compile.js";
 import { appliesAtBreak, rulesInForce, servingLimits, type RuleInForce } from "../../src/domain/rules/in-force.js";
 import { judgeItem } from "../../src/domain/rules/judge-item.js";
 import { matches, matchingIngredients, type MatchItem } from "../../src/domain/rules/match.js";
+import { readCredits } from "./reference-rows.js";
 import { deriveSample, dishOf, sampleBrief, sampleChild, sampleDay, sampleDish, sampleFood } from "./sample-rows.js";
 
 type Input = Record<string, unknown>;
@@ -41,8 +43,9 @@ const item = (derived: DerivedDish, over: Partial<MatchItem> = {}): MatchItem =>
   ...over,
 });
 const any = (...anyOf: Matcher["anyOf"]): Matcher => ({ anyOf });
+const tablesFor = ({ labels }: MatchItem): RuleTables => createRuleTables(labels, readCredits());
 const forbiddenIds = (rules: RuleInForce[], of: MatchItem, breakKey = "lunch", grams = of.derived.grams): string[] =>
-  judgeItem(rules, of, breakKey, grams).forbidden.map(({ ruleId }) => ruleId);
+  judgeItem(rules, of, breakKey, grams, tablesFor(of)).forbidden.map(({ ruleId }) => ruleId);
 
 const apple = sampleFood("apple-raw", { kind: "apple", group: "FRUIT" });
 const lemon = sampleFood("lemon-juice", { kind: "lemon", group: "JUICE" });
@@ -228,7 +231,13 @@ describe("rules in force", () => {
     const meal = item(dishOf([sampleFood("meal", { nutrients: { ENERC_KCAL: 600, NA: 1000 } })]));
     const brief = sampleBrief({ ruleSets: sets });
     const judgeOn = (date: string) =>
-      judgeItem(rulesInForce(brief, sampleChild(), sampleDay(date, { ruleSets: [0, 1] })), meal, "lunch", 100);
+      judgeItem(
+        rulesInForce(brief, sampleChild(), sampleDay(date, { ruleSets: [0, 1] })),
+        meal,
+        "lunch",
+        100,
+        tablesFor(meal),
+      );
     expect(judgeOn("2027-05-10").forbidden).toEqual([]);
     expect(judgeOn("2027-09-06").forbidden).toEqual([{ ruleSet: 1, ruleId: "rule-0", kind: "NUTRIENT" }]);
   });
@@ -277,7 +286,7 @@ describe("one item against the rules", () => {
   });
   it("that goes against advice is reported apart", () => {
     const advice = inForce({ kind: "EXCLUDE", level: "ADVISE", matches: { anyOf: [{ groups: ["CHEESE"] }] } });
-    expect(judgeItem(advice, item(dishOf([cheddar])), "lunch", 100)).toEqual({
+    expect(judgeItem(advice, item(dishOf([cheddar])), "lunch", 100, createRuleTables([], readCredits()))).toEqual({
       forbidden: [],
       advised: [{ ruleSet: 0, ruleId: "rule-0", kind: "EXCLUDE" }],
     });
@@ -291,7 +300,10 @@ describe("one item against the rules", () => {
       { kind: "TOGETHER", first: nuts, second: nuts },
       { kind: "NUTRIENT", nutrient: "ENERC_KCAL", per: "BOX", atMost: 1 },
     );
-    expect(judgeItem(rules, item(dishOf([almonds])), "lunch", 100)).toEqual({ forbidden: [], advised: [] });
+    expect(judgeItem(rules, item(dishOf([almonds])), "lunch", 100, createRuleTables([], readCredits()))).toEqual({
+      forbidden: [],
+      advised: [],
+    });
   });
 
   // Outside: Scotland, SSI 2008/265 Sch. 3: primary lunch 557 kcal within 10 %, fat at most 21.7 g (EN-8).

@@ -1,7 +1,7 @@
 /** Small invented rows for tests of the domain; figures in them stand for nothing unless a test says so. */
 import type { Base, Dish, Food, Retention } from "../../shared/catalogue.js";
 import type { ChildBrief, ChildDayBrief, WeekBrief } from "../../src/domain/brief.js";
-import { readMealShares } from "./reference-rows.js";
+import { readCredits, readMealShares } from "./reference-rows.js";
 import { deriveDish, type DerivedDish } from "../../src/domain/catalogue/derive.js";
 import { indexRetention } from "../../src/domain/catalogue/retention.js";
 
@@ -160,6 +160,7 @@ export function sampleBrief(over: Partial<WeekBrief> = {}): WeekBrief {
     ruleSets: [],
     choking: [],
     slotShares: readMealShares().slots,
+    credits: readCredits(),
     holding: {
       chilledMinutes: 240,
       coldSources: 2,

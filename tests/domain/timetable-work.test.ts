@@ -4,6 +4,7 @@ import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { scheduleSessions } from "../../src/domain/kitchen/timetable.js";
 import { baseMinutes, finishLoad, listWork, packMinutesPerBox, type Work } from "../../src/domain/kitchen/work.js";
 import type { BatchPlan, BoxPlan, ItemPlan, ReadyUse } from "../../src/domain/week.js";
+import { readCredits } from "./reference-rows.js";
 
 const food = (key: string, allergens: string[]) =>
   foodSchema.parse({
@@ -74,7 +75,7 @@ const brief: WeekBrief = {
   },
   sessions: [session("EVENING", "2026-09-06"), session("MORNING", "2026-09-07")],
   children: [child("mina", "Mina", []), child("teo", "Teo", [{ allergen: "MILK", foodKind: null, avoid: "TRACES" }])],
-  catalogue, ruleSets: [], choking: [], slotShares: [],
+  catalogue, ruleSets: [], choking: [], slotShares: [], credits: readCredits(),
   holding: { chilledMinutes: 300, coldSources: 2, flaskMinutes: 300, ambientMinutes: 120, hotDayAmbientMinutes: 60, hotDayAboveC: 32, source: "test" },
   stock: [], ready: [{ id: "frozen-rice", base: "rice", grams: 300, from: "FREEZER", firstDate: "2026-09-07", lastDate: "2026-09-11" }],
   labels: [], relaxations: [], pins: [], made: [], outOf: [], history: [], stayCloseTo: [], sharing: true,

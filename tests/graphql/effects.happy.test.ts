@@ -170,7 +170,7 @@ describe("a school's rules", () => {
     expect(dishesOn(["2027-01-11", "2027-01-12"]).filter((key) => key.includes("banana"))).toEqual([]);
     // A version that is loaded is never edited: the next one has the next number.
     const edited = await load(2, document(2, "2027-01-13", ["pear"]));
-    expect(edited).toMatchObject({ __typename: "InvalidInput", issues: [{ field: "document.version" }] });
+    expect(edited).toMatchObject({ __typename: "DocumentRefused", issues: [{ path: "version", line: 1 }] });
   });
 
   it("are read by anyone who is signed in, the newest version of each", async () => {

@@ -6,7 +6,7 @@ import { findCandidates } from "../../src/domain/planner/candidates.js";
 import { checkProblem } from "../../src/domain/planner/check-problem.js";
 import { formulate, noTightening } from "../../src/domain/planner/formulate.js";
 import { packBox } from "../../src/domain/planner/lay-out.js";
-import { prorate } from "../../src/domain/planner/rule-rows.js";
+import { prorate } from "../../src/domain/rules/limits.js";
 import {
   eldest,
   middle,

@@ -241,12 +241,10 @@ describe("rules over a box or a week", () => {
     });
   });
 
-  test("a rule in cups is refused openly, not passed over", () => {
-    const conflicts = conflictsOf(
-      under({ id: "cups", kind: "AMOUNT", unit: "CUPS", per: "BOX", atLeast: 1, matches: fruit }),
-    );
-    expect(conflicts).toContainEqual(
-      expect.objectContaining({ kind: "RULE_NOT_JUDGED", facts: { ruleSet: "extra", rule: "cups" } }),
+  test("a share of energy of what carries none is refused openly, not passed over", () => {
+    const salt = { kind: "NUTRIENT", nutrient: "NA", per: "BOX", as: "PERCENT_OF_ENERGY", atMost: 1 };
+    expect(conflictsOf(under({ id: "salt-of-energy", ...salt }))).toContainEqual(
+      expect.objectContaining({ kind: "RULE_NOT_JUDGED", facts: { ruleSet: "extra", rule: "salt-of-energy" } }),
     );
   });
 

@@ -6,6 +6,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { z } from "zod";
 import { baseSchema, dishSchema, foodSchema, retentionSchema } from "../../shared/catalogue.js";
 import type { EquipmentKind, WeekdayCode } from "../../shared/codes.js";
+import { creditTable } from "../../shared/credits.js";
 import { mealSharesSchema } from "../../shared/meal-shares.js";
 import { holdingModelFile } from "../../shared/holding-model.js";
 import { ruleSetDocument, type RuleSetDocument } from "../../shared/rule-set.js";
@@ -314,6 +315,7 @@ function demoBrief(change: Partial<WeekBrief> = {}): WeekBrief {
     ruleSets,
     choking: seedChoking(),
     slotShares: seedSlotShares(),
+    credits: creditTable.parse(read("credits.json")),
     holding: seedHolding(),
     stock: [
       { food: "carrot-raw", grams: 500 },

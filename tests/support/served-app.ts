@@ -74,7 +74,14 @@ export interface WeekSeen {
 export interface Said {
   readonly __typename: string;
   readonly message: string;
-  readonly issues: readonly { readonly field: string; readonly problem: string; readonly fix: string }[];
+  readonly issues: readonly {
+    readonly field: string;
+    readonly problem: string;
+    readonly fix: string;
+    /** Of a refused document instead of a field. */
+    readonly path: string;
+    readonly line: number;
+  }[];
   readonly conflicts: readonly {
     readonly kind: string;
     readonly text: string;

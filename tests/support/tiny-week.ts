@@ -5,7 +5,7 @@
 import type { Base, Dish, DishStep, Food } from "../../shared/catalogue.js";
 import type { WeekBrief } from "../../src/domain/brief.js";
 import type { BatchPlan, BoxPlan, ItemPlan, ShoppingLinePlan, TaskPlan, WeekDraft } from "../../src/domain/week.js";
-import { readMealShares } from "../domain/reference-rows.js";
+import { readCredits, readMealShares } from "../domain/reference-rows.js";
 
 export type Mutable<T> = T extends readonly (infer U)[]
   ? Mutable<U>[]
@@ -496,6 +496,7 @@ export const tinyBrief: WeekBrief = {
     },
   ],
   slotShares: readMealShares().slots,
+  credits: readCredits(),
   choking: [
     {
       class: "GRAPE_LIKE",

@@ -3,6 +3,8 @@ import type { Rule } from "../../../shared/rule-set.js";
 import type { CatalogueIndex, DerivedDish } from "../../domain/catalogue/derive.js";
 import { energyNeedKcal, proteinNeedGrams, tableEnergyKcal, type EnergyInput } from "../../domain/nutrition/needs.js";
 import type { Activity, Sex } from "../../domain/nutrition/reference-values.js";
+import { createRuleTables } from "../../domain/rules/compile.js";
+import { noCredits } from "../../domain/rules/credits.js";
 import { judgeItem } from "../../domain/rules/judge-item.js";
 import type { OutsideCheck } from "./check.js";
 
@@ -145,6 +147,7 @@ export function needsChecks(index: CatalogueIndex): OutsideCheck[] {
     { derived: lunch, slot: "MAIN", labels: [] },
     "lunch",
     lunch.grams,
+    createRuleTables([], noCredits),
   ).forbidden.map(({ ruleId }) => ruleId);
   return [
     {

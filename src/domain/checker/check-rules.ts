@@ -4,7 +4,8 @@ import { completedYears, dayNumber, weekdayOn } from "./clock.js";
 import { leftOf } from "./cooking-losses.js";
 import type { Fault } from "./fault.js";
 import { matchSubject } from "./matching.js";
-import type { Match, Subject } from "./matching.js";
+import { matchItem, measure } from "./measuring.js";
+import type { Measured } from "./measuring.js";
 import { partsOf, place, referenceGrams } from "./week-read.js";
 import type { ItemRead, Part, WeekRead } from "./week-read.js";
 
@@ -18,6 +19,8 @@ interface Case<R extends Rule = Rule> {
   readonly rule: R;
   readonly dates: readonly string[];
   readonly items: readonly ItemRead[];
+  /** On other packed days it would be asked of this child too, but it or its document had not begun or was over. */
+  readonly split: boolean;
 }
 
 /** Days of a full school week, when the rule itself names none. */
@@ -25,24 +28,72 @@ const fullWeekDays = 5;
 
 const appliesAt = (rule: Rule, atBreak: BreakBrief): boolean => !rule.breaks || rule.breaks.includes(atBreak.key);
 
-function inForceOn(document: RuleSetDocument, rule: Rule, child: ChildBrief, day: ChildDayBrief): boolean {
-  if (!document.coversFoodFromHome || rule.level !== "FORBID") return false;
-  if (day.date < document.inForceFrom || (document.inForceUntil !== undefined && day.date > document.inForceUntil))
-    return false;
+/** Has begun on that date and is not over. */
+function holdsOn(
+  dated: { inForceFrom?: string | undefined; inForceUntil?: string | undefined },
+  date: string,
+): boolean {
+  const { inForceFrom, inForceUntil } = dated;
+  return (inForceFrom === undefined || date >= inForceFrom) && (inForceUntil === undefined || date <= inForceUntil);
+}
+
+/** On the weekdays it names, at a break of that day. */
+function isAskedOn(rule: Rule, day: ChildDayBrief): boolean {
   const weekday = weekdayOn(day.date);
   if (rule.weekdays && !(weekday && rule.weekdays.includes(weekday))) return false;
-  const age = completedYears(child.dateOfBirth, day.date);
-  if (age < (rule.ages?.fromYears ?? 0) || age >= (rule.ages?.underYears ?? Number.POSITIVE_INFINITY)) return false;
   return day.breaks.some((atBreak) => appliesAt(rule, atBreak));
+}
+
+function isOfAge(ages: Rule["ages"], child: ChildBrief, date: string): boolean {
+  const age = completedYears(child.dateOfBirth, date);
+  return age >= (ages?.fromYears ?? 0) && age < (ages?.underYears ?? Number.POSITIVE_INFINITY);
+}
+
+/** Every matcher that a rule states. */
+function matchersOf(rule: Rule): Matcher[] {
+  switch (rule.kind) {
+    case "EXCLUDE":
+    case "ONLY":
+    case "FREQUENCY":
+    case "AMOUNT":
+      return [rule.matches];
+    case "SHARE":
+      return [rule.part, rule.whole];
+    case "TOGETHER":
+      return [rule.first, rule.second];
+    case "NUTRIENT":
+    case "SERVING":
+      return [];
+  }
+}
+
+const namesAllergen = (rule: Rule): boolean =>
+  matchersOf(rule).some(({ anyOf }) => anyOf.some((clause) => clause.allergens !== undefined));
+
+/** A clinician's note lets a rule rest for a child that day; never one that names an allergen. */
+function restsOn(day: ChildDayBrief, ruleSet: number, rule: Rule): boolean {
+  const exempt = day.exempt?.some((row) => row.ruleSet === ruleSet && row.rule === rule.id) ?? false;
+  return exempt && !namesAllergen(rule);
 }
 
 function findCases(week: WeekRead): Case[] {
   return week.brief.children.flatMap((child) =>
     week.brief.ruleSets.flatMap((document, index) =>
       document.rules.flatMap((rule): Case[] => {
-        const days = child.days.filter((day) => day.ruleSets.includes(index) && inForceOn(document, rule, child, day));
-        if (days.length === 0) return [];
-        const dates = days.map((day) => day.date);
+        if (!document.coversFoodFromHome || document.withdrawn === true || rule.level !== "FORBID") return [];
+        const asked = child.days.filter((day) => isAskedOn(rule, day));
+        const inForce = asked.filter(
+          (day) => day.ruleSets.includes(index) && holdsOn(document, day.date) && holdsOn(rule, day.date),
+        );
+        const dates = inForce
+          .filter(
+            (day) =>
+              isOfAge(document.ages, child, day.date) &&
+              isOfAge(rule.ages, child, day.date) &&
+              !restsOn(day, index, rule),
+          )
+          .map((day) => day.date);
+        if (dates.length === 0) return [];
         const items = week.items.filter(
           (read) =>
             read.child === child &&
@@ -50,20 +101,12 @@ function findCases(week: WeekRead): Case[] {
             read.atBreak !== undefined &&
             appliesAt(rule, read.atBreak),
         );
-        return [{ week, child, document, rule, dates, items }];
+        return [{ week, child, document, rule, dates, items, split: inForce.length < asked.length }];
       }),
     ),
   );
 }
 
-const subjectOf = (read: ItemRead): Subject => ({
-  dish: read.dish,
-  slots: [read.item.slot],
-  grams: read.item.grams,
-  parts: read.parts,
-});
-const matchItem = (week: WeekRead, matcher: Matcher, read: ItemRead): Match | null =>
-  matchSubject(week, matcher, subjectOf(read));
 const onDate = (items: readonly ItemRead[], date: string): ItemRead[] => items.filter((read) => read.box.date === date);
 
 function broken({ child, document, rule }: Case, facts: Omit<Fault, "kind"> = {}): Fault {
@@ -108,24 +151,33 @@ function weekPart({ rule, dates }: Case): number {
   return Math.min(1, dates.length / (rule.weekdays?.length ?? fullWeekDays));
 }
 
+/** How the rule wants this week judged: as a whole one, or in its own way as a short or a split one. */
+function wayOf(subject: Case): "WHOLE" | Rule["shortWeek"] {
+  const { rule, split } = subject;
+  if (split) return rule.splitWeek ?? rule.shortWeek;
+  return weekPart(subject) < 1 ? rule.shortWeek : "WHOLE";
+}
+
+type JudgeSome = (items: readonly ItemRead[], bounds: Bounds, facts: Omit<Fault, "kind">) => Fault[];
+
 /**
- * Judges a week's limit the way the rule says for a short week: PRORATE takes the packed days' share, PER_DAY holds each
- * packed day to one day's share, SKIP does not judge.
+ * Judges a week's limit the way the rule says: PRORATE takes the packed days' share of it, PER_DAY holds each packed day to one
+ * day's share, SKIP does not judge.
  */
-function judgeWeek(
-  subject: Case,
-  bounds: Bounds,
-  whole: boolean,
-  measure: (items: readonly ItemRead[]) => number,
-): Fault[] {
-  const { rule, dates, items } = subject;
+function judgeWeek(subject: Case, bounds: Bounds, whole: boolean, judgeSome: JudgeSome): Fault[] {
+  const { dates, items } = subject;
   const part = weekPart(subject);
-  if (part < 1 && rule.shortWeek === "SKIP") return [];
-  if (part < 1 && rule.shortWeek === "PER_DAY") {
-    const perDay = shareOf(bounds, part / dates.length, whole);
-    return dates.flatMap((date) => judgeBounds(subject, measure(onDate(items, date)), perDay, { date }));
+  switch (wayOf(subject)) {
+    case "SKIP":
+      return [];
+    case "PER_DAY": {
+      const perDay = shareOf(bounds, part / dates.length, whole);
+      return dates.flatMap((date) => judgeSome(onDate(items, date), perDay, { date }));
+    }
+    case "PRORATE":
+    case "WHOLE":
+      return judgeSome(items, shareOf(bounds, part, whole), {});
   }
-  return judgeBounds(subject, measure(items), shareOf(bounds, part, whole));
 }
 
 interface Sighting {
@@ -179,7 +231,7 @@ function judgeLongWindow(subject: Case<RuleOf<"FREQUENCY">>): Fault[] {
     return match ? [{ date: row.date, parts: match.parts }] : [];
   });
   const part = weekPart(subject);
-  if (part < 1 && rule.shortWeek === "SKIP") return [];
+  if (wayOf(subject) === "SKIP") return [];
   const complete = new Set(earlier.map((row) => weeksBack(row.date))).size === rule.weeks - 1;
   const bounds = shareOf(
     { atLeast: complete ? rule.atLeast : undefined, atMost: rule.atMost },
@@ -194,47 +246,86 @@ function judgeFrequency(subject: Case<RuleOf<"FREQUENCY">>): Fault[] {
   const count = (some: readonly ItemRead[]): number => countSightings(sightingsIn(subject, some), rule.counts);
   if (rule.per === "BOX")
     return dates.flatMap((date) => judgeBounds(subject, count(onDate(items, date)), rule, { date }));
-  return rule.weeks > 1 ? judgeLongWindow(subject) : judgeWeek(subject, rule, true, count);
+  if (rule.weeks > 1) return judgeLongWindow(subject);
+  return judgeWeek(subject, rule, true, (some, bounds, facts) => judgeBounds(subject, count(some), bounds, facts));
 }
 
 const notJudged = ({ child, document, rule }: Case): Fault[] => [
   { kind: "RULE_NOT_JUDGED", childId: child.id, ruleSet: document.key, rule: rule.id },
 ];
 
-function gramsOf(week: WeekRead, matcher: Matcher, items: readonly ItemRead[]): number {
-  return items.reduce((sum, read) => sum + (matchItem(week, matcher, read)?.grams ?? 0), 0);
+const notKnown = ({ child, document, rule }: Case, foods: Iterable<Food>, facts: Omit<Fault, "kind">): Fault[] =>
+  [...foods].map((food) => ({
+    kind: "NOT_KNOWN",
+    childId: child.id,
+    ruleSet: document.key,
+    rule: rule.id,
+    ...facts,
+    food: food.key,
+  }));
+
+/** A minimum counts what is known; a maximum that is kept so far needs to know the rest. */
+function judgeMeasured(
+  subject: Case,
+  { known, missing }: Measured,
+  bounds: Bounds,
+  facts: Omit<Fault, "kind">,
+): Fault[] {
+  const wrong = judgeBounds(subject, known, bounds, facts);
+  return wrong.length > 0 || bounds.atMost === undefined ? wrong : notKnown(subject, missing, facts);
 }
 
+/** An item is held to a limit where it has something of what the rule means: no portion of it is no portion too small. */
 function judgeAmount(subject: Case<RuleOf<"AMOUNT">>): Fault[] {
   const { week, rule, dates, items } = subject;
-  // Cups and ounce equivalents need crediting tables the brief does not carry; a plan under such a rule is not offered silently.
-  if (rule.unit !== "GRAMS") return notJudged(subject);
-  const measure = (some: readonly ItemRead[]): number => gramsOf(week, rule.matches, some);
-  if (rule.per === "BOX")
-    return dates.flatMap((date) => judgeBounds(subject, measure(onDate(items, date)), rule, { date }));
-  return judgeWeek(subject, rule, false, measure);
+  const judgeSome: JudgeSome = (some, bounds, facts) => {
+    const measured = measure(week, rule.unit, rule.matches, some);
+    return measured ? judgeMeasured(subject, measured, bounds, facts) : [];
+  };
+  // Without the crediting table nothing is measured, and a plan under such a rule is not offered silently.
+  if (!measure(week, rule.unit, rule.matches, [])) return notJudged(subject);
+  switch (rule.per) {
+    case "ITEM":
+      return items
+        .filter((read) => matchItem(week, rule.matches, read))
+        .flatMap((read) => judgeSome([read], rule, place(read)));
+    case "BOX":
+      return dates.flatMap((date) => judgeSome(onDate(items, date), rule, { date }));
+    case "WEEK":
+      return judgeWeek(subject, rule, false, judgeSome);
+  }
 }
 
 /** Rules write a share as a fraction (0.8) or in percent (80); above 1 it can only be percent. */
 const fraction = (bound: number | undefined): number | undefined =>
   bound !== undefined && bound > 1 ? bound / 100 : bound;
 
-/** Over the whole packed week; nothing of the whole means nothing to divide. `part` counts only inside `whole`. */
+/**
+ * Over the whole packed week; nothing of the whole means nothing to divide. `part` counts only in items of the whole. What is
+ * unknown in the whole but not in the part can only lower the share, what is unknown in both can only raise it.
+ */
 function judgeShare(subject: Case<RuleOf<"SHARE">>): Fault[] {
   const { week, rule, items } = subject;
-  if (rule.unit === "OZ_EQ") return notJudged(subject);
-  if (weekPart(subject) < 1 && rule.shortWeek === "SKIP") return [];
   const wholes = items.filter((read) => matchItem(week, rule.whole, read));
-  const measure = (matcher: Matcher): number =>
+  const measureShare = (matcher: Matcher): Measured | null =>
     rule.unit === "ITEMS"
-      ? wholes.filter((read) => matchItem(week, matcher, read)).length
-      : gramsOf(week, matcher, wholes);
-  const whole = measure(rule.whole);
-  if (!(whole > 0)) return [];
-  return judgeBounds(subject, measure(rule.part) / whole, {
-    atLeast: fraction(rule.atLeast),
-    atMost: fraction(rule.atMost),
-  });
+      ? { known: wholes.filter((read) => matchItem(week, matcher, read)).length, missing: new Set() }
+      : measure(week, rule.unit, matcher, wholes);
+  const part = measureShare(rule.part);
+  const whole = measureShare(rule.whole);
+  if (!part || !whole) return notJudged(subject);
+  if (wayOf(subject) === "SKIP") return [];
+  const wrong =
+    whole.known > 0
+      ? judgeBounds(subject, part.known / whole.known, {
+          atLeast: fraction(rule.atLeast),
+          atMost: fraction(rule.atMost),
+        })
+      : [];
+  if (wrong.length > 0) return wrong;
+  const lowering = rule.atLeast === undefined ? [] : [...whole.missing].filter((food) => !part.missing.has(food));
+  const raising = rule.atMost === undefined ? [] : [...part.missing];
+  return notKnown(subject, [...lowering, ...raising], {});
 }
 
 /** kcal per gram, Regulation (EU) No 1169/2011, Annex XIV; sugars of every kind as carbohydrate, saturates as fat. */
@@ -285,7 +376,7 @@ function sumNutrient(week: WeekRead, items: readonly ItemRead[], nutrient: RuleN
 }
 
 function judgeNutrient(subject: Case<RuleOf<"NUTRIENT">>): Fault[] {
-  const { week, rule, child, document, dates, items } = subject;
+  const { week, rule, dates, items } = subject;
   const kcal = energyPerGram[rule.nutrient];
   const asPercent = rule.as === "PERCENT_OF_ENERGY";
   if (asPercent && kcal === undefined) return notJudged(subject);
@@ -306,14 +397,7 @@ function judgeNutrient(subject: Case<RuleOf<"NUTRIENT">>): Fault[] {
       ...(rule.atMost === undefined ? [] : sum.missing),
       ...(rule.atLeast === undefined ? [] : energy.missing),
     ];
-    return [...new Set(unknown)].map((food) => ({
-      kind: "NOT_KNOWN",
-      childId: child.id,
-      ruleSet: document.key,
-      rule: rule.id,
-      ...at,
-      food: food.key,
-    }));
+    return notKnown(subject, new Set(unknown), at);
   };
 
   switch (rule.per) {
@@ -322,7 +406,7 @@ function judgeNutrient(subject: Case<RuleOf<"NUTRIENT">>): Fault[] {
     case "BOX":
       return dates.flatMap((date) => judge(onDate(items, date), 1, { date }));
     case "WEEK_MEAN":
-      return weekPart(subject) < 1 && rule.shortWeek === "SKIP" ? [] : judge(items, dates.length, {});
+      return wayOf(subject) === "SKIP" ? [] : judge(items, dates.length, {});
   }
 }
 
@@ -373,7 +457,21 @@ function judge(subject: Case): Fault[] {
   }
 }
 
+/** Exemptions that nobody may give: from a rule that names an allergen. */
+function checkExemptions({ brief }: WeekRead): Fault[] {
+  return brief.children.flatMap((child) =>
+    child.days.flatMap(({ date, exempt = [] }) =>
+      exempt.flatMap(({ ruleSet, rule: id }): Fault[] => {
+        const document = brief.ruleSets[ruleSet];
+        const rule = document?.rules.find((row) => row.id === id);
+        if (!document || !rule || !namesAllergen(rule)) return [];
+        return [{ kind: "EXEMPT_FROM_ALLERGEN_RULE", childId: child.id, date, ruleSet: document.key, rule: id }];
+      }),
+    ),
+  );
+}
+
 /** Every forbidding rule of every rule set in force, for every child: all layers hold at once. */
 export function checkRules(week: WeekRead): Fault[] {
-  return findCases(week).flatMap(judge);
+  return [...checkExemptions(week), ...findCases(week).flatMap(judge)];
 }

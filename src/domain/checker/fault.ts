@@ -35,6 +35,7 @@ export const faultKinds = [
   "RULE_BROKEN",
   "NOT_KNOWN",
   "RULE_NOT_JUDGED",
+  "EXEMPT_FROM_ALLERGEN_RULE",
   // Completeness.
   "BOX_MISSING",
   "BOX_TWICE",

@@ -17,7 +17,12 @@ export interface Subject {
 export interface Match {
   readonly parts: readonly Part[];
   readonly grams: number;
+  /** A clause means the item as it is served. */
+  readonly wholeItem: boolean;
 }
+
+/** What is on record of foods. */
+export type Records = Pick<WeekRead, "foods" | "labels">;
 
 /** Absent field: no demand. */
 const among = <T>(wanted: readonly T[] | undefined, found: readonly T[]): boolean =>
@@ -59,7 +64,7 @@ function statesIngredient(clause: MatcherClause): boolean {
 }
 
 /** A rule that names an allergen means what the food always has, what a label declares and a may-contain on record. */
-function bringsAllergen(week: WeekRead, { food }: Part, allergens: NonNullable<MatcherClause["allergens"]>): boolean {
+function bringsAllergen(week: Records, { food }: Part, allergens: NonNullable<MatcherClause["allergens"]>): boolean {
   const named = allergens.flatMap(membersOf);
   return purchaseChain(food, week.foods).some(
     (row) =>
@@ -68,7 +73,7 @@ function bringsAllergen(week: WeekRead, { food }: Part, allergens: NonNullable<M
   );
 }
 
-function partFits(week: WeekRead, clause: MatcherClause, part: Part): boolean {
+function partFits(week: Records, clause: MatcherClause, part: Part): boolean {
   const { food, form } = part;
   return (
     among(clause.groups, [food.group]) &&
@@ -87,7 +92,7 @@ function partFits(week: WeekRead, clause: MatcherClause, part: Part): boolean {
  * `wholly` for every one. A clause without ingredient fields, and a `wholly` one, mean the item as it is served; any other
  * means the ingredients it matched, each counted once over all clauses.
  */
-export function matchSubject(week: WeekRead, matcher: Matcher, subject: Subject): Match | null {
+export function matchSubject(week: Records, matcher: Matcher, subject: Subject): Match | null {
   const meant = new Set<Part>();
   let matched = false;
   let wholeItem = false;
@@ -103,5 +108,5 @@ export function matchSubject(week: WeekRead, matcher: Matcher, subject: Subject)
   }
   if (!matched) return null;
   const parts = [...meant];
-  return { parts, grams: wholeItem ? subject.grams : parts.reduce((sum, part) => sum + part.grams, 0) };
+  return { parts, wholeItem, grams: wholeItem ? subject.grams : parts.reduce((sum, part) => sum + part.grams, 0) };
 }

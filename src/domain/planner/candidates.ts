@@ -31,8 +31,9 @@ import { baseMinutes, finishSteps, packMinutesPerBox, type FinishPart } from "..
 import { nutrientsGiven, type GivenNutrients } from "../nutrition/given-food.js";
 import { dailyNeeds, type DailyNeeds } from "../nutrition/needs.js";
 import { portionFor, type Portion } from "../nutrition/portion.js";
-import { appliesAtBreak, rulesInForce, servingLimits, type RuleInForce } from "../rules/in-force.js";
-import { judgeItem, type ItemRuleFailure } from "../rules/judge-item.js";
+import { rulesInForce, servingLimits, type RuleInForce } from "../rules/in-force.js";
+import { createRuleTables, type RuleTables } from "../rules/compile.js";
+import { findUnknownFigure, judgeItem, type ItemRuleFailure } from "../rules/judge-item.js";
 import type { CutPlan, HoldingPlan, ItemPlan } from "../week.js";
 
 /** A dish that may stand at a place, as this child would get it there. */
@@ -136,6 +137,7 @@ export function findCandidates(brief: WeekBrief, index: CatalogueIndex, shouldSt
   const exclusions: Exclusion[] = [];
   const labels = labelsThroughPurchase(brief);
   const kitchen = createKitchenFilter(brief, index, labels);
+  const tables = createRuleTables(labels, brief.credits);
   const inSlot = new Map(
     slotCode.options.map((slot) => [slot, index.dishes.filter((dish) => dish.slots.includes(slot))]),
   );
@@ -195,6 +197,7 @@ export function findCandidates(brief: WeekBrief, index: CatalogueIndex, shouldSt
                 slot,
                 derived,
                 rules,
+                tables,
                 energyKcal: needs.energyKcal,
                 givenKcal,
               });
@@ -455,6 +458,7 @@ interface PlaceInput {
   readonly slot: SlotCode;
   readonly derived: DerivedDish;
   readonly rules: readonly RuleInForce[];
+  readonly tables: RuleTables;
   readonly energyKcal: number;
   /** Energy the school gives at the break. */
   readonly givenKcal: number;
@@ -474,8 +478,9 @@ function fitToPlace(input: PlaceInput): CandidateDish | ExclusionCause {
     givenKcal: input.givenKcal,
     derived,
   });
-  const judged = judgeItem(rules, { derived, slot, labels }, pause.key, portion.grams);
-  const forbidden = judged.forbidden[0] ?? findUnknownFigure(rules, derived, pause.key);
+  const item = { derived, slot, labels };
+  const judged = judgeItem(rules, item, pause.key, portion.grams, input.tables);
+  const forbidden = judged.forbidden[0] ?? findUnknownFigure(rules, item, pause.key, input.tables);
   if (forbidden !== undefined) {
     const set = brief.ruleSets[forbidden.ruleSet];
     const source = set?.rules.find((rule) => rule.id === forbidden.ruleId)?.source ?? "";
@@ -522,26 +527,4 @@ function fitToPlace(input: PlaceInput): CandidateDish | ExclusionCause {
     volumeMl,
     inFlask,
   };
-}
-
-/**
- * A rule over a box or a week that this item could not be held to: a maximum needs every figure of every item, and so does
- * the energy that a minimum share is divided by.
- */
-function findUnknownFigure(
-  rules: readonly RuleInForce[],
-  derived: DerivedDish,
-  breakKey: string,
-): ItemRuleFailure | undefined {
-  for (const { ruleSet, rule } of rules) {
-    if (rule.kind !== "NUTRIENT" || rule.level !== "FORBID" || rule.per === "ITEM" || !appliesAtBreak(rule, breakKey))
-      continue;
-    const unknown = derived.missing.some(
-      ({ nutrient }) =>
-        (rule.atMost !== undefined && nutrient === rule.nutrient) ||
-        (rule.atLeast !== undefined && rule.as === "PERCENT_OF_ENERGY" && nutrient === "ENERC_KCAL"),
-    );
-    if (unknown) return { ruleSet, ruleId: rule.id, kind: rule.kind };
-  }
-  return undefined;
 }

@@ -32,6 +32,7 @@ import type {
   Target,
   TogetherRule,
 } from "./problem.js";
+import { compileRuleSets } from "../rules/compile.js";
 import { listRuleRows, type Measure, type RuleRow, type UnjudgedRule } from "./rule-rows.js";
 import { energyBand, hardFactor, wishes } from "./wishes.js";
 
@@ -262,7 +263,11 @@ export function formulate(
   boundNeeds(boxes, places, addBand);
 
   shouldStop?.();
-  const { rows, unjudged } = listRuleRows({ brief, index, labels: labelsThroughPurchase(brief), places });
+  const { rows, unjudged } = listRuleRows({
+    brief,
+    rules: compileRuleSets(brief.ruleSets, index, labelsThroughPurchase(brief), brief.credits),
+    places,
+  });
   const binding = rows.filter(({ rule }) => rule.level === "FORBID");
   const distinct: DistinctRule[] = [];
   const together: TogetherRule[] = [];

@@ -5,11 +5,13 @@
  */
 import type { Dish } from "../../../shared/catalogue.js";
 import type { DietCode, EquipmentKind } from "../../../shared/codes.js";
+import type { Rule } from "../../../shared/rule-set.js";
 import { boxKey } from "../box-key.js";
 import type { HouseRule, PinBrief, SessionBrief, WeekBrief } from "../brief.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
 import { packMinutesPerBox } from "../kitchen/work.js";
 import { rulesInForce } from "../rules/in-force.js";
+import { canShutOutItem } from "../rules/judge-item.js";
 import {
   findCandidates,
   isAt,
@@ -622,7 +624,7 @@ function tagOptions(
   for (const { set, rule } of rulesThatShutOut(scoped)) {
     const document = brief.ruleSets[set]!;
     const ruleSets = advice.map((row, i) => (i === set ? { ...row, rules: [...row.rules, rule] } : row));
-    const overWeek = rule.kind === "NUTRIENT" && rule.per === "WEEK_MEAN";
+    const overWeek = isOverWeek(rule);
     const named = ({ childId, date }: Shut): Named => ({
       requirement: { kind: "RULE", childId, date: overWeek ? null : date, ruleSet: document.key, rule: rule.id },
       date: overWeek ? null : date,
@@ -650,6 +652,24 @@ function tagOptions(
   };
 }
 
+/** Whether a rule's limit is held over the week, so that its requirement has no date. */
+function isOverWeek(rule: Rule): boolean {
+  switch (rule.kind) {
+    case "NUTRIENT":
+      return rule.per === "WEEK_MEAN";
+    case "AMOUNT":
+      return rule.per === "WEEK";
+    case "SHARE":
+      return true;
+    case "EXCLUDE":
+    case "ONLY":
+    case "FREQUENCY":
+    case "TOGETHER":
+    case "SERVING":
+      return false;
+  }
+}
+
 /** Rules that can shut out a single item, in force for any of these children, each once. */
 function rulesThatShutOut(brief: WeekBrief) {
   const found = new Map<
@@ -659,8 +679,7 @@ function rulesThatShutOut(brief: WeekBrief) {
   for (const child of brief.children) {
     for (const day of child.days) {
       for (const { ruleSet: set, rule } of rulesInForce(brief, child, day)) {
-        const decides = ["EXCLUDE", "ONLY", "NUTRIENT", "SERVING"].includes(rule.kind);
-        if (rule.level === "FORBID" && decides) found.set(`${set}/${rule.id}`, { set, rule });
+        if (rule.level === "FORBID" && canShutOutItem(rule)) found.set(`${set}/${rule.id}`, { set, rule });
       }
     }
   }

@@ -1,10 +1,11 @@
 /** Rules over a box or a week as rows of the planner's problem: whole-number sums and counts over the places they bind. */
-import type { Matcher, Rule, RuleNutrient } from "../../../shared/rule-set.js";
-import type { ChildBrief, LabelBrief, WeekBrief } from "../brief.js";
+import type { AmountUnit, Matcher, Rule, RuleKind } from "../../../shared/rule-set.js";
+import type { ChildBrief, WeekBrief } from "../brief.js";
 import { daysBetween } from "../calendar/dates.js";
-import type { CatalogueIndex, DerivedDish } from "../catalogue/derive.js";
-import { appliesAtBreak, rulesInForce } from "../rules/in-force.js";
-import { matches, matchesIngredient, matchingIngredients, type MatchItem } from "../rules/match.js";
+import type { CompiledRuleSets, MeantHere } from "../rules/compile.js";
+import { appliesAtBreak, rulesOverWeek } from "../rules/in-force.js";
+import { asFraction, fullDays, prorate, shareOf, weekSpan, type Bounds } from "../rules/limits.js";
+import { energyFactorOf, type NutrientIn } from "../rules/nutrient-in.js";
 import type { CandidateDish, PlaceCandidates } from "./candidates.js";
 
 /** A whole number for a dish at a place. */
@@ -40,62 +41,24 @@ export interface UnjudgedRule {
   readonly childId: string;
 }
 
-/** Days of a full school week under a rule that names no weekdays. */
-const FULL_WEEK_DAYS = 5;
-/** Grams and nutrients are summed in hundredths of their unit. */
+/** Grams, millilitres and nutrients are summed in hundredths of their unit, what is credited by steps in thousandths. */
 const HUNDREDTHS = 100;
+const THOUSANDTHS = 1000;
 
-/** kcal per gram: general factors of Regulation (EU) No 1169/2011, Annex XIV. */
-const kcalPerGram: Readonly<Record<string, number>> = {
-  PROCNT: 4,
-  FAT: 9,
-  FASAT: 9,
-  FAMS: 9,
-  FAPU: 9,
-  CHOCDF: 4,
-  SUGAR: 4,
-  FREE_SUGAR: 4,
-  ADDED_SUGAR: 4,
-  FIBTG: 2,
-};
-
-export interface Bounds {
-  readonly atLeast?: number | undefined;
-  readonly atMost?: number | undefined;
-}
-
-/**
- * A week's limit when only `days` of a week of `fullDays` are packed: the days' share of it, whole above a full week. Counts
- * are whole: a minimum is rounded down (never more than the share), a maximum up (a share of one thing is still one thing).
- * Amounts are not rounded. `prorate({ atLeast: 3, atMost: 2 }, 3, 5, true)` is `{ atLeast: 1, atMost: 2 }`.
- */
-export function prorate(bounds: Bounds, days: number, fullDays: number, counts: boolean): Bounds {
-  return shareOf(bounds, Math.min(1, days / fullDays), counts);
-}
-
-function shareOf({ atLeast, atMost }: Bounds, share: number, counts: boolean): Bounds {
-  const least = atLeast === undefined ? undefined : atLeast * share;
-  const most = atMost === undefined ? undefined : atMost * share;
-  if (!counts) return { atLeast: least, atMost: most };
-  return {
-    atLeast: least === undefined ? undefined : Math.floor(least + 1e-9),
-    atMost: most === undefined ? undefined : Math.ceil(most - 1e-9),
-  };
-}
-
-/** One rule for one child: the days it is in force with a break it applies at, and the places it binds. */
+/** One rule for one child: the days it binds, and the places it binds there. */
 interface Case<R extends Rule = Rule> {
   readonly ruleSet: string;
   readonly rule: R;
   readonly child: ChildBrief;
   readonly dates: readonly string[];
+  /** It or its document begins or ends between the packed days. */
+  readonly isSplit: boolean;
   readonly positions: readonly number[];
 }
 
 interface Context {
   readonly brief: WeekBrief;
-  readonly index: CatalogueIndex;
-  readonly labels: readonly LabelBrief[];
+  readonly rules: CompiledRuleSets;
   readonly places: readonly PlaceCandidates[];
   /** One 0/1 measure per matcher, shared by all rows that ask it. */
   readonly matchMeasures: Map<Matcher, Measure>;
@@ -103,7 +66,7 @@ interface Context {
 
 /**
  * Rows for every rule that no single item decides, FORBID and ADVISE alike (`rule.level` says which), and the rules that
- * cannot be judged: cups and ounce equivalents need crediting tables the brief does not carry.
+ * cannot be judged: a share of energy of what carries none.
  */
 export function listRuleRows(input: Omit<Context, "matchMeasures">): { rows: RuleRow[]; unjudged: UnjudgedRule[] } {
   const context: Context = { ...input, matchMeasures: new Map() };
@@ -118,26 +81,17 @@ export function listRuleRows(input: Omit<Context, "matchMeasures">): { rows: Rul
 }
 
 function findCases({ brief, places }: Context): Case[] {
-  const cases: Case[] = [];
-  for (const child of brief.children) {
-    const dates = new Map<string, { ruleSet: string; rule: Rule; dates: string[] }>();
-    for (const day of child.days) {
-      for (const { ruleSet, rule } of rulesInForce(brief, child, day)) {
-        if (!day.breaks.some((pause) => appliesAtBreak(rule, pause.key))) continue;
-        const key = `${ruleSet}/${rule.id}`;
-        const known = dates.get(key) ?? { ruleSet: brief.ruleSets[ruleSet]?.key ?? "", rule, dates: [] };
-        known.dates.push(day.date);
-        dates.set(key, known);
-      }
-    }
-    for (const { ruleSet, rule, dates: inForce } of dates.values()) {
-      const positions = places.flatMap(({ place }, p) =>
-        place.childId === child.id && inForce.includes(place.date) && appliesAtBreak(rule, place.breakKey) ? [p] : [],
+  return brief.children.flatMap((child) => {
+    const own = places.flatMap(({ place }, p) => (place.childId === child.id ? [{ place, p }] : []));
+    return rulesOverWeek(brief.ruleSets, child).flatMap(({ ruleSet, rule, days, isSplit }): Case[] => {
+      if (days.length === 0) return [];
+      const dates = days.map((at) => child.days[at]!.date);
+      const positions = own.flatMap(({ place, p }) =>
+        dates.includes(place.date) && appliesAtBreak(rule, place.breakKey) ? [p] : [],
       );
-      cases.push({ ruleSet, rule, child, dates: inForce, positions });
-    }
-  }
-  return cases;
+      return [{ ruleSet: brief.ruleSets[ruleSet]?.key ?? "", rule, child, dates, isSplit, positions }];
+    });
+  });
 }
 
 function rowsOf(context: Context, item: Case): RuleRow[] | null {
@@ -150,9 +104,9 @@ function rowsOf(context: Context, item: Case): RuleRow[] | null {
     case "FREQUENCY":
       return frequencyRows(context, { ...item, rule });
     case "AMOUNT":
-      return rule.unit === "GRAMS" ? amountRows(context, { ...item, rule }) : null;
+      return rule.per === "ITEM" ? [] : amountRows(context, { ...item, rule });
     case "SHARE":
-      return rule.unit === "OZ_EQ" ? null : shareRows(context, { ...item, rule });
+      return shareRows(context, { ...item, rule });
     case "NUTRIENT":
       return rule.per === "ITEM" ? [] : nutrientRows(context, { ...item, rule });
     case "TOGETHER":
@@ -160,27 +114,22 @@ function rowsOf(context: Context, item: Case): RuleRow[] | null {
   }
 }
 
-type RuleOf<K extends Rule["kind"]> = Extract<Rule, { kind: K }>;
+type RuleOf<K extends RuleKind> = Extract<Rule, { kind: K }>;
 
-const fullDays = (rule: Rule): number => rule.weekdays?.length ?? FULL_WEEK_DAYS;
-const isShort = ({ rule, dates }: Case): boolean => dates.length < fullDays(rule);
+const spanOf = ({ rule, dates, isSplit }: Case) => weekSpan(rule, dates.length, isSplit);
 
-/** The spans a week's limit is held over, by the rule's own way with a short week: the week, each day, or not at all. */
+/** The spans a week's limit is held over, by the rule's own way with a short or a split week: the week, each day, or not at all. */
 function spansOf(context: Context, item: Case, bounds: Bounds, counts: boolean): Span[] {
-  if (!isShort(item)) return [{ date: null, bounds, positions: item.positions }];
-  switch (item.rule.shortWeek) {
+  const { rule, dates, positions } = item;
+  switch (spanOf(item)) {
+    case "WHOLE":
+      return [{ date: null, bounds, positions }];
     case "SKIP":
       return [];
     case "PER_DAY":
-      return eachDay(context, item, shareOf(bounds, 1 / fullDays(item.rule), counts));
+      return eachDay(context, item, shareOf(bounds, 1 / fullDays(rule), counts));
     case "PRORATE":
-      return [
-        {
-          date: null,
-          bounds: prorate(bounds, item.dates.length, fullDays(item.rule), counts),
-          positions: item.positions,
-        },
-      ];
+      return [{ date: null, bounds: prorate(bounds, dates.length, fullDays(rule), counts), positions }];
   }
 }
 
@@ -192,50 +141,21 @@ function eachDay({ places }: Context, item: Case, bounds: Bounds): Span[] {
   }));
 }
 
-const asItem = (context: Context, dish: CandidateDish, place: PlaceCandidates): MatchItem => ({
-  derived: dish.derived,
-  slot: place.place.slot,
-  labels: context.labels,
-});
+/** What a matcher means in a dish at a place; null when it does not mean it. */
+type Meaning = (dish: CandidateDish, place: PlaceCandidates) => MeantHere | null;
 
-/** A matcher is asked once per dish and slot. */
-function rememberMatch<T>(
-  context: Context,
-  judge: (item: MatchItem) => T,
-): (dish: CandidateDish, place: PlaceCandidates) => T {
-  const known = new Map<string, T>();
-  return (dish, place) => {
-    const key = `${dish.derived.dish.key}/${place.place.slot}`;
-    const found = known.get(key);
-    if (found !== undefined) return found;
-    const value = judge(asItem(context, dish, place));
-    known.set(key, value);
-    return value;
-  };
+function meaningOf({ rules: { tables } }: Context, matcher: Matcher): Meaning {
+  const table = tables.tableOf(matcher);
+  return ({ derived }, { place }) => table.at(tables.numberOf(derived, place.slot));
 }
 
 function matchMeasure(context: Context, matcher: Matcher): Measure {
   const known = context.matchMeasures.get(matcher);
   if (known !== undefined) return known;
-  const measure: Measure = rememberMatch(context, (item) => (matches(matcher, item) ? 1 : 0));
+  const meaning = meaningOf(context, matcher);
+  const measure: Measure = (dish, place) => (meaning(dish, place) === null ? 0 : 1);
   context.matchMeasures.set(matcher, measure);
   return measure;
-}
-
-const kindsIn = (matcher: Matcher, item: MatchItem): string[] => [
-  ...new Set(matchingIngredients(matcher, item).map(({ food }) => food.kind)),
-];
-
-/** The kind with the most grams among the matching ones not yet counted; of a dish with several, one is counted. */
-function kindMeasure(context: Context, matcher: Matcher, counted: ReadonlySet<string>): KindOf {
-  return rememberMatch(context, (item) => {
-    const grams = new Map<string, number>();
-    for (const { food, grams: amount } of matchingIngredients(matcher, item)) {
-      if (!counted.has(food.kind)) grams.set(food.kind, (grams.get(food.kind) ?? 0) + amount);
-    }
-    const [first] = [...grams].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
-    return first?.[0] ?? null;
-  });
 }
 
 function frequencyRows(context: Context, item: Case<RuleOf<"FREQUENCY">>): RuleRow[] {
@@ -263,6 +183,7 @@ function countRows(
   const { rule, ruleSet, child } = item;
   const common = { ruleSet, rule, childId: child.id, date, positions };
   const measure = matchMeasure(context, rule.matches);
+  const meaning = meaningOf(context, rule.matches);
   const atLeast = bounds.atLeast === undefined ? null : Math.ceil(bounds.atLeast - 1e-9);
   const atMost = bounds.atMost === undefined ? null : Math.floor(bounds.atMost + 1e-9);
   if (rule.counts === "ITEMS") return [{ ...common, row: "SUM", measure, atLeast, atMost }];
@@ -271,15 +192,15 @@ function countRows(
     row: "COUNT",
     counts: rule.counts,
     measure,
-    kindOf: kindMeasure(context, rule.matches, counted),
+    // The kind with the most grams among those not yet counted; of a dish with several, one is counted.
+    kindOf: (dish, place) => meaning(dish, place)?.kinds.find((kind) => !counted.has(kind)) ?? null,
     atLeast: atLeast ?? 0,
     atMost,
   };
   if (rule.counts === "DAYS" || atMost === null) return [count];
   // One kind per dish is counted, which would let a mixed dish past a maximum: under one, a dish may bring one kind only.
-  const mixed = rememberMatch(context, (matched) =>
-    kindsIn(rule.matches, matched).filter((kind) => !counted.has(kind)).length > 1 ? 1 : 0,
-  );
+  const mixed: Measure = (dish, place) =>
+    (meaning(dish, place)?.kinds.filter((kind) => !counted.has(kind)).length ?? 0) > 1 ? 1 : 0;
   return [count, { ...common, row: "SUM", measure: mixed, atLeast: null, atMost: 0 }];
 }
 
@@ -289,9 +210,10 @@ function countRows(
  * record. A short week shortens the window by its missing days.
  */
 function longWindowRows(context: Context, item: Case<RuleOf<"FREQUENCY">>): RuleRow[] {
-  const { brief, index, labels } = context;
+  const { brief, rules } = context;
   const { rule, child } = item;
-  if (isShort(item) && rule.shortWeek === "SKIP") return [];
+  if (spanOf(item) === "SKIP") return [];
+  const table = rules.tables.tableOf(rule.matches);
   const weeksBack = (date: string): number => Math.ceil(daysBetween(date, brief.weekStart) / 7);
   const earlier = rule.breaks
     ? []
@@ -299,15 +221,11 @@ function longWindowRows(context: Context, item: Case<RuleOf<"FREQUENCY">>): Rule
         (row) => row.childId === child.id && weeksBack(row.date) >= 1 && weeksBack(row.date) < rule.weeks,
       );
   const sightings = earlier.flatMap((row) => {
-    const dish = index.dish(row.dish);
+    const dish = rules.index.dish(row.dish);
     if (dish === undefined) return [];
-    const derived = index.derived(dish.key);
-    const seen = dish.slots
-      .map((slot) => ({ derived, slot, labels }))
-      .filter((asSlot) => matches(rule.matches, asSlot));
-    return seen.length === 0
-      ? []
-      : [{ date: row.date, kinds: seen.flatMap((asSlot) => kindsIn(rule.matches, asSlot)) }];
+    const derived = rules.index.derived(dish.key);
+    const seen = dish.slots.flatMap((slot) => table.at(rules.tables.numberOf(derived, slot)) ?? []);
+    return seen.length === 0 ? [] : [{ date: row.date, kinds: seen.flatMap(({ kinds }) => kinds) }];
   });
   const counted = new Set(rule.counts === "KINDS" ? sightings.flatMap((sighting) => sighting.kinds) : []);
   const before = {
@@ -329,32 +247,6 @@ function longWindowRows(context: Context, item: Case<RuleOf<"FREQUENCY">>): Rule
   return countRows(context, item, { date: null, bounds, positions: item.positions, counted });
 }
 
-/** Grams a matcher means in the item: the item as served for a clause about the whole dish, else its matching ingredients. */
-function gramsMeant(matcher: Matcher, item: MatchItem, portionGrams: number): number {
-  const clauses = matcher.anyOf.filter((clause) => matches({ anyOf: [clause] }, item));
-  if (clauses.length === 0) return 0;
-  const wholeItem = clauses.some((clause) => clause.wholly === true || !speaksOfIngredients(clause));
-  if (wholeItem) return portionGrams;
-  const scale = portionGrams / item.derived.grams;
-  return item.derived.ingredients
-    .filter((ingredient) => clauses.some((clause) => matchesIngredient(clause, ingredient, item.labels)))
-    .reduce((sum, ingredient) => sum + ingredient.grams * scale, 0);
-}
-
-function speaksOfIngredients(clause: Matcher["anyOf"][number]): boolean {
-  const fields = [
-    clause.allergens,
-    clause.groups,
-    clause.foods,
-    clause.kinds,
-    clause.origins,
-    clause.chokingClasses,
-    clause.forms,
-    clause.wholeGrain,
-  ];
-  return fields.some((field) => field !== undefined);
-}
-
 interface Span {
   readonly bounds: Bounds;
   readonly date: string | null;
@@ -365,9 +257,14 @@ interface Span {
  * A minimum is summed in figures rounded down, a maximum in figures rounded up: what the row says holds for the true sum.
  * `most` is what a maximum counts, where that is more than a minimum may.
  */
-function sumRows(item: Case, spans: readonly Span[], amount: Measure, most: Measure = amount): RuleRow[] {
-  const down: Measure = (dish, place) => Math.floor(amount(dish, place) * HUNDREDTHS + 1e-6);
-  const up: Measure = (dish, place) => Math.ceil(most(dish, place) * HUNDREDTHS - 1e-6);
+function sumRows(
+  item: Case,
+  spans: readonly Span[],
+  amount: Measure,
+  { most = amount, scale = HUNDREDTHS }: { most?: Measure; scale?: number } = {},
+): RuleRow[] {
+  const down: Measure = (dish, place) => Math.floor(amount(dish, place) * scale + 1e-6);
+  const up: Measure = (dish, place) => Math.ceil(most(dish, place) * scale - 1e-6);
   return spans.flatMap(({ bounds: { atLeast, atMost }, date, positions }): RuleRow[] => {
     const common = {
       ruleSet: item.ruleSet,
@@ -380,37 +277,39 @@ function sumRows(item: Case, spans: readonly Span[], amount: Measure, most: Meas
     return [
       ...(atLeast === undefined
         ? []
-        : [{ ...common, measure: down, atLeast: Math.ceil(atLeast * HUNDREDTHS - 1e-6), atMost: null }]),
+        : [{ ...common, measure: down, atLeast: Math.ceil(atLeast * scale - 1e-6), atMost: null }]),
       ...(atMost === undefined
         ? []
-        : [{ ...common, measure: up, atLeast: null, atMost: Math.floor(atMost * HUNDREDTHS + 1e-6) }]),
+        : [{ ...common, measure: up, atLeast: null, atMost: Math.floor(atMost * scale + 1e-6) }]),
     ];
   });
 }
 
-function amountRows(context: Context, item: Case<RuleOf<"AMOUNT">>): RuleRow[] {
-  const { rule } = item;
-  const amount: Measure = (dish, place) => gramsMeant(rule.matches, asItem(context, dish, place), dish.portion.grams);
-  const spans = rule.per === "BOX" ? eachDay(context, item, rule) : spansOf(context, item, rule, false);
-  return sumRows(item, spans, amount);
+/** Of what is known; an item under a maximum that lacks a figure is no candidate. */
+function amountMeasure({ rules: { tables } }: Context, unit: AmountUnit, matcher: Matcher): Measure {
+  const table = tables.tableOf(matcher);
+  return ({ derived, portion }, { place }) => table.amount(unit, tables.numberOf(derived, place.slot), portion.grams);
 }
 
-/** A bound above 1 can only be percent. */
-const fraction = (bound: number | undefined): number | undefined =>
-  bound !== undefined && bound > 1 ? bound / 100 : bound;
+/** Steps of a credit are eighths and quarters: thousandths hold them exactly. */
+const scaleOf = (unit: AmountUnit | "ITEMS"): number =>
+  unit === "GRAMS" || unit === "ML" || unit === "ITEMS" ? HUNDREDTHS : THOUSANDTHS;
+
+function amountRows(context: Context, item: Case<RuleOf<"AMOUNT">>): RuleRow[] {
+  const { rule } = item;
+  const spans = rule.per === "BOX" ? eachDay(context, item, rule) : spansOf(context, item, rule, false);
+  return sumRows(item, spans, amountMeasure(context, rule.unit, rule.matches), { scale: scaleOf(rule.unit) });
+}
 
 /** part / whole >= r as part - r x whole >= 0 over the week; only items of the whole count. */
 function shareRows(context: Context, item: Case<RuleOf<"SHARE">>): RuleRow[] {
   const { rule, positions } = item;
-  if (isShort(item) && rule.shortWeek === "SKIP") return [];
+  if (spanOf(item) === "SKIP") return [];
+  const { unit } = rule;
   const isWhole = matchMeasure(context, rule.whole);
   const measure = (matcher: Matcher): Measure => {
-    if (rule.unit === "ITEMS") {
-      const matched = matchMeasure(context, matcher);
-      return (dish, place) => matched(dish, place) * isWhole(dish, place);
-    }
-    return (dish, place) =>
-      isWhole(dish, place) === 0 ? 0 : gramsMeant(matcher, asItem(context, dish, place), dish.portion.grams);
+    const of = unit === "ITEMS" ? matchMeasure(context, matcher) : amountMeasure(context, unit, matcher);
+    return (dish, place) => (isWhole(dish, place) === 0 ? 0 : of(dish, place));
   };
   const part = measure(rule.part);
   const whole = measure(rule.whole);
@@ -418,29 +317,27 @@ function shareRows(context: Context, item: Case<RuleOf<"SHARE">>): RuleRow[] {
     (share: number): Measure =>
     (dish, place) =>
       part(dish, place) - share * whole(dish, place);
-  const least = fraction(rule.atLeast);
-  const most = fraction(rule.atMost);
+  const least = asFraction(rule.atLeast);
+  const most = asFraction(rule.atMost);
+  const held = (bounds: Bounds): Span[] => [{ bounds, date: null, positions }];
+  const scale = scaleOf(unit);
   return [
-    ...(least === undefined ? [] : sumRows(item, [{ bounds: { atLeast: 0 }, date: null, positions }], over(least))),
-    ...(most === undefined ? [] : sumRows(item, [{ bounds: { atMost: 0 }, date: null, positions }], over(most))),
+    ...(least === undefined ? [] : sumRows(item, held({ atLeast: 0 }), over(least), { scale })),
+    ...(most === undefined ? [] : sumRows(item, held({ atMost: 0 }), over(most), { scale })),
   ];
-}
-
-function amountOf(derived: DerivedDish, figures: "nutrients" | "nutrientsAtMost", nutrient: RuleNutrient): number {
-  if (nutrient === "FREE_SUGAR") return derived.freeSugarGrams;
-  return nutrient === "ADDED_SUGAR" ? derived.addedSugarGrams : (derived[figures][nutrient] ?? 0);
 }
 
 /** Null when the rule asks for a percentage of energy of something that has none. */
 function nutrientRows(context: Context, item: Case<RuleOf<"NUTRIENT">>): RuleRow[] | null {
   const { rule, dates } = item;
-  if (rule.per === "WEEK_MEAN" && isShort(item) && rule.shortWeek === "SKIP") return [];
+  const { tables } = context.rules;
+  if (rule.per === "WEEK_MEAN" && spanOf(item) === "SKIP") return [];
   const counted =
-    (figures: "nutrients" | "nutrientsAtMost"): Measure =>
-    ({ derived, portion }) =>
-      amountOf(derived, figures, rule.nutrient) * portion.scale;
-  const known = counted("nutrients");
-  const most = counted("nutrientsAtMost");
+    (figure: (has: NutrientIn) => number): Measure =>
+    ({ derived, portion }, { place }) =>
+      figure(tables.nutrient(rule.nutrient, tables.numberOf(derived, place.slot))) * portion.scale;
+  const known = counted((has) => has.known);
+  const most = counted((has) => has.most);
   const spans: Span[] =
     rule.per === "BOX" ? eachDay(context, item, rule) : [{ date: null, bounds: rule, positions: item.positions }];
   if (rule.as === "AMOUNT") {
@@ -448,10 +345,10 @@ function nutrientRows(context: Context, item: Case<RuleOf<"NUTRIENT">>): RuleRow
       ...span,
       bounds: shareOf(span.bounds, span.date === null ? dates.length : 1, false),
     }));
-    return sumRows(item, totals, known, most);
+    return sumRows(item, totals, known, { most });
   }
-  const factor = kcalPerGram[rule.nutrient];
-  if (factor === undefined) return null;
+  const factor = energyFactorOf(rule.nutrient);
+  if (factor === null) return null;
   const over =
     (amount: Measure, percent: number): Measure =>
     (dish, place) =>

@@ -33,11 +33,7 @@ function hasAllergen(clause: MatcherClause, { food, bought }: FlatIngredient, la
  * Whether one ingredient fits everything the clause says about ingredients: allergens, groups, foods, kinds, origins, choking
  * classes, forms, whole grain. A clause that says nothing about ingredients fits every one.
  */
-export function matchesIngredient(
-  clause: MatcherClause,
-  ingredient: FlatIngredient,
-  labels: readonly LabelBrief[],
-): boolean {
+function matchesIngredient(clause: MatcherClause, ingredient: FlatIngredient, labels: readonly LabelBrief[]): boolean {
   const { food, form } = ingredient;
   return (
     isStatedIn(clause.groups, food.group) &&
@@ -64,20 +60,47 @@ function matchesDish(clause: MatcherClause, { derived: { dish, processing }, slo
   );
 }
 
-/** True when any clause holds for the item: its dish fields for the dish, its ingredient fields for one ingredient or, wholly, for all. */
-export function matches(matcher: Matcher, item: MatchItem): boolean {
-  const { ingredients } = item.derived;
-  return matcher.anyOf.some((clause) => {
-    const fits = (ingredient: FlatIngredient): boolean => matchesIngredient(clause, ingredient, item.labels);
-    return matchesDish(clause, item) && (clause.wholly === true ? ingredients.every(fits) : ingredients.some(fits));
-  });
-}
-
-/** The ingredients a matcher selects in an item, for amounts and for counting kinds; empty when the item does not match. */
-export function matchingIngredients(matcher: Matcher, item: MatchItem): FlatIngredient[] {
-  const { ingredients } = item.derived;
-  const clauses = matcher.anyOf.filter((clause) => matches({ anyOf: [clause] }, item));
-  return ingredients.filter((ingredient) =>
-    clauses.some((clause) => matchesIngredient(clause, ingredient, item.labels)),
+/** Fields that speak of ingredients; `wholly` only says of how many. */
+function speaksOfIngredients(clause: MatcherClause): boolean {
+  return (
+    clause.allergens !== undefined ||
+    clause.groups !== undefined ||
+    clause.foods !== undefined ||
+    clause.kinds !== undefined ||
+    clause.origins !== undefined ||
+    clause.chokingClasses !== undefined ||
+    clause.forms !== undefined ||
+    clause.wholeGrain !== undefined
   );
 }
+
+/** What a matcher means in an item. */
+export interface Meant {
+  /** The ingredients it fits, each once, in the dish's order. */
+  readonly ingredients: readonly FlatIngredient[];
+  /** A clause about the dish alone, or one that says wholly, means the item as it is served. */
+  readonly wholeItem: boolean;
+}
+
+/** Null when no clause holds for the item: its dish fields for the dish, its ingredient fields for one ingredient or, wholly, for all. */
+export function meantBy(matcher: Matcher, item: MatchItem): Meant | null {
+  const { ingredients } = item.derived;
+  const fitting = new Set<FlatIngredient>();
+  let wholeItem = false;
+  for (const clause of matcher.anyOf) {
+    if (!matchesDish(clause, item)) continue;
+    const fits = ingredients.filter((ingredient) => matchesIngredient(clause, ingredient, item.labels));
+    if (clause.wholly === true ? fits.length < ingredients.length : fits.length === 0) continue;
+    for (const ingredient of fits) fitting.add(ingredient);
+    wholeItem ||= clause.wholly === true || !speaksOfIngredients(clause);
+  }
+  if (fitting.size === 0 && !wholeItem) return null;
+  return { ingredients: ingredients.filter((ingredient) => fitting.has(ingredient)), wholeItem };
+}
+
+/** True when the matcher means the item or anything in it. */
+export const matches = (matcher: Matcher, item: MatchItem): boolean => meantBy(matcher, item) !== null;
+
+/** The ingredients a matcher selects in an item, for counting kinds; empty when the item does not match. */
+export const matchingIngredients = (matcher: Matcher, item: MatchItem): readonly FlatIngredient[] =>
+  meantBy(matcher, item)?.ingredients ?? [];
