@@ -9,7 +9,8 @@ import {
 } from "../domain/calendar/school-calendar.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
-import type { FailureOf, InputIssue } from "./failures.js";
+import type { DocumentIssue } from "./document-text.js";
+import type { FailureOf } from "./failures.js";
 import { fromDate, toDate, todayIn } from "./local-day.js";
 import { readICalendar } from "./read-icalendar.js";
 import { administers, changeSchool, findSchool, type SchoolChange, type SchoolChanged } from "./school-days.js";
@@ -21,7 +22,7 @@ export interface LoadCalendar extends SchoolChange {
 }
 /** What loading a file would do, and the school as it stands. */
 export interface CalendarOffer extends Omit<CalendarChange, "warnings"> {
-  readonly warnings: readonly InputIssue[];
+  readonly warnings: readonly DocumentIssue[];
   readonly schoolId: string;
   readonly classes: readonly { readonly id: string; readonly name: string }[];
   /** To load the file with. */
@@ -33,7 +34,7 @@ export async function calendarChange(
   app: App,
   personId: string,
   { schoolId, calendar }: Pick<LoadCalendar, "schoolId" | "calendar">,
-): Promise<Result<CalendarOffer, FailureOf<"InvalidInput" | "SchoolNotFound" | "NotAppointed">>> {
+): Promise<Result<CalendarOffer, FailureOf<"DocumentRefused" | "SchoolNotFound" | "NotAppointed">>> {
   return app.db.asPerson(personId, async (tx) => {
     const found = await findSchool(schoolId)(tx);
     if (found === null) return fail({ kind: "SchoolNotFound" });
@@ -47,13 +48,17 @@ export async function calendarChange(
       schoolId: found,
       classes,
       seenRevision: revision,
-      warnings: change.warnings.map(asInputIssue),
+      warnings: change.warnings.map(asDocumentIssue),
     });
   });
 }
 
 /** Puts the file in place of whatever came from a file before; what was set by hand stays. */
-export const loadCalendar = (app: App, personId: string, input: LoadCalendar): SchoolChanged =>
+export const loadCalendar = (
+  app: App,
+  personId: string,
+  input: LoadCalendar,
+): SchoolChanged<FailureOf<"DocumentRefused">> =>
   changeSchool(
     app,
     { personId, action: "loadCalendar", key: input.idempotencyKey, input, seenRevision: input.seenRevision },
@@ -101,7 +106,7 @@ async function judgeFile(app: App, tx: Tx, schoolId: string, text: string) {
     select: { eventUid: true, schoolClassId: true, date: true, kind: true, title: true, endsAt: true },
   });
   const events = readICalendar(text, timeZone);
-  if (!events.ok) return fail(asInput(events.error));
+  if (!events.ok) return fail(refused(events.error));
   const settled = settleCalendar(
     events.value,
     {
@@ -111,7 +116,7 @@ async function judgeFile(app: App, tx: Tx, schoolId: string, text: string) {
     },
     todayIn(timeZone, app.now()),
   );
-  return settled.ok ? ok({ ...settled.value, classes }) : fail(asInput(settled.error));
+  return settled.ok ? ok({ ...settled.value, classes }) : fail(refused(settled.error));
 }
 
 async function replaceLoaded(tx: Tx, schoolId: string, { terms, days }: SchoolCalendar): Promise<void> {
@@ -129,13 +134,16 @@ async function replaceLoaded(tx: Tx, schoolId: string, { terms, days }: SchoolCa
   await tx.schoolDay.createMany({ data: days.map((day) => ({ ...day, schoolId, date: toDate(day.date) })) });
 }
 
-const asInput = (issues: readonly CalendarIssue[]): FailureOf<"InvalidInput"> => ({
-  kind: "InvalidInput",
-  issues: issues.map(asInputIssue),
+const refused = (issues: readonly CalendarIssue[]): FailureOf<"DocumentRefused"> => ({
+  kind: "DocumentRefused",
+  issues: issues.map(asDocumentIssue),
+  warnings: [],
 });
-/** Where a clerk finds it: the line of the file and the property. */
-const asInputIssue = ({ line, about, problem, fix }: CalendarIssue): InputIssue => ({
-  field: "calendar",
-  problem: line === null ? problem : `line ${line}, ${about}: ${problem}`,
-  fix,
+/** A property stands where a document has its path; what is about the whole file stands on its first line. */
+const asDocumentIssue = ({ line, about, problem, expected, nearest }: CalendarIssue): DocumentIssue => ({
+  path: about === "FILE" ? "" : about,
+  line: line ?? 1,
+  problem,
+  expected,
+  nearest: nearest ?? [],
 });

@@ -33,7 +33,7 @@ class Mistake extends Error {
   constructor(
     readonly about: string,
     readonly problem: string,
-    readonly fix: string,
+    readonly expected: string,
     readonly line?: number,
   ) {
     super(problem);
@@ -56,7 +56,7 @@ export function readICalendar(text: string, timeZone: string): Result<CalendarEv
         line: null,
         about: "FILE",
         problem: `has ${text.length} characters`,
-        fix: `Load at most ${MOST_CALENDAR_CHARACTERS}: one school year.`,
+        expected: `at most ${MOST_CALENDAR_CHARACTERS}: one school year`,
       },
     ]);
   const scanned = scanCalendar(text);
@@ -66,7 +66,7 @@ export function readICalendar(text: string, timeZone: string): Result<CalendarEv
     ...heads.flatMap((event) => event.issues),
     ...scanned.events.flatMap(issuesOfRules),
     ...(scanned.issues.length === 0 && scanned.events.length === 0
-      ? [{ line: null, about: "FILE", problem: "holds no event", fix: "Add a VEVENT for each term and special day." }]
+      ? [{ line: null, about: "FILE", problem: "holds no event", expected: "a VEVENT for each term and special day" }]
       : []),
   ];
   if (issues.length > 0) return fail(inOrder(issues));
@@ -77,7 +77,7 @@ export function readICalendar(text: string, timeZone: string): Result<CalendarEv
         line: null,
         about: "FILE",
         problem: `cannot be read${typeof parsed === "string" ? `: ${parsed}` : ""}`,
-        fix: "Export the calendar again as iCalendar (RFC 5545).",
+        expected: "an iCalendar file (RFC 5545), such as a calendar program exports",
       },
     ]);
   const series = new Map<string, ReadEvent[]>();
@@ -94,7 +94,7 @@ export function readICalendar(text: string, timeZone: string): Result<CalendarEv
         line: null,
         about: "FILE",
         problem: `has more than ${MOST_OCCURRENCES} occurrences`,
-        fix: "Load one school year.",
+        expected: "one school year",
       });
       break;
     }
@@ -122,24 +122,24 @@ function issuesOfRules(component: ComponentLines): CalendarIssue[] {
   });
 }
 
-function whatIsWrongWithRule(value: string): { problem: string; fix: string } | null {
-  const fix = "Write a rule of RFC 5545 that repeats by day, week, month or year, with UNTIL or COUNT.";
+function whatIsWrongWithRule(value: string): { problem: string; expected: string } | null {
+  const expected = "a rule of RFC 5545 by day, week, month or year, with UNTIL or COUNT";
   let rule: ICAL.Recur;
   try {
     rule = ICAL.Recur.fromString(value);
   } catch (error) {
-    return { problem: `cannot be read: ${(error as Error).message}`, fix };
+    return { problem: `cannot be read: ${(error as Error).message}`, expected };
   }
-  if (!FREQUENCIES.includes(rule.freq)) return { problem: `repeats ${String(rule.freq ?? "never")}`, fix };
+  if (!FREQUENCIES.includes(rule.freq)) return { problem: `repeats ${String(rule.freq ?? "never")}`, expected };
   const parts = Object.keys(rule.parts);
   const unread = parts.filter(
     (part) =>
       PARTS_NOT_READ.includes(part) || (part === "BYSETPOS" && (rule.freq === "DAILY" || rule.freq === "WEEKLY")),
   );
-  if (unread.length > 0) return { problem: `${unread.join(", ")} is not read with ${rule.freq}`, fix };
-  if (!(rule.interval >= 1 && rule.interval <= MOST_DAYS)) return { problem: `INTERVAL is ${rule.interval}`, fix };
+  if (unread.length > 0) return { problem: `${unread.join(", ")} is not read with ${rule.freq}`, expected };
+  if (!(rule.interval >= 1 && rule.interval <= MOST_DAYS)) return { problem: `INTERVAL is ${rule.interval}`, expected };
   if (rule.count === null && rule.until === null)
-    return { problem: "repeats without an end", fix: `Add UNTIL or COUNT, within ${MOST_YEARS} years.` };
+    return { problem: "repeats without an end", expected: `UNTIL or COUNT, within ${MOST_YEARS} years` };
   return null;
 }
 
@@ -150,11 +150,15 @@ function readSeries(members: readonly ReadEvent[], timeZone: string, issues: Cal
     try {
       return work();
     } catch (error) {
-      const { about, problem, fix, line } =
+      const { about, problem, expected, line } =
         error instanceof Mistake
           ? error
-          : new Mistake("VEVENT", `cannot be read: ${(error as Error).message}`, "Export the event again.");
-      issues.push({ line: line ?? lineOf(head.component, about), about, problem, fix });
+          : new Mistake(
+              "VEVENT",
+              `cannot be read: ${(error as Error).message}`,
+              "an event such as a calendar program exports",
+            );
+      issues.push({ line: line ?? lineOf(head.component, about), about, problem, expected });
       return null;
     }
   };
@@ -165,7 +169,7 @@ function readSeries(members: readonly ReadEvent[], timeZone: string, issues: Cal
       line: again.head.component.line,
       about: "UID",
       problem: `${again.head.uid} was given to the event on line ${master!.head.component.line} already`,
-      fix: "Give every event a UID of its own, and a changed day of a series its RECURRENCE-ID.",
+      expected: "a UID for each event, and RECURRENCE-ID for a changed day of a series",
     });
     return [];
   }
@@ -179,18 +183,18 @@ function readSeries(members: readonly ReadEvent[], timeZone: string, issues: Cal
       const { head, component } = member;
       const id = component.getFirstProperty("recurrence-id")!;
       if (id.getFirstParameter("range"))
-        throw new Mistake("RECURRENCE-ID", "changes all days from one on", "Write one event for each changed day.");
+        throw new Mistake("RECURRENCE-ID", "changes all days from one on", "an event for each changed day");
       const key = clock.read(component, "recurrence-id", id.getFirstValue() as ICAL.Time).key;
       if (master !== undefined && !times.delete(key))
         throw new Mistake(
           "RECURRENCE-ID",
           "is no day of the series",
-          "Name the beginning of one of its occurrences, as the series has it.",
+          "the beginning of one of its occurrences, as the series has it",
         );
       if (head.cancelled) return;
       const kind = head.kind ?? master?.head.kind ?? null;
       if (kind === null)
-        throw new Mistake("CATEGORIES", "does not say what the event is", "Say what kind of day it is.");
+        throw new Mistake("CATEGORIES", "does not say what the event is", "one of TERM, HOLIDAY, EARLY-FINISH, TRIP");
       const saysClasses = head.kind !== null || head.classes.length > 0;
       events.push({
         uid: head.uid,
@@ -271,7 +275,7 @@ function checkZone(component: ICAL.Component, property: string, tzid: string): v
     throw new Mistake(
       about,
       `is written in the zone ${tzid}, which the file does not define`,
-      "Export the calendar with its time zones (VTIMEZONE), or write the time in UTC.",
+      "a VTIMEZONE for it, or a time in UTC",
     );
   const changes = [
     ...zone.component.getAllSubcomponents("standard"),
@@ -280,9 +284,8 @@ function checkZone(component: ICAL.Component, property: string, tzid: string): v
   for (const change of changes)
     for (const rule of change.getAllProperties("rrule"))
       if ((rule.getFirstValue() as ICAL.Recur).freq !== "YEARLY")
-        throw new Mistake(about, `the zone ${tzid} does not change by the year`, "Export the calendar again.");
-  if (changes.length === 0)
-    throw new Mistake(about, `the zone ${tzid} has no offset`, "Give it STANDARD with TZOFFSETTO.");
+        throw new Mistake(about, `the zone ${tzid} does not change by the year`, "a VTIMEZONE whose RRULEs are YEARLY");
+  if (changes.length === 0) throw new Mistake(about, `the zone ${tzid} has no offset`, "STANDARD with TZOFFSETTO");
 }
 
 /** The recurrence set of one event: DTSTART, RRULE and RDATE without EXDATE (RFC 5545, section 3.8.5). */
@@ -293,7 +296,7 @@ function timesOf({ head, component }: ReadEvent, clock: Clock): ReadTime[] {
   const add = (time: ReadTime, about: string) => {
     times.set(time.key, time);
     if (times.size > MOST_OCCURRENCES)
-      throw new Mistake(about, `gives more than ${MOST_OCCURRENCES} occurrences`, "Load one school year.");
+      throw new Mistake(about, `gives more than ${MOST_OCCURRENCES} occurrences`, "one school year");
   };
   for (const property of component.getAllProperties("rrule"))
     for (const time of expand(property.getFirstValue() as ICAL.Recur, start))
@@ -301,9 +304,9 @@ function timesOf({ head, component }: ReadEvent, clock: Clock): ReadTime[] {
   for (const property of component.getAllProperties("rdate"))
     for (const time of property.getValues() as unknown[]) {
       if (!(time instanceof ICAL.Time))
-        throw new Mistake("RDATE", "names a period", "Write the days on which it takes place as well.");
+        throw new Mistake("RDATE", "names a period", "the days on which it takes place as well");
       if (time.isDate !== start.isDate)
-        throw new Mistake("RDATE", "is not written as DTSTART is", "Write both as days, or both with a time.");
+        throw new Mistake("RDATE", "is not written as DTSTART is", "both as days, or both with a time");
       add(clock.read(component, "rdate", time), "RDATE");
     }
   for (const property of component.getAllProperties("exdate"))
@@ -320,7 +323,7 @@ function timesOf({ head, component }: ReadEvent, clock: Clock): ReadTime[] {
     throw new Mistake(
       propertiesOf(head.component, "RRULE").length > 0 ? "RRULE" : "RDATE",
       `goes on until ${late.date} or later`,
-      `Let it end within ${MOST_YEARS} years of ${first.date}.`,
+      `an end within ${MOST_YEARS} years of ${first.date}`,
     );
   return [...times.values()];
 }
@@ -346,7 +349,7 @@ function expand(rule: ICAL.Recur, start: ICAL.Time): ICAL.Time[] {
     throw new Mistake(
       "RRULE",
       found.length === 0 ? "is met by no day" : `goes on for more than ${MOST_YEARS} years`,
-      `Let it end within ${MOST_YEARS} years of DTSTART with UNTIL or COUNT.`,
+      `UNTIL or COUNT that end it within ${MOST_YEARS} years of DTSTART`,
     );
   }
 }
@@ -357,23 +360,22 @@ function occurrenceOf({ component }: ReadEvent, kind: CalendarKind, begins: Read
   const end = component.getFirstPropertyValue("dtend") as ICAL.Time | null;
   const lasts = component.getFirstPropertyValue("duration") as ICAL.Duration | null;
   if (end && end.isDate !== start.isDate)
-    throw new Mistake("DTEND", "is not written as DTSTART is", "Write both as days, or both with a time.");
+    throw new Mistake("DTEND", "is not written as DTSTART is", "both as days, or both with a time");
   if (begins.instant === null) {
-    if (kind === "EARLY_FINISH")
-      throw new Mistake("DTSTART", "gives no time", "Let an early finish begin when school ends: DTSTART with a time.");
+    if (kind === "EARLY_FINISH") throw new Mistake("DTSTART", "gives no time", "the time when school ends");
     const seconds = lasts?.toSeconds() ?? 0;
     if (seconds % 86_400 !== 0)
-      throw new Mistake("DURATION", "is not whole days", "Give days or weeks to an event of whole days.");
+      throw new Mistake("DURATION", "is not whole days", "days or weeks, as DTSTART is a day");
     const first = clock.read(component, "dtstart", start).date;
     const days = end ? daysBetween(first, clock.read(component, "dtend", end).date) : lasts ? seconds / 86_400 : 1;
     if (days < 1)
       throw new Mistake(
         end ? "DTEND" : "DURATION",
         end ? "is not after DTSTART" : "is less than a day",
-        "For whole days DTEND is the day after the last one; leave it out for a single day.",
+        "the day after the last one; nothing for a single day",
       );
     if (days > MOST_DAYS)
-      throw new Mistake(end ? "DTEND" : "DURATION", `makes it ${days} days long`, `Write at most ${MOST_DAYS} days.`);
+      throw new Mistake(end ? "DTEND" : "DURATION", `makes it ${days} days long`, `at most ${MOST_DAYS} days`);
     return { firstDay: begins.date, lastDay: addDays(begins.date, days - 1), startsAt: null };
   }
   if (kind === "TERM" || kind === "HOLIDAY")
@@ -381,16 +383,16 @@ function occurrenceOf({ component }: ReadEvent, kind: CalendarKind, begins: Read
       "DTSTART",
       "gives a time",
       kind === "TERM"
-        ? "Write a term as whole days: DTSTART;VALUE=DATE:YYYYMMDD."
-        : "Write a holiday as whole days, DTSTART;VALUE=DATE:YYYYMMDD; where school only ends earlier, use EARLY-FINISH.",
+        ? "whole days: DTSTART;VALUE=DATE:YYYYMMDD"
+        : "whole days, DTSTART;VALUE=DATE:YYYYMMDD, or EARLY-FINISH where school only ends earlier",
     );
   const began = clock.read(component, "dtstart", start).instant ?? 0;
   const milliseconds = end
     ? (clock.read(component, "dtend", end).instant ?? 0) - began
     : (lasts?.toSeconds() ?? 0) * 1000;
-  if (milliseconds < 0) throw new Mistake("DTEND", "is before DTSTART", "Let it end after it begins.");
+  if (milliseconds < 0) throw new Mistake("DTEND", "is before DTSTART", "an end after the beginning");
   if (milliseconds > MOST_DAYS * 86_400_000)
-    throw new Mistake(end ? "DTEND" : "DURATION", "makes it longer than a year", `Write at most ${MOST_DAYS} days.`);
+    throw new Mistake(end ? "DTEND" : "DURATION", "makes it longer than a year", `at most ${MOST_DAYS} days`);
   const { date, time } = clock.atSchool(begins.instant);
   // An early finish begins when school ends; how long it lasts says nothing.
   if (kind === "EARLY_FINISH") return { firstDay: date, lastDay: date, startsAt: time };

@@ -15,7 +15,7 @@ import { queueRecheck, recheckNow, touching } from "./recheck.js";
 export type SchoolChangeFailure = FailureOf<
   "InvalidInput" | "SchoolNotFound" | "NotAppointed" | "RevisionPassed" | "KeyReused"
 >;
-export type SchoolChanged = Promise<Result<{ schoolId: string }, SchoolChangeFailure>>;
+export type SchoolChanged<E = never> = Promise<Result<{ schoolId: string }, SchoolChangeFailure | E>>;
 
 export interface SchoolChange {
   readonly idempotencyKey: string;
@@ -29,13 +29,13 @@ export async function administers(tx: Tx, schoolId: string): Promise<boolean> {
 }
 
 /** The shape of every change to a school: known, appointed, not overtaken, then one more revision and its boxes rechecked. */
-export async function changeSchool(
+export async function changeSchool<E = never>(
   app: App,
   attempt: Attempt & { readonly seenRevision: number },
   find: (tx: Tx) => Promise<string | null>,
-  work: (tx: Tx, schoolId: string) => Promise<Result<Pick<Audited, "action" | "details">, SchoolChangeFailure>>,
-): SchoolChanged {
-  const changed = await once<{ schoolId: string }, SchoolChangeFailure>(app, attempt, async (tx) => {
+  work: (tx: Tx, schoolId: string) => Promise<Result<Pick<Audited, "action" | "details">, SchoolChangeFailure | E>>,
+): SchoolChanged<E> {
+  const changed = await once<{ schoolId: string }, SchoolChangeFailure | E>(app, attempt, async (tx) => {
     const schoolId = await find(tx);
     if (schoolId === null) return fail({ kind: "SchoolNotFound" });
     if (!(await administers(tx, schoolId))) return fail({ kind: "NotAppointed" });

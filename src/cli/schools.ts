@@ -11,6 +11,7 @@ import type { App } from "../app/app.js";
 import type { Failure } from "../app/failures.js";
 import { calendarChange, loadCalendar, type CalendarOffer } from "../app/load-calendar.js";
 import { MOST_CALENDAR_CHARACTERS } from "../app/read-icalendar.js";
+import { sayIssue } from "../app/say.js";
 import { readConfig } from "../config.js";
 import { appointByOperator } from "../database/appoint-by-operator.js";
 import { findSchoolByName } from "../database/school.js";
@@ -134,18 +135,15 @@ function sayChange({ classes, added, changed, removed, unchanged, setByHand, war
     ),
     ...list("Removed", removed.map(sayEntry)),
     ...list("Left as set by hand", setByHand.map(sayEntry)),
-    ...list(
-      "Look at",
-      warnings.map(({ problem, fix }) => `${problem}. ${fix}`),
-    ),
+    ...list("Look at", warnings.map(sayIssue)),
     `${unchanged} unchanged.`,
   ];
 }
 
 function linesOf(failure: Failure): string[] {
   if (failure.kind === "NotAppointed") return ["That person does not administer this school."];
-  if (failure.kind === "InvalidInput")
-    return ["Nothing was loaded.", ...failure.issues.map(({ problem, fix }) => `  ${problem}. ${fix}`)];
+  if (failure.kind === "DocumentRefused")
+    return ["Nothing was loaded.", ...failure.issues.map((issue) => `  ${sayIssue(issue)}`)];
   return [`Nothing was loaded: ${failure.kind}. Try again.`];
 }
 

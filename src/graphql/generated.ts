@@ -488,10 +488,10 @@ export type CalendarChange = {
   readonly setByHand: ReadonlyArray<CalendarEntry>;
   readonly unchanged: Scalars['Int']['output'];
   /** Would be loaded all the same; somebody should look at it. */
-  readonly warnings: ReadonlyArray<InputIssue>;
+  readonly warnings: ReadonlyArray<DocumentIssue>;
 };
 
-export type CalendarChangeResult = CalendarChange | InvalidInput | NotAppointed | SchoolNotFound;
+export type CalendarChangeResult = CalendarChange | DocumentRefused | NotAppointed | SchoolNotFound;
 
 /** Something of a school's calendar; days in a row that say the same are one entry. */
 export type CalendarEntry = {
@@ -1516,7 +1516,7 @@ export type LoadCalendarInput = {
   readonly seenRevision: Scalars['Int']['input'];
 };
 
-export type LoadCalendarResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
+export type LoadCalendarResult = DocumentRefused | InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
 
 export type LoadRuleSetInput = {
   /** JSON or YAML text in the format noonpail-rule-set/1, at most 200 kB over HTTP. */
@@ -3688,7 +3688,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
   ;
   CalendarChangeResult:
     | ( CalendarChangeRow & { __typename: 'CalendarChange' } )
-    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( DocumentRefused & { __typename: 'DocumentRefused' } )
     | ( NotAppointed & { __typename: 'NotAppointed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
   ;
@@ -3750,6 +3750,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
   ;
   LoadCalendarResult:
+    | ( DocumentRefused & { __typename: 'DocumentRefused' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( NotAppointed & { __typename: 'NotAppointed' } )
@@ -5052,12 +5053,12 @@ export type CalendarChangeResolvers<ContextType = GraphqlContext, ParentType ext
   seenRevision?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   setByHand?: Resolver<ReadonlyArray<ResolversTypes['CalendarEntry']>, ParentType, ContextType>;
   unchanged?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
-  warnings?: Resolver<ReadonlyArray<ResolversTypes['InputIssue']>, ParentType, ContextType>;
+  warnings?: Resolver<ReadonlyArray<ResolversTypes['DocumentIssue']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type CalendarChangeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CalendarChangeResult'] = ResolversParentTypes['CalendarChangeResult']> = {
-  __resolveType: TypeResolveFn<'CalendarChange' | 'InvalidInput' | 'NotAppointed' | 'SchoolNotFound', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'CalendarChange' | 'DocumentRefused' | 'NotAppointed' | 'SchoolNotFound', ParentType, ContextType>;
 };
 
 export type CalendarEntryResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CalendarEntry'] = ResolversParentTypes['CalendarEntry']> = {
@@ -5607,7 +5608,7 @@ export type LeftoverResolvers<ContextType = GraphqlContext, ParentType extends R
 };
 
 export type LoadCalendarResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LoadCalendarResult'] = ResolversParentTypes['LoadCalendarResult']> = {
-  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'DocumentRefused' | 'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
 };
 
 export type LoadRuleSetPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LoadRuleSetPayload'] = ResolversParentTypes['LoadRuleSetPayload']> = {

@@ -3,6 +3,7 @@ import { isOwnKey } from "../../shared/own-catalogue.js";
 import { recordAllergy, removeAllergy } from "../app/allergies.js";
 import { mendingOffer, mendWeek } from "../app/mend-week.js";
 import { sayBlock } from "../app/say.js";
+import type { FailureOf } from "../app/failures.js";
 import { removeSchoolDay, setFacility, setSchoolDay, type SchoolChangeFailure } from "../app/school-days.js";
 import { readBoxesOfChild } from "../database/week.js";
 import type { Result } from "../domain/result.js";
@@ -22,7 +23,7 @@ const NO_CLASS = "00000000-0000-0000-0000-000000000000";
 const classOf = (id: string | null | undefined) => (id == null ? null : (localId("SchoolClass", id) ?? NO_CLASS));
 
 /** The school as it is after a change. */
-export async function schoolPayload<F extends SchoolChangeFailure>(
+export async function schoolPayload<F extends SchoolChangeFailure | FailureOf<"DocumentRefused">>(
   context: GraphqlContext,
   changed: Result<{ schoolId: string }, F>,
 ) {

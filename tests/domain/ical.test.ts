@@ -396,9 +396,9 @@ describe("a file that cannot be taken", () => {
   it.each(cases)("%s", (_, text, expected) => {
     const issues = issuesOf(text);
     expect(issues.map(({ line, about }) => [line, about])).toEqual(expected);
-    for (const { problem, fix } of issues) {
+    for (const { problem, expected: instead } of issues) {
       expect(problem.length).toBeGreaterThan(5);
-      expect(fix).toMatch(/\.$/);
+      expect(instead.length).toBeGreaterThan(5);
     }
   });
 

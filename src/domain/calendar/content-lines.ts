@@ -25,7 +25,9 @@ export interface CalendarIssue {
   /** A property such as DTSTART, or FILE. */
   readonly about: string;
   readonly problem: string;
-  readonly fix: string;
+  readonly expected: string;
+  /** Words that would do and look most like the one that stands there. */
+  readonly nearest?: readonly string[];
 }
 
 export interface ScannedCalendar {
@@ -50,7 +52,7 @@ export function scanCalendar(text: string): ScannedCalendar {
         line,
         about: "FILE",
         problem: `"${shown(unfolded)}" is no content line`,
-        fix: "Write NAME:value, and begin a line that goes on with a space.",
+        expected: "NAME:value; a line that goes on begins with a space",
       });
       continue;
     }
@@ -65,7 +67,7 @@ export function scanCalendar(text: string): ScannedCalendar {
             line,
             about: "BEGIN",
             problem: `the file begins with ${shown(value)}`,
-            fix: "Begin with BEGIN:VCALENDAR.",
+            expected: "BEGIN:VCALENDAR",
           });
       }
       open.push({ name: component, line, properties: [] });
@@ -78,7 +80,7 @@ export function scanCalendar(text: string): ScannedCalendar {
           problem: closed
             ? `${closed.name}, begun on line ${closed.line}, is not closed before END:${shown(value)}`
             : `END:${shown(value)} closes nothing`,
-          fix: "Close every BEGIN with its own END.",
+          expected: "an END for every BEGIN, the innermost first",
         });
         return { events, zones, issues };
       }
@@ -92,14 +94,14 @@ export function scanCalendar(text: string): ScannedCalendar {
           line,
           about: property,
           problem: "stands outside the calendar",
-          fix: "Put it between BEGIN:VCALENDAR and END:VCALENDAR.",
+          expected: "everything between BEGIN:VCALENDAR and END:VCALENDAR",
         });
     }
   }
   for (const { name, line } of open)
-    issues.push({ line, about: "BEGIN", problem: `${name} is not closed`, fix: `Add END:${name}.` });
+    issues.push({ line, about: "BEGIN", problem: `${name} is not closed`, expected: `END:${name}` });
   if (calendars === 0)
-    issues.push({ line: null, about: "FILE", problem: "is no iCalendar file", fix: "Begin with BEGIN:VCALENDAR." });
+    issues.push({ line: null, about: "FILE", problem: "is no iCalendar file", expected: "BEGIN:VCALENDAR" });
   return { events, zones, issues };
 }
 

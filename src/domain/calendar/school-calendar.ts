@@ -1,4 +1,5 @@
 /** From the events of a calendar file to a school's terms and days, beside what stands there already. */
+import { nearest } from "../nearest.js";
 import { fail, ok, type Result } from "../result.js";
 import type { CalendarIssue } from "./content-lines.js";
 import { addDays, daysBetween } from "./dates.js";
@@ -113,15 +114,18 @@ export function settleCalendar(
           line,
           about: "CATEGORIES",
           problem: `there is no class "${name}" at this school`,
-          fix: `Use one of ${standing.classes.map((entry) => entry.name).join(", ") || "its classes, once it has any"}.`,
+          expected: standing.classes.map((entry) => entry.name).join(", ") || "no class: the school has none yet",
+          nearest: nearest(name, [...classIds.keys()]).flatMap((key) =>
+            standing.classes.flatMap((entry) => (entry.name.toLowerCase() === key ? [entry.name] : [])),
+          ),
         });
     }
     for (const { firstDay, lastDay, startsAt } of event.occurrences) {
       if (!inSomeTerm(firstDay, lastDay)) {
         const problem = `${spanOf(firstDay, lastDay)} lies in no term`;
         const out = { line, about: "DTSTART", problem };
-        if (kind === "HOLIDAY") warnings.push({ ...out, fix: "No day depends on it, unless the date is wrong." });
-        else issues.push({ ...out, fix: "Add the term to the file, or put the date right." });
+        if (kind === "HOLIDAY") warnings.push({ ...out, expected: "days of a term; no box depends on this one" });
+        else issues.push({ ...out, expected: "a day within one of the terms" });
       }
       for (const schoolClassId of scopes)
         for (let date = firstDay; date <= lastDay; date = addDays(date, 1)) {
@@ -139,7 +143,7 @@ export function settleCalendar(
               line,
               about: "DTSTART",
               problem: `${date} is said to be something else by the event on line ${other.line}`,
-              fix: "Keep one of the two events for that day.",
+              expected: "one of the two for that day",
             });
           else if (!days.has(`${place}@${kind}`)) days.set(`${place}@${kind}`, { ...day, line });
           if (days.size > MOST_DAYS) {
@@ -147,7 +151,7 @@ export function settleCalendar(
               line,
               about: "FILE",
               problem: `gives more than ${MOST_DAYS} days`,
-              fix: "Load one school year.",
+              expected: "one school year",
             });
             return fail(inOrder(issues));
           }
@@ -168,7 +172,7 @@ export function settleCalendar(
       line: null,
       about: "FILE",
       problem: `the running term ${gone.name} is not in it and goes`,
-      fix: "A file holds the whole calendar: add the running term, unless it is over.",
+      expected: "the whole calendar, the running term with it, unless it is over",
     });
   const before = entriesOf({
     terms: standing.terms.filter(({ eventUid }) => eventUid !== null),
@@ -210,14 +214,14 @@ function settleTerms(
             line,
             about: "DTSTART",
             problem: `${title} is left out: ${own.name}, ${spanOf(own.firstDay, own.lastDay)}, was set by hand`,
-            fix: "Remove that term to let the file say it.",
+            expected: "no term set by hand at that time (removeTerm), if the file is to say it",
           });
       } else if (other)
         issues.push({
           line,
           about: "DTSTART",
           problem: `${title} overlaps ${other.name}, ${spanOf(other.firstDay, other.lastDay)}, of line ${other.line}`,
-          fix: "Terms follow one another; DTEND is the day after the last one.",
+          expected: "terms one after the other; DTEND is the day after the last one",
         });
       else terms.push({ ...term, line });
     }

@@ -2,6 +2,7 @@
  * What an event of a school's calendar file says before anybody looks at the clock: its kind, its classes, its title.
  * RFC 5545 leaves the words of CATEGORIES free; ours are TERM, HOLIDAY, EARLY-FINISH, TRIP and CLASS:name.
  */
+import { nearest } from "../nearest.js";
 import type { CalendarIssue, ComponentLines, ContentLine } from "./content-lines.js";
 import { isCalendarDate } from "./dates.js";
 
@@ -31,6 +32,7 @@ export const USUAL_TITLES: Readonly<Record<CalendarKind, string>> = {
   EARLY_FINISH: "School ends early",
   TRIP: "Trip",
 };
+const KIND_KEYS = Object.keys(kinds).map((word) => word.toLowerCase());
 const KIND_WORDS = Object.keys(kinds).join(", ");
 const CLASS = /^CLASS:(.*)$/is;
 const LONGEST_TITLE = 80;
@@ -52,42 +54,41 @@ export const lineOf = (component: ComponentLines, name: string): number =>
 /** Reads the texts of one event and complains of everything in it that can be seen without a clock. */
 export function readEventHead(component: ComponentLines): { head: EventHead; issues: readonly CalendarIssue[] } {
   const issues: CalendarIssue[] = [];
-  const complain = (about: string, problem: string, fix: string, line = lineOf(component, about)) =>
-    issues.push({ line, about, problem, fix });
+  const complain = (about: string, problem: string, expected: string, line = lineOf(component, about)) =>
+    issues.push({ line, about, problem, expected });
   const text = (name: string) => {
     const [property] = propertiesOf(component, name);
     return property === undefined ? null : plainTextOf(property.value);
   };
   for (const name of ONLY_ONCE)
     for (const again of propertiesOf(component, name).slice(1))
-      complain(name, "comes twice in one event", "Keep one of them.", again.line);
+      complain(name, "comes twice in one event", "one of them", again.line);
 
   const uid = text("UID") ?? "";
-  if (uid === "") complain("UID", "is missing", "Give every event a UID that never changes.");
-  else if (uid.length > LONGEST_UID)
-    complain("UID", `has ${uid.length} characters`, `Give one of at most ${LONGEST_UID}.`);
-  if (propertiesOf(component, "DTSTART").length === 0) complain("DTSTART", "is missing", "Say when it begins.");
+  if (uid === "") complain("UID", "is missing", "a UID of its own that never changes");
+  else if (uid.length > LONGEST_UID) complain("UID", `has ${uid.length} characters`, `at most ${LONGEST_UID}`);
+  if (propertiesOf(component, "DTSTART").length === 0)
+    complain("DTSTART", "is missing", "the day or time at which it begins");
   if (propertiesOf(component, "DTEND").length > 0 && propertiesOf(component, "DURATION").length > 0)
-    complain("DURATION", "stands beside DTEND", "Give one of them.");
+    complain("DURATION", "stands beside DTEND", "one of them");
   for (const name of DATED)
     for (const property of propertiesOf(component, name))
       for (const value of property.value.split(",")) {
         const wrong = whatIsWrongWithDate(value.trim());
-        if (wrong !== null) complain(name, wrong, "Write YYYYMMDD or YYYYMMDDTHHMMSS.", property.line);
+        if (wrong !== null) complain(name, wrong, "YYYYMMDD or YYYYMMDDTHHMMSS", property.line);
       }
   for (const { value, line } of propertiesOf(component, "DURATION")) {
-    if (!duration.test(value.trim())) complain("DURATION", `"${value}" is no duration`, "Write one like P5D.", line);
-    else if (value.startsWith("-")) complain("DURATION", "is negative", "Write how long it lasts.", line);
+    if (!duration.test(value.trim()))
+      complain("DURATION", `"${value}" is no duration`, "one such as P5D or PT6H", line);
+    else if (value.startsWith("-")) complain("DURATION", "is negative", "how long it lasts", line);
   }
   for (const { line, value } of propertiesOf(component, "RECURRENCE-ID"))
-    if (value.includes(","))
-      complain("RECURRENCE-ID", "names several days", "Write one event for each changed day.", line);
+    if (value.includes(",")) complain("RECURRENCE-ID", "names several days", "an event for each changed day", line);
 
   const title = text("SUMMARY")?.replace(/\s+/g, " ").trim() ?? "";
-  if (title.length > LONGEST_TITLE)
-    complain("SUMMARY", `has ${title.length} characters`, `Give a title of at most ${LONGEST_TITLE}.`);
+  if (title.length > LONGEST_TITLE) complain("SUMMARY", `has ${title.length} characters`, `at most ${LONGEST_TITLE}`);
   if (/[\p{Cc}\p{Cs}]/u.test(title + uid))
-    complain("SUMMARY", "holds control characters", "Take them out of SUMMARY and UID.");
+    complain("SUMMARY", "holds control characters", "text without them in SUMMARY and UID");
 
   const words = propertiesOf(component, "CATEGORIES").flatMap(({ value, line }) =>
     textsOf(value).map((word) => ({ word, line })),
@@ -99,15 +100,22 @@ export function readEventHead(component: ComponentLines): { head: EventHead; iss
     const kind = kinds[word.toUpperCase()];
     if (ofClass) classes.push((ofClass[1] ?? "").trim());
     else if (kind !== undefined) said.push(kind);
-    else complain("CATEGORIES", `"${word}" is unknown`, `Use one of ${KIND_WORDS}, and CLASS:name for a class.`, line);
+    else
+      issues.push({
+        line,
+        about: "CATEGORIES",
+        problem: `"${word}" is unknown`,
+        expected: `${KIND_WORDS}, or CLASS:name for a class`,
+        nearest: nearest(word, KIND_KEYS).map((key) => key.toUpperCase()),
+      });
   }
   const kind = said[0] ?? null;
   const changesOneDay = propertiesOf(component, "RECURRENCE-ID").length > 0;
-  if (new Set(said).size > 1) complain("CATEGORIES", `says ${said.join(" and ")}`, `Use one of ${KIND_WORDS}.`);
+  if (new Set(said).size > 1) complain("CATEGORIES", `says ${said.join(" and ")}`, `one of ${KIND_WORDS}`);
   if (kind === null && !(changesOneDay && words.length === 0) && !words.some(({ word }) => !CLASS.test(word)))
-    complain("CATEGORIES", "does not say what the event is", `Use one of ${KIND_WORDS}.`);
+    complain("CATEGORIES", "does not say what the event is", `one of ${KIND_WORDS}`);
   if (kind === "TERM" && classes.length > 0)
-    complain("CATEGORIES", "gives a term to a class", "Terms are the whole school's; leave CLASS out.");
+    complain("CATEGORIES", "gives a term to a class", "no CLASS: terms are the whole school's");
   return {
     head: {
       component,
