@@ -10,7 +10,7 @@ import type { DerivedDish } from "../catalogue/derive.js";
 import type { HoldingCase } from "../week.js";
 import type { CompiledRuleSets, MatcherTable } from "./compile.js";
 import { rulesOverWeek, type RuleOverWeek, type RuleRests } from "./in-force.js";
-import { asFraction, fullDays, shareOf, weekSpan, type Bounds } from "./limits.js";
+import { asFraction, shareOf, weekPart, weekSpan, type Bounds } from "./limits.js";
 import { energyFactorOf, nutrientUnitOf, type NutrientUnit } from "./nutrient-in.js";
 
 /** A dish in a box; an item of a `BoxPlan` is one. */
@@ -191,12 +191,10 @@ function weekSpans(subject: Case, bounds: Bounds, counts: boolean): Span[] | nul
   switch (weekSpan(rule, days.length, over.isSplit)) {
     case "WHOLE":
       return [{ date: null, days, bounds }];
-    case "PRORATE": {
-      const part = Math.min(1, days.length / fullDays(rule));
-      return [{ date: null, days, bounds: shareOf(bounds, part, counts) }];
-    }
+    case "PRORATE":
+      return [{ date: null, days, bounds: shareOf(bounds, weekPart(rule, days.length), counts) }];
     case "PER_DAY":
-      return eachDay(subject, shareOf(bounds, 1 / fullDays(rule), counts));
+      return eachDay(subject, shareOf(bounds, weekPart(rule, days.length) / days.length, counts));
     case "SKIP":
       return null;
   }
@@ -315,7 +313,7 @@ function judgeLongWindow(subject: Case<RuleOf<"FREQUENCY">>): RuleJudgement[] {
     return here.length === 0 ? [] : [{ date, kinds: here.flatMap(({ kinds }) => kinds) }];
   });
   const isComplete = new Set(earlier.map(({ date }) => weeksBack(date))).size === rule.weeks - 1;
-  const part = Math.min(1, days.length / fullDays(rule));
+  const part = weekPart(rule, days.length);
   const bounds = shareOf(rule, (rule.weeks - 1 + part) / rule.weeks, true);
   return judgeSpans(subject, [{ date: null, days, bounds }], rule.counts, (span) => {
     const now = countIn(table, rule.counts, span.days);
@@ -387,12 +385,9 @@ function judgeShare(subject: Case<RuleOf<"SHARE">>): RuleJudgement[] {
       return judgement(subject, { ...facts, ...(whole.unknown.length > 0 ? missing : nothing) });
     }
     const known = part.amount / whole.amount;
-    // More of the whole than is known makes the share smaller: a maximum that looks broken then need not be.
-    if (whole.unknown.length > 0 && isOver(known, bounds.atMost) && !isUnder(known, bounds.atLeast)) {
-      const foods = [...new Set(whole.unknown)];
-      return judgement(subject, { ...facts, state: "NOT_KNOWN", reason: "FIGURE_MISSING", foods, found: known });
-    }
-    return holdAgainst(subject, span, "SHARE", { known, unsureLeast: whole.unknown, unsureMost: part.unknown });
+    // What is unknown in the whole alone can only lower the share, what is unknown in both only raise it.
+    const lowering = whole.unknown.filter((food) => !part.unknown.includes(food));
+    return holdAgainst(subject, span, "SHARE", { known, unsureLeast: lowering, unsureMost: part.unknown });
   });
 }
 
