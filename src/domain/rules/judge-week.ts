@@ -161,22 +161,26 @@ interface Measured {
   readonly unsureMost?: readonly string[];
 }
 
+/** Foods without whose figures these limits cannot be said to be kept. */
+function unsureFoods({ atLeast, atMost }: Bounds, m: Pick<Measured, "unsureLeast" | "unsureMost">): readonly string[] {
+  const least = atLeast === undefined ? none : (m.unsureLeast ?? none);
+  const most = atMost === undefined ? none : (m.unsureMost ?? none);
+  return least.length + most.length === 0 ? none : [...new Set([...least, ...most])];
+}
+
 /** A figure against its limits. What breaks a limit whatever the missing figures are is NOT_MET. */
 function holdAgainst(subject: Case, { date, bounds }: Omit<Span, "days">, unit: JudgedUnit, m: Measured) {
   const most = m.most ?? m.known;
   const facts = { date, unit, ...limitsOf(bounds) };
   if (isUnder(m.known, bounds.atLeast)) return judgement(subject, { ...facts, state: "NOT_MET", found: m.known });
   if (isOver(most, bounds.atMost)) return judgement(subject, { ...facts, state: "NOT_MET", found: most });
-  const foods = [
-    ...(bounds.atLeast === undefined ? none : (m.unsureLeast ?? none)),
-    ...(bounds.atMost === undefined ? none : (m.unsureMost ?? none)),
-  ];
+  const foods = unsureFoods(bounds, m);
   if (foods.length === 0) return judgement(subject, { ...facts, state: "MET", found: m.known });
   return judgement(subject, {
     ...facts,
     state: "NOT_KNOWN",
     reason: "FIGURE_MISSING",
-    foods: [...new Set(foods)],
+    foods,
     found: m.known,
   });
 }
@@ -378,16 +382,17 @@ function judgeShare(subject: Case<RuleOf<"SHARE">>): RuleJudgement[] {
         : sumAmounts(table, unit, wholes);
     const part = sum(partTable);
     const whole = sum(wholeTable);
-    const facts = { unit: "SHARE", ...limitsOf(bounds) } as const;
-    if (whole.amount <= 0) {
-      const missing = { state: "NOT_KNOWN", reason: "FIGURE_MISSING", foods: [...new Set(whole.unknown)] } as const;
-      const nothing = { state: "NOT_APPLICABLE", reason: "NOTHING_TO_MEASURE" } as const;
-      return judgement(subject, { ...facts, ...(whole.unknown.length > 0 ? missing : nothing) });
-    }
-    const known = part.amount / whole.amount;
     // What is unknown in the whole alone can only lower the share, what is unknown in both only raise it.
-    const lowering = whole.unknown.filter((food) => !part.unknown.includes(food));
-    return holdAgainst(subject, span, "SHARE", { known, unsureLeast: lowering, unsureMost: part.unknown });
+    const unsureLeast = whole.unknown.filter((food) => !part.unknown.includes(food));
+    const unsureMost = part.unknown;
+    if (whole.amount > 0) {
+      return holdAgainst(subject, span, "SHARE", { known: part.amount / whole.amount, unsureLeast, unsureMost });
+    }
+    const facts = { unit: "SHARE", ...limitsOf(bounds) } as const;
+    const foods = unsureFoods(bounds, { unsureLeast, unsureMost });
+    return foods.length > 0
+      ? judgement(subject, { ...facts, state: "NOT_KNOWN", reason: "FIGURE_MISSING", foods })
+      : judgement(subject, { ...facts, state: "NOT_APPLICABLE", reason: "NOTHING_TO_MEASURE" });
   });
 }
 
