@@ -278,12 +278,8 @@ function judgeMeasured(
 /** An item is held to a limit where it has something of what the rule means: no portion of it is no portion too small. */
 function judgeAmount(subject: Case<RuleOf<"AMOUNT">>): Fault[] {
   const { week, rule, dates, items } = subject;
-  const judgeSome: JudgeSome = (some, bounds, facts) => {
-    const measured = measure(week, rule.unit, rule.matches, some);
-    return measured ? judgeMeasured(subject, measured, bounds, facts) : [];
-  };
-  // Without the crediting table nothing is measured, and a plan under such a rule is not offered silently.
-  if (!measure(week, rule.unit, rule.matches, [])) return notJudged(subject);
+  const judgeSome: JudgeSome = (some, bounds, facts) =>
+    judgeMeasured(subject, measure(week, rule.unit, rule.matches, some), bounds, facts);
   switch (rule.per) {
     case "ITEM":
       return items
@@ -307,13 +303,12 @@ const fraction = (bound: number | undefined): number | undefined =>
 function judgeShare(subject: Case<RuleOf<"SHARE">>): Fault[] {
   const { week, rule, items } = subject;
   const wholes = items.filter((read) => matchItem(week, rule.whole, read));
-  const measureShare = (matcher: Matcher): Measured | null =>
+  const measureShare = (matcher: Matcher): Measured =>
     rule.unit === "ITEMS"
       ? { known: wholes.filter((read) => matchItem(week, matcher, read)).length, missing: new Set() }
       : measure(week, rule.unit, matcher, wholes);
   const part = measureShare(rule.part);
   const whole = measureShare(rule.whole);
-  if (!part || !whole) return notJudged(subject);
   if (wayOf(subject) === "SKIP") return [];
   const wrong =
     whole.known > 0
