@@ -12,6 +12,7 @@ import { randomUUID } from "node:crypto";
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import { extname, join } from "node:path";
 import { parseArgs } from "node:util";
+import type { RuleSetDocument } from "../../shared/rule-set.js";
 import type { App } from "../app/app.js";
 import { readRuleSetDocument, type RuleSetCheck } from "../app/check-rule-set.js";
 import { countImpact, type RuleImpact } from "../app/count-rules.js";
@@ -81,7 +82,7 @@ const lines = (issues: readonly DocumentIssue[], as: string) => issues.map((issu
 /** Where a document is to hold: what the options say, else what it says itself. */
 async function targetOf(app: App, personId: string, source: Source, options: Options): Promise<RuleTarget> {
   const read = readRuleSetDocument(source.text);
-  const named = "document" in read ? read.document : {};
+  const named: Partial<RuleSetDocument> = "document" in read ? read.document : {};
   const school = options.school ?? named.school;
   const jurisdiction = options.jurisdiction ?? (school === undefined ? named.jurisdiction : undefined);
   if (jurisdiction !== undefined && options.school === undefined) return { jurisdiction };
