@@ -10,7 +10,7 @@ import type { DerivedDish } from "../catalogue/derive.js";
 import type { HoldingCase } from "../week.js";
 import type { CompiledRuleSets, MatcherTable } from "./compile.js";
 import { rulesOverWeek, type RuleOverWeek, type RuleRests } from "./in-force.js";
-import { asFraction, fullDays, shareOf, weekSpan, type Bounds } from "./limits.js";
+import { asFraction, shareOf, weekPart, weekSpan, type Bounds } from "./limits.js";
 import { energyFactorOf, nutrientUnitOf, type NutrientUnit } from "./nutrient-in.js";
 
 /** A dish in a box; an item of a `BoxPlan` is one. */
@@ -161,22 +161,26 @@ interface Measured {
   readonly unsureMost?: readonly string[];
 }
 
+/** Foods without whose figures these limits cannot be said to be kept. */
+function unsureFoods({ atLeast, atMost }: Bounds, m: Pick<Measured, "unsureLeast" | "unsureMost">): readonly string[] {
+  const least = atLeast === undefined ? none : (m.unsureLeast ?? none);
+  const most = atMost === undefined ? none : (m.unsureMost ?? none);
+  return least.length + most.length === 0 ? none : [...new Set([...least, ...most])];
+}
+
 /** A figure against its limits. What breaks a limit whatever the missing figures are is NOT_MET. */
 function holdAgainst(subject: Case, { date, bounds }: Omit<Span, "days">, unit: JudgedUnit, m: Measured) {
   const most = m.most ?? m.known;
   const facts = { date, unit, ...limitsOf(bounds) };
   if (isUnder(m.known, bounds.atLeast)) return judgement(subject, { ...facts, state: "NOT_MET", found: m.known });
   if (isOver(most, bounds.atMost)) return judgement(subject, { ...facts, state: "NOT_MET", found: most });
-  const foods = [
-    ...(bounds.atLeast === undefined ? none : (m.unsureLeast ?? none)),
-    ...(bounds.atMost === undefined ? none : (m.unsureMost ?? none)),
-  ];
+  const foods = unsureFoods(bounds, m);
   if (foods.length === 0) return judgement(subject, { ...facts, state: "MET", found: m.known });
   return judgement(subject, {
     ...facts,
     state: "NOT_KNOWN",
     reason: "FIGURE_MISSING",
-    foods: [...new Set(foods)],
+    foods,
     found: m.known,
   });
 }
@@ -191,12 +195,10 @@ function weekSpans(subject: Case, bounds: Bounds, counts: boolean): Span[] | nul
   switch (weekSpan(rule, days.length, over.isSplit)) {
     case "WHOLE":
       return [{ date: null, days, bounds }];
-    case "PRORATE": {
-      const part = Math.min(1, days.length / fullDays(rule));
-      return [{ date: null, days, bounds: shareOf(bounds, part, counts) }];
-    }
+    case "PRORATE":
+      return [{ date: null, days, bounds: shareOf(bounds, weekPart(rule, days.length), counts) }];
     case "PER_DAY":
-      return eachDay(subject, shareOf(bounds, 1 / fullDays(rule), counts));
+      return eachDay(subject, shareOf(bounds, weekPart(rule, days.length) / days.length, counts));
     case "SKIP":
       return null;
   }
@@ -315,7 +317,7 @@ function judgeLongWindow(subject: Case<RuleOf<"FREQUENCY">>): RuleJudgement[] {
     return here.length === 0 ? [] : [{ date, kinds: here.flatMap(({ kinds }) => kinds) }];
   });
   const isComplete = new Set(earlier.map(({ date }) => weeksBack(date))).size === rule.weeks - 1;
-  const part = Math.min(1, days.length / fullDays(rule));
+  const part = weekPart(rule, days.length);
   const bounds = shareOf(rule, (rule.weeks - 1 + part) / rule.weeks, true);
   return judgeSpans(subject, [{ date: null, days, bounds }], rule.counts, (span) => {
     const now = countIn(table, rule.counts, span.days);
@@ -380,19 +382,17 @@ function judgeShare(subject: Case<RuleOf<"SHARE">>): RuleJudgement[] {
         : sumAmounts(table, unit, wholes);
     const part = sum(partTable);
     const whole = sum(wholeTable);
+    // Unknown in the whole it can lower the share, in part and whole alike too: rounded down, an item may gain in the whole alone.
+    const unsureLeast = whole.unknown;
+    const unsureMost = part.unknown;
+    if (whole.amount > 0) {
+      return holdAgainst(subject, span, "SHARE", { known: part.amount / whole.amount, unsureLeast, unsureMost });
+    }
     const facts = { unit: "SHARE", ...limitsOf(bounds) } as const;
-    if (whole.amount <= 0) {
-      const missing = { state: "NOT_KNOWN", reason: "FIGURE_MISSING", foods: [...new Set(whole.unknown)] } as const;
-      const nothing = { state: "NOT_APPLICABLE", reason: "NOTHING_TO_MEASURE" } as const;
-      return judgement(subject, { ...facts, ...(whole.unknown.length > 0 ? missing : nothing) });
-    }
-    const known = part.amount / whole.amount;
-    // More of the whole than is known makes the share smaller: a maximum that looks broken then need not be.
-    if (whole.unknown.length > 0 && isOver(known, bounds.atMost) && !isUnder(known, bounds.atLeast)) {
-      const foods = [...new Set(whole.unknown)];
-      return judgement(subject, { ...facts, state: "NOT_KNOWN", reason: "FIGURE_MISSING", foods, found: known });
-    }
-    return holdAgainst(subject, span, "SHARE", { known, unsureLeast: whole.unknown, unsureMost: part.unknown });
+    const foods = unsureFoods(bounds, { unsureLeast, unsureMost });
+    return foods.length > 0
+      ? judgement(subject, { ...facts, state: "NOT_KNOWN", reason: "FIGURE_MISSING", foods })
+      : judgement(subject, { ...facts, state: "NOT_APPLICABLE", reason: "NOTHING_TO_MEASURE" });
   });
 }
 
