@@ -382,8 +382,8 @@ function judgeShare(subject: Case<RuleOf<"SHARE">>): RuleJudgement[] {
         : sumAmounts(table, unit, wholes);
     const part = sum(partTable);
     const whole = sum(wholeTable);
-    // What is unknown in the whole alone can only lower the share, what is unknown in both only raise it.
-    const unsureLeast = whole.unknown.filter((food) => !part.unknown.includes(food));
+    // Unknown in the whole it can lower the share, in part and whole alike too: rounded down, an item may gain in the whole alone.
+    const unsureLeast = whole.unknown;
     const unsureMost = part.unknown;
     if (whole.amount > 0) {
       return holdAgainst(subject, span, "SHARE", { known: part.amount / whole.amount, unsureLeast, unsureMost });
