@@ -42,7 +42,7 @@ function restsOn(set: RuleSetDocument, rule: Rule, { day, age, weekday }: DayFac
 }
 
 /** Every matcher a rule states. */
-export function matchersOf(rule: Rule): readonly Matcher[] {
+function matchersOf(rule: Rule): readonly Matcher[] {
   switch (rule.kind) {
     case "EXCLUDE":
     case "ONLY":
@@ -60,7 +60,7 @@ export function matchersOf(rule: Rule): readonly Matcher[] {
 }
 
 /** No note lets a rule rest that names an allergen. */
-export const namesAllergen = (rule: Rule): boolean =>
+const namesAllergen = (rule: Rule): boolean =>
   matchersOf(rule).some(({ anyOf }) => anyOf.some(({ allergens }) => allergens !== undefined));
 
 const isExempt = ({ exempt }: ChildDayBrief, ruleSet: number, rule: Rule): boolean =>
