@@ -135,6 +135,16 @@ export async function readRulePlace(tx: ReadTx, owner: RuleOwner, key: string | 
 /** Rows come oldest version first. */
 const newestOf = (rows: readonly RuleSetRow[]) => [...new Map(rows.map((row) => [row.id, row])).values()];
 
+/** Schools a rule set is or would be for, of those that the reader administers. */
+export async function readSchoolsUnder(tx: ReadTx, owner: RuleOwner, ruleSetId: string | null): Promise<string[]> {
+  if (owner.layer === "CHILD") return [];
+  if (owner.layer !== "JURISDICTION") return [owner.schoolId];
+  const rows = await tx<{ id: string }[]>`
+    select s.id from school s where s.id in (select app_appointed_school_ids()) and (s.jurisdiction = ${owner.jurisdiction}
+      or s.id in (select a.school_id from rule_set_adoption a where a.rule_set_id = ${ruleSetId}))`;
+  return rows.map(({ id }) => id);
+}
+
 /** Schools and classes by name, for documents that name theirs; null where there is none. */
 export async function findNamedPlace(
   tx: ReadTx,

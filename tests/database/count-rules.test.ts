@@ -89,21 +89,26 @@ async function administratorOf(school: CountedSchool): Promise<string> {
   return person;
 }
 
-const count = (person: string, school: CountedSchool, document: RuleSetDocument, ruleSetId: string | null) => {
+async function count(person: string, school: CountedSchool, document: RuleSetDocument, ruleSetId: string | null) {
   const tables = countTables(document, index, threeChildren().credits);
-  return database.db.asPerson(person, (tx) =>
-    countBoxes(tx, {
-      schoolIds: [school.schoolId],
-      schoolClassId: null,
-      from: FROM,
-      until: UNTIL,
-      ruleSetId,
-      rules: boundsOf(document, tables),
-      addends: tables.addends,
-      dishes: index.dishes.map(({ key }) => key),
-    }),
-  );
-};
+  const session = database.db.openRead(person);
+  try {
+    return await session.read((tx) =>
+      countBoxes(tx, {
+        schoolIds: [school.schoolId],
+        schoolClassId: null,
+        from: FROM,
+        until: UNTIL,
+        ruleSetId,
+        rules: boundsOf(document, tables),
+        addends: tables.addends,
+        dishes: index.dishes.map(({ key }) => key),
+      }),
+    );
+  } finally {
+    await session.close();
+  }
+}
 
 const few = (size: number) => (size < 5 ? null : size);
 
