@@ -7,6 +7,7 @@ import {
   equipmentKind,
   localDate,
   localTime,
+  slotCode,
   slug,
   weekdayCode,
 } from "./codes.js";
@@ -176,6 +177,46 @@ export const schoolDayInput = z
     (entry) => (entry.kind === "EARLY_FINISH") === (entry.endsAt != null),
     "Give endsAt for an early finish, and for nothing else.",
   );
+
+/** Taken as it stands: another spelling is another jurisdiction. */
+export const jurisdictionName = z
+  .string()
+  .regex(plainText, "Send a jurisdiction without control characters.")
+  .min(1, "Send a jurisdiction of 1 to 80 characters.")
+  .max(80, "Send a jurisdiction of 1 to 80 characters.");
+export const schoolInput = z.object({
+  name,
+  timeZone: z.string(),
+  jurisdiction: jurisdictionName,
+});
+export const termInput = z
+  .object({ name, firstDay: localDate, lastDay: localDate, replaces: localDate.nullish() })
+  .refine((term) => term.lastDay >= term.firstDay, { path: ["lastDay"], error: "Send firstDay or a later day." });
+const slots = z.enum(slotCode.options, `Use ${slotCode.options.join(", ")}.`);
+export const breakEntries = z
+  .array(
+    z.object({
+      key: slug,
+      name,
+      startsAt: localTime,
+      minutes: wholeNumber(5, 120),
+      slots: z
+        .array(slots)
+        .min(1, "Say what may be eaten: at least one slot.")
+        .check(onlyOnce((slot) => slot)),
+      energyShare: number(0, 1).nullish(),
+    }),
+  )
+  .min(1, "A class has at least one break.")
+  .max(8, "A class has at most 8 breaks.")
+  .check(onlyOnce((entry) => entry.key));
+export const schoolClassInput = z.object({ name, breaks: breakEntries });
+export const schoolClassChange = z.object({ name: name.nullish(), breaks: breakEntries.nullish() });
+export const subject = z
+  .string()
+  .min(1, "Send the subject of the person's token.")
+  .max(255, "Send a subject of at most 255 characters.")
+  .regex(plainText, "Send a subject without control characters.");
 
 export const absenceReason = z
   .string()

@@ -43,6 +43,8 @@ export type Failure =
       readonly boxes: readonly { readonly childId: string; readonly date: string; readonly householdId: string }[];
     }
   | { readonly kind: "NotAppointed" }
+  | { readonly kind: "PersonNotFound"; readonly subject: string }
+  | { readonly kind: "LastAdministrator"; readonly jurisdiction: string }
   | {
       readonly kind: "DocumentRefused";
       readonly issues: readonly DocumentIssue[];

@@ -13,6 +13,7 @@ import type { PriceOfChange, WhyNotOffered } from "../domain/planner/price.js";
 import type { Requirement } from "../domain/planner/requirements.js";
 import type { Change } from "../domain/planner/ways-out.js";
 import type { RuleSetDocument } from "../../shared/rule-set.js";
+import type { DocumentIssue } from "./document-text.js";
 
 export interface Names {
   readonly index: CatalogueIndex;
@@ -627,4 +628,11 @@ export function sayBoxHolding(
   const heat =
     forecast.start === "FLASK" ? `${forecast.endCelsius} °C when eaten` : `warms to ${forecast.mostCelsius} °C`;
   return `${time} (${plain(nearest.case)}, ${heat} by our model)`;
+}
+
+/** One issue of a document on one line, as the command prints it too. */
+export function sayIssue({ path, line, problem, expected, nearest }: DocumentIssue): string {
+  const at = path === "" ? `Line ${line}:` : `Line ${line}, ${path}`;
+  const near = nearest.length > 0 ? ` Did you mean ${nearest.join(", ")}?` : "";
+  return `${at} ${problem}; expected: ${expected}.${near}`;
 }

@@ -15,27 +15,30 @@ import { queueRecheck, recheckNow, touching } from "./recheck.js";
 export type SchoolChangeFailure = FailureOf<
   "InvalidInput" | "SchoolNotFound" | "NotAppointed" | "RevisionPassed" | "KeyReused"
 >;
-type Changed = Promise<Result<{ schoolId: string }, SchoolChangeFailure>>;
+export type SchoolChanged<E = never> = Promise<Result<{ schoolId: string }, SchoolChangeFailure | E>>;
 
-interface SchoolChange {
+export interface SchoolChange {
   readonly idempotencyKey: string;
   readonly seenRevision: number;
 }
 
+/** Whether the person was appointed to the school or its jurisdiction. */
+export async function administers(tx: Tx, schoolId: string): Promise<boolean> {
+  const rows = await tx.$queryRaw<unknown[]>`select 1 from app_appointed_school_ids() a where a = ${schoolId}::uuid`;
+  return rows.length > 0;
+}
+
 /** The shape of every change to a school: known, appointed, not overtaken, then one more revision and its boxes rechecked. */
-async function changeSchool(
+export async function changeSchool<E = never>(
   app: App,
   attempt: Attempt & { readonly seenRevision: number },
   find: (tx: Tx) => Promise<string | null>,
-  work: (tx: Tx, schoolId: string) => Promise<Result<Pick<Audited, "action" | "details">, SchoolChangeFailure>>,
-): Changed {
-  const changed = await once<{ schoolId: string }, SchoolChangeFailure>(app, attempt, async (tx) => {
+  work: (tx: Tx, schoolId: string) => Promise<Result<Pick<Audited, "action" | "details">, SchoolChangeFailure | E>>,
+): SchoolChanged<E> {
+  const changed = await once<{ schoolId: string }, SchoolChangeFailure | E>(app, attempt, async (tx) => {
     const schoolId = await find(tx);
     if (schoolId === null) return fail({ kind: "SchoolNotFound" });
-    const appointed = await tx.$queryRaw<
-      unknown[]
-    >`select 1 from app_appointed_school_ids() a where a = ${schoolId}::uuid`;
-    if (appointed.length === 0) return fail({ kind: "NotAppointed" });
+    if (!(await administers(tx, schoolId))) return fail({ kind: "NotAppointed" });
     const moved = await tx.school.updateMany({
       where: { id: schoolId, revision: attempt.seenRevision },
       data: { revision: { increment: 1 } },
@@ -59,7 +62,7 @@ export interface SetFacility extends SchoolChange {
   readonly facility: FacilityCode;
 }
 
-export const setFacility = (app: App, personId: string, input: SetFacility): Changed =>
+export const setFacility = (app: App, personId: string, input: SetFacility): SchoolChanged =>
   changeSchool(
     app,
     { personId, action: "setFacility", key: input.idempotencyKey, input, seenRevision: input.seenRevision },
@@ -91,7 +94,7 @@ export interface SetSchoolDay extends SchoolDayRef {
   readonly endsAt?: string | null;
 }
 
-const findSchool = (schoolId: string | null) => async (tx: Tx) =>
+export const findSchool = (schoolId: string | null) => async (tx: Tx) =>
   schoolId === null
     ? null
     : ((await tx.school.findUnique({ where: { id: schoolId }, select: { id: true } }))?.id ?? null);
@@ -106,7 +109,7 @@ async function checkClass(tx: Tx, schoolId: string, schoolClassId: string | null
 }
 
 /** Says what one day is like, for the school or one class; takes the place of what was said of it before. */
-export async function setSchoolDay(app: App, personId: string, input: SetSchoolDay): Changed {
+export async function setSchoolDay(app: App, personId: string, input: SetSchoolDay): SchoolChanged {
   const checked = checkInput(schoolDayInput, input);
   if (!checked.ok) return checked;
   const { date, kind, title, endsAt } = checked.value;
@@ -131,7 +134,7 @@ export async function setSchoolDay(app: App, personId: string, input: SetSchoolD
   );
 }
 
-export async function removeSchoolDay(app: App, personId: string, input: SchoolDayRef): Changed {
+export async function removeSchoolDay(app: App, personId: string, input: SchoolDayRef): SchoolChanged {
   const { date, schoolClassId } = input;
   if (!isCalendarDate(date))
     return fail(invalid("date", `${date} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));

@@ -17,6 +17,8 @@ export interface Database {
   openRead(personId: string): ReadSession;
   /** The person behind a verified token; made on first sight. */
   signIn(subject: string, name: string): Promise<string>;
+  /** Somebody who has signed in before; null for anybody else. */
+  knownPerson(subject: string): Promise<string | null>;
   /** Foods, bases, dishes and small tables. Throws when they were never loaded. */
   readReference(): Promise<Reference>;
   /** The homes whose boxes a change may reach, each with the member in whose name they are looked at. Nobody's own read. */
@@ -125,6 +127,11 @@ export function connectDatabase(url: string, options: { writers?: number; reader
 
     async signIn(subject, name) {
       const [row] = await sql<{ id: string }[]>`select app_sign_in(${subject}, ${name}) as id`;
+      return row!.id;
+    },
+
+    async knownPerson(subject) {
+      const [row] = await sql<{ id: string | null }[]>`select app_known_person(${subject}) as id`;
       return row!.id;
     },
 

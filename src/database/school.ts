@@ -1,7 +1,7 @@
 /** Schools and the rule sets that hold there. */
 import type { RuleSetDocument } from "../../shared/rule-set.js";
 import type { ReadTx } from "./database.js";
-import { schoolTree, type SchoolRow } from "./household.js";
+import { schoolTree, type PersonRow, type SchoolRow } from "./household.js";
 
 export interface RuleSetRow {
   readonly id: string;
@@ -60,6 +60,11 @@ export async function findSchoolOfClass(tx: ReadTx, classId: string): Promise<st
   return row?.schoolId ?? null;
 }
 
+export async function findSchoolByName(tx: ReadTx, name: string): Promise<string | null> {
+  const [row] = await tx<{ id: string }[]>`select id from school where name = ${name}`;
+  return row?.id ?? null;
+}
+
 export async function readSchools(tx: ReadTx, ids: readonly string[]): Promise<SchoolRow[]> {
   const rows = await tx<
     { tree: SchoolRow }[]
@@ -89,5 +94,65 @@ export async function readRuleSets(
       or r.id in (select a.rule_set_id from rule_set_adoption a where a.school_id = any(${schoolIds as string[]}::uuid[]))
       or (v.covers_food_from_home and r.jurisdiction in (select s.jurisdiction from school s where s.id = any(${schoolIds as string[]}::uuid[])))
     order by case r.layer when 'JURISDICTION' then 1 when 'SCHOOL' then 2 when 'CLASS' then 3 else 4 end, r.key, v.version`;
+  return rows.map((row) => row.tree);
+}
+
+export interface AppointmentRow {
+  readonly person: PersonRow;
+  /** One of the two is null. */
+  readonly schoolId: string | null;
+  readonly jurisdiction: string | null;
+  readonly since: string;
+}
+
+/** Of a school, its jurisdiction's included, or of a jurisdiction; empty for whoever does not administer it. */
+export async function readAppointments(
+  tx: ReadTx,
+  of: { readonly schoolId: string } | { readonly jurisdiction: string },
+): Promise<AppointmentRow[]> {
+  const [schoolId, jurisdiction] = "schoolId" in of ? [of.schoolId, null] : [null, of.jurisdiction];
+  const rows = await tx<{ tree: AppointmentRow }[]>`
+    select json_build_object('person', json_build_object('id', a.person_id, 'displayName', a.display_name), 'schoolId', a.school_id,
+      'jurisdiction', a.jurisdiction, 'since', a.since) as tree from app_appointments(${schoolId}::uuid, ${jurisdiction}::text) a`;
+  return rows.map((row) => row.tree);
+}
+
+/** The reader's own. */
+export async function readOwnAppointments(tx: ReadTx): Promise<AppointmentRow[]> {
+  const rows = await tx<{ tree: AppointmentRow }[]>`
+    select json_build_object('person', json_build_object('id', p.id, 'displayName', p.display_name), 'schoolId', a.school_id,
+      'jurisdiction', a.jurisdiction, 'since', a.since) as tree
+    from appointment a join person p on p.id = a.person_id where a.person_id = app_person_id() order by a.since, a.id`;
+  return rows.map((row) => row.tree);
+}
+
+export interface AuditRow {
+  readonly id: string;
+  /** RFC 3339. */
+  readonly at: string;
+  readonly action: string;
+  /** Null: the operator, or somebody who is gone. */
+  readonly person: PersonRow | null;
+  /** Who was appointed or dismissed. */
+  readonly about: PersonRow | null;
+  readonly schoolId: string | null;
+  readonly jurisdiction: string | null;
+  readonly details: Readonly<Record<string, unknown>>;
+}
+
+/** A page of what was done, the newest first; empty for whoever does not administer it. */
+export async function readAudit(
+  tx: ReadTx,
+  of: { readonly schoolId: string } | { readonly jurisdiction: string },
+  first: number,
+  after: { readonly at: string; readonly id: string } | null,
+): Promise<AuditRow[]> {
+  const [schoolId, jurisdiction] = "schoolId" in of ? [of.schoolId, null] : [null, of.jurisdiction];
+  const rows = await tx<{ tree: AuditRow }[]>`
+    select json_build_object('id', e.id, 'at', e.at, 'action', e.action,
+      'person', case when e.person_id is not null then json_build_object('id', e.person_id, 'displayName', e.person_name) end,
+      'about', case when e.about_id is not null then json_build_object('id', e.about_id, 'displayName', e.about_name) end,
+      'schoolId', e.school_id, 'jurisdiction', e.jurisdiction, 'details', e.details) as tree
+    from app_audit(${schoolId}::uuid, ${jurisdiction}::text, ${after?.at ?? null}::timestamptz, ${after?.id ?? null}::uuid, ${first}) e`;
   return rows.map((row) => row.tree);
 }

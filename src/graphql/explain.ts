@@ -1,20 +1,12 @@
 /** The one place where a failure becomes a type of the schema and a sentence. Exhaustive: a new failure does not compile. */
-import type { DocumentIssue } from "../app/document-text.js";
 import type { Failure, FailureOf } from "../app/failures.js";
 import type { PlanJobFailure } from "../app/plan-in-background.js";
-import { plain } from "../app/say.js";
+import { plain, sayIssue } from "../app/say.js";
 
 const roleWord = (role: string) =>
   role === "COORDINATOR" ? "a coordinator" : role === "COOK" ? "a cook" : role === "HELPER" ? "a helper" : "a member";
 const sentence = (issues: FailureOf<"InvalidInput">["issues"]) =>
   `Nothing was saved. ${issues.map((issue) => `${issue.field}: ${issue.problem}. ${issue.fix}`).join(" ")}`;
-
-/** One issue of a document on one line, as the command prints it too. */
-export function sayIssue({ path, line, problem, expected, nearest }: DocumentIssue): string {
-  const at = path === "" ? `Line ${line}:` : `Line ${line}, ${path}`;
-  const near = nearest.length > 0 ? ` Did you mean ${nearest.join(", ")}?` : "";
-  return `${at} ${problem}; expected: ${expected}.${near}`;
-}
 
 /** Facts as the schema's failure types carry them. `householdId` lets types that point at children find them. */
 export function explain<F extends Failure>(failure: F, householdId?: string | null): Explained<F["kind"]>;
@@ -134,7 +126,19 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
         expiresAt: failure.expiresAt,
       };
     case "NotAppointed":
-      return { __typename: failure.kind, message: "You are not appointed to administer this school." };
+      return { __typename: failure.kind, message: "You are not appointed to administer this." };
+    case "PersonNotFound":
+      return {
+        __typename: failure.kind,
+        message: `Nobody has signed in as "${failure.subject}" yet. Let the person sign in once, then appoint them.`,
+        subject: failure.subject,
+      };
+    case "LastAdministrator":
+      return {
+        __typename: failure.kind,
+        message: `Nobody else administers ${failure.jurisdiction}. Appoint somebody first.`,
+        jurisdiction: failure.jurisdiction,
+      };
     case "DocumentRefused":
       return {
         __typename: failure.kind,

@@ -1,10 +1,12 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
+import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
-import type { RuleSetRow as RuleSetRow } from '../database/school.js';
+import type { RuleSetRow as RuleSetRow, AppointmentRow as AppointmentRow, AuditRow as AuditEntryRow } from '../database/school.js';
+import type { RuleImpact as RuleImpact } from '../app/count-rules.js';
 import type { RuleSetCheck as CheckedDocument } from '../app/check-rule-set.js';
 import type { DocumentDifference as DocumentDifference, RuleChange as ChangedRule } from '../domain/rules/document-difference.js';
 import type { Rule as RuleRow } from '../../shared/rule-set.js';
+import type { CalendarOffer as CalendarChangeRow } from '../app/load-calendar.js';
 import type { Food as FoodRow, Base as BaseRow, Ingredient as DishIngredientRow } from '../../shared/catalogue.js';
 import type { DerivedDish as DishRow, NutrientDerivation as NutrientDerivationRow, NutrientPart as NutrientPartRow, CostPart as CostPartRow } from '../domain/catalogue/derive.js';
 import type { ProcessingClass as ProcessingClassRow } from '../domain/catalogue/processing.js';
@@ -34,6 +36,18 @@ export type Scalars = {
   /** A wall-clock time to the minute, without a zone: 06:50. */
   LocalTime: { input: string; output: string; }
 };
+
+export type AddSchoolClassInput = {
+  /** In the order of the day, none within another. */
+  readonly breaks: ReadonlyArray<ClassBreakInput>;
+  readonly facility: Facility;
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly name: Scalars['String']['input'];
+  readonly schoolId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type AddSchoolClassResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
 
 export type AdoptRuleSetInput = {
   /** False ends it. */
@@ -124,6 +138,68 @@ export type ApplianceUses = {
   /** Which of its kind, from 1. */
   readonly unit: Scalars['Int']['output'];
   readonly uses: ReadonlyArray<ApplianceUse>;
+};
+
+export type AppointInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly jurisdiction?: InputMaybe<Scalars['String']['input']>;
+  /** Give this or jurisdiction. */
+  readonly schoolId?: InputMaybe<Scalars['ID']['input']>;
+  /** Subject of the person's token. */
+  readonly subject: Scalars['String']['input'];
+};
+
+export type AppointResult = AppointmentsPayload | InvalidInput | KeyReused | NotAppointed | PersonNotFound | SchoolNotFound;
+
+/** Somebody in charge of a school, or of a jurisdiction and all its schools. */
+export type Appointment = {
+  readonly __typename?: 'Appointment';
+  /** Null: appointed to the school. */
+  readonly jurisdiction?: Maybe<Scalars['String']['output']>;
+  readonly person: Person;
+  /** Null: appointed to the jurisdiction. */
+  readonly school?: Maybe<School>;
+  readonly since: Scalars['DateTime']['output'];
+};
+
+export type AppointmentsPayload = {
+  readonly __typename?: 'AppointmentsPayload';
+  /** Who administers the school or jurisdiction now; empty to somebody who dismissed themselves. */
+  readonly appointments: ReadonlyArray<Appointment>;
+};
+
+export type AuditAction =
+  /** A school took on a rule set of its jurisdiction. */
+  | 'ADOPTED'
+  | 'ADOPTION_ENDED'
+  | 'APPOINTED'
+  | 'CALENDAR_CHANGED'
+  | 'DISMISSED'
+  /** The effect of a rule set on agreed weeks was counted. */
+  | 'IMPACT_COUNTED'
+  | 'RULE_SET_LOADED'
+  | 'RULE_SET_WITHDRAWN'
+  /** Registered, or a class, its breaks or its facility changed. */
+  | 'SCHOOL_CHANGED';
+
+export type AuditConnection = {
+  readonly __typename?: 'AuditConnection';
+  readonly nodes: ReadonlyArray<AuditEntry>;
+  readonly pageInfo: PageInfo;
+};
+
+export type AuditEntry = {
+  readonly __typename?: 'AuditEntry';
+  /** Who was appointed or dismissed. */
+  readonly about?: Maybe<Person>;
+  readonly action: AuditAction;
+  readonly at: Scalars['DateTime']['output'];
+  /** What changed, as a JSON object of keys, codes, dates and counts; never anything of a family's. */
+  readonly details: Scalars['String']['output'];
+  readonly jurisdiction?: Maybe<Scalars['String']['output']>;
+  /** Who did it; null for the operator of the server, or for somebody who is gone. */
+  readonly person?: Maybe<Person>;
+  readonly school?: Maybe<School>;
 };
 
 export type Avoid =
@@ -400,6 +476,50 @@ export type BreakNeeds = {
   readonly source: Scalars['String']['output'];
 };
 
+/** What loading a calendar file would do now. Nothing is stored. */
+export type CalendarChange = {
+  readonly __typename?: 'CalendarChange';
+  readonly added: ReadonlyArray<CalendarEntry>;
+  readonly changed: ReadonlyArray<CalendarEntryChange>;
+  /** Loaded from a file before, and not in this one. */
+  readonly removed: ReadonlyArray<CalendarEntry>;
+  /** The school's revision, to load the file with. */
+  readonly seenRevision: Scalars['Int']['output'];
+  /** In the file, but left out: what was set by hand stands there. */
+  readonly setByHand: ReadonlyArray<CalendarEntry>;
+  readonly unchanged: Scalars['Int']['output'];
+  /** Would be loaded all the same; somebody should look at it. */
+  readonly warnings: ReadonlyArray<DocumentIssue>;
+};
+
+export type CalendarChangeResult = CalendarChange | DocumentRefused | NotAppointed | SchoolNotFound;
+
+/** Something of a school's calendar; days in a row that say the same are one entry. */
+export type CalendarEntry = {
+  readonly __typename?: 'CalendarEntry';
+  /** For an early finish, on the school's clock: breaks that start at or after it fall away. */
+  readonly endsAt?: Maybe<Scalars['LocalTime']['output']>;
+  readonly firstDay: Scalars['LocalDate']['output'];
+  readonly kind: CalendarKind;
+  /** The last one itself. */
+  readonly lastDay: Scalars['LocalDate']['output'];
+  /** Null: the whole school. */
+  readonly schoolClass?: Maybe<SchoolClass>;
+  readonly title: Scalars['String']['output'];
+};
+
+export type CalendarEntryChange = {
+  readonly __typename?: 'CalendarEntryChange';
+  readonly after: CalendarEntry;
+  readonly before: CalendarEntry;
+};
+
+export type CalendarKind =
+  | 'EARLY_FINISH'
+  | 'HOLIDAY'
+  | 'TERM'
+  | 'TRIP';
+
 /** A person in their role in one household. */
 export type Carer = {
   readonly __typename?: 'Carer';
@@ -423,6 +543,18 @@ export type Caution = {
   readonly kind: Scalars['String']['output'];
   readonly text: Scalars['String']['output'];
 };
+
+export type ChangeSchoolClassInput = {
+  /** In place of all it had, in the order of the day, none within another. */
+  readonly breaks?: InputMaybe<ReadonlyArray<ClassBreakInput>>;
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly name?: InputMaybe<Scalars['String']['input']>;
+  readonly schoolClassId: Scalars['ID']['input'];
+  /** The school's revision. */
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type ChangeSchoolClassResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
 
 export type Child = Node & {
   readonly __typename?: 'Child';
@@ -541,6 +673,20 @@ export type ClassBreak = {
   readonly startsAt: Scalars['LocalTime']['output'];
 };
 
+export type ClassBreakInput = {
+  /** Part of the day's energy, 0 to 1; absent: our usual share. */
+  readonly energyShare?: InputMaybe<Scalars['Float']['input']>;
+  /** Lower-case words joined by hyphens, once in a class: morning-break. */
+  readonly key: Scalars['String']['input'];
+  /** 5 to 120. */
+  readonly minutes: Scalars['Int']['input'];
+  readonly name: Scalars['String']['input'];
+  /** What may be eaten then. */
+  readonly slots: ReadonlyArray<Slot>;
+  /** On the school's clock. */
+  readonly startsAt: Scalars['LocalTime']['input'];
+};
+
 export type ClimateRegion =
   | 'NORTH_TEMPERATE'
   | 'SOUTH_TEMPERATE'
@@ -581,6 +727,29 @@ export type CostPart = {
   readonly costMinor: Scalars['Float']['output'];
   readonly food: Food;
 };
+
+export type CountRuleSetComplianceInput = {
+  readonly from: Scalars['LocalDate']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly ruleSetId: Scalars['ID']['input'];
+  /** Last day, at most 400 days later. */
+  readonly until: Scalars['LocalDate']['input'];
+};
+
+export type CountRuleSetComplianceResult = InvalidInput | KeyReused | NotAppointed | NothingThere | RuleSetCounts;
+
+export type CountRuleSetImpactInput = {
+  /** JSON or YAML text in the format noonpail-rule-set/1, at most 200 kB over HTTP. */
+  readonly document: Scalars['String']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** Instead of a school: the jurisdiction whose schools it is for. */
+  readonly jurisdiction?: InputMaybe<Scalars['String']['input']>;
+  readonly schoolClassId?: InputMaybe<Scalars['ID']['input']>;
+  /** The school it is for; for a class, give schoolClassId as well. */
+  readonly schoolId?: InputMaybe<Scalars['ID']['input']>;
+};
+
+export type CountRuleSetImpactResult = DocumentRefused | InvalidInput | KeyReused | NotAppointed | RuleSetCounts | SchoolNotFound;
 
 export type CreateChildInput = {
   /** INACTIVE, LOW_ACTIVE, ACTIVE or VERY_ACTIVE. */
@@ -802,6 +971,17 @@ export type DishUnknown = UserError & {
   /** Keys that look like it. */
   readonly nearest: ReadonlyArray<Scalars['String']['output']>;
 };
+
+export type DismissInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly jurisdiction?: InputMaybe<Scalars['String']['input']>;
+  /** Give this or jurisdiction. */
+  readonly schoolId?: InputMaybe<Scalars['ID']['input']>;
+  /** Subject of the person's token. */
+  readonly subject: Scalars['String']['input'];
+};
+
+export type DismissResult = AppointmentsPayload | InvalidInput | KeyReused | LastAdministrator | NotAppointed | PersonNotFound | SchoolNotFound;
 
 /** Something that upsets the week. What is about a child both homes see; what is about a kitchen stays behind its wall. */
 export type Disruption = {
@@ -1326,6 +1506,13 @@ export type LabelsUnread = UserError & {
   readonly message: Scalars['String']['output'];
 };
 
+/** Nobody could appoint the next. */
+export type LastAdministrator = UserError & {
+  readonly __typename?: 'LastAdministrator';
+  readonly jurisdiction: Scalars['String']['output'];
+  readonly message: Scalars['String']['output'];
+};
+
 /** What the family meal leaves. */
 export type Leftover = Node & {
   readonly __typename?: 'Leftover';
@@ -1343,6 +1530,17 @@ export type LeftoverInput = {
   readonly cookedOn: Scalars['LocalDate']['input'];
   readonly grams: Scalars['Int']['input'];
 };
+
+export type LoadCalendarInput = {
+  /** The text of an iCalendar file (RFC 5545) with the whole calendar, at most 200,000 characters. CATEGORIES of each event is TERM, HOLIDAY, EARLY-FINISH or TRIP, with CLASS:name for one class; an early finish begins when school ends. */
+  readonly calendar: Scalars['String']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly schoolId: Scalars['ID']['input'];
+  /** The school's revision. */
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type LoadCalendarResult = DocumentRefused | InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
 
 export type LoadRuleSetInput = {
   /** JSON or YAML text in the format noonpail-rule-set/1, at most 200 kB over HTTP. */
@@ -1380,6 +1578,8 @@ export type Me = {
   readonly __typename?: 'Me';
   /** Schools they were appointed to administer. */
   readonly administers: ReadonlyArray<School>;
+  /** What the person was appointed to administer, the oldest first. */
+  readonly appointments: ReadonlyArray<Appointment>;
   /** Households they belong to, the oldest membership first. */
   readonly households: ReadonlyArray<Household>;
   readonly person: Person;
@@ -1446,18 +1646,32 @@ export type MissingFigure = {
 
 export type Mutation = {
   readonly __typename?: 'Mutation';
+  /** Add a class with its breaks. Only for the administrator. */
+  readonly addSchoolClass: AddSchoolClassResult;
   /** Let a jurisdiction's rule set hold in a school for food from home, or end that. Only for the school's administrator. */
   readonly adoptRuleSet: AdoptRuleSetResult;
   /** Settle the week. It can still be changed by what happens: absence, a swap by hand. */
   readonly agreeWeek: AgreeWeekResult;
+  /** Put somebody in charge of a school, or of the whole jurisdiction. Only for the jurisdiction's administrators; the person must have signed in once. */
+  readonly appoint: AppointResult;
+  /** Give a class another name or other breaks; absent is unchanged. Only for the administrator. */
+  readonly changeSchoolClass: ChangeSchoolClassResult;
+  /** Count how boxes of agreed weeks keep a rule set. Numbers only, none below five; asking is noted in the audit list. */
+  readonly countRuleSetCompliance: CountRuleSetComplianceResult;
+  /** Count what agreed weeks would break if a document were loaded, from the day it begins. Numbers only, none below five; asking is noted in the audit list. */
+  readonly countRuleSetImpact: CountRuleSetImpactResult;
   /** Add a child to a household. */
   readonly createChild: CreateChildResult;
   /** Start a household with a usual kitchen and usual prep times; the caller becomes its coordinator. */
   readonly createHousehold: CreateHouseholdResult;
+  /** End an appointment. Only for the jurisdiction's administrators; the last of them stays. */
+  readonly dismiss: DismissResult;
   /** Join a child to a class of a school from a day on. */
   readonly enrolChild: EnrolChildResult;
   /** Say a task is done. */
   readonly finishTask: FinishTaskResult;
+  /** Put an iCalendar file in place of whatever came from a file before; terms and days set by hand stay and win. All or nothing. Only for the school's or jurisdiction's administrator. */
+  readonly loadCalendar: LoadCalendarResult;
   /** Load a rule set document as a new version. Only for the school's or jurisdiction's administrator. A version that is loaded is never edited; a document that says what the newest version says loads nothing. */
   readonly loadRuleSet: LoadRuleSetResult;
   /** Record that a box was packed. */
@@ -1474,6 +1688,8 @@ export type Mutation = {
   readonly recordAllergy: RecordAllergyResult;
   /** Record what a label says. Needed before a box may be marked packed for a child who avoids traces. */
   readonly recordLabel: RecordLabelResult;
+  /** Add a school to the jurisdiction. Only for its administrators. */
+  readonly registerSchool: RegisterSchoolResult;
   /** Let a house rule rest for one day. Safety, school rules and the kitchen's limits cannot be relaxed. */
   readonly relaxHouseRule: RelaxHouseRuleResult;
   /** Remove or loosen this home's record of an allergy. Takes two steps: without a token it answers what to send back. */
@@ -1484,6 +1700,8 @@ export type Mutation = {
   readonly removeOwnFood: RemoveOwnFoodResult;
   /** Take back what was said of a day. Only for the administrator. */
   readonly removeSchoolDay: RemoveSchoolDayResult;
+  /** Take a term off the calendar. Only for the administrator. */
+  readonly removeTerm: RemoveTermResult;
   /** A child stays home: the day's box falls away and the rest is replanned with the fewest changes. */
   readonly reportAbsence: ReportAbsenceResult;
   /** Report what upsets the week. It is recorded in any case, with the week planned again in the same step: as few boxes change as can, and nothing pinned, packed or cooked moves. When no such week is left, boxes that no longer pass are BLOCKED and infeasible says why. A later week it touches is not planned again: its boxes are checked, and mended by mendWeek. */
@@ -1512,6 +1730,8 @@ export type Mutation = {
   readonly setSchoolProvision: SetSchoolProvisionResult;
   /** Say what is in the cupboard. Foods not named stay as they are; 0 grams takes one out. */
   readonly setStock: SetStockResult;
+  /** Add a term, or put it in place of another. Only for the administrator. */
+  readonly setTerm: SetTermResult;
   /** Put another dish in an item's place and lay the week out again. */
   readonly swapItem: SwapItemResult;
   /** Take a task. Exactly one carer holds it. */
@@ -1521,6 +1741,11 @@ export type Mutation = {
   readonly withdrawDisruption: WithdrawDisruptionResult;
   /** Let a rule set ask for nothing any more from a day on, as a new version. Only for its administrator. */
   readonly withdrawRuleSet: WithdrawRuleSetResult;
+};
+
+
+export type MutationAddSchoolClassArgs = {
+  input: AddSchoolClassInput;
 };
 
 
@@ -1534,6 +1759,26 @@ export type MutationAgreeWeekArgs = {
 };
 
 
+export type MutationAppointArgs = {
+  input: AppointInput;
+};
+
+
+export type MutationChangeSchoolClassArgs = {
+  input: ChangeSchoolClassInput;
+};
+
+
+export type MutationCountRuleSetComplianceArgs = {
+  input: CountRuleSetComplianceInput;
+};
+
+
+export type MutationCountRuleSetImpactArgs = {
+  input: CountRuleSetImpactInput;
+};
+
+
 export type MutationCreateChildArgs = {
   input: CreateChildInput;
 };
@@ -1544,6 +1789,11 @@ export type MutationCreateHouseholdArgs = {
 };
 
 
+export type MutationDismissArgs = {
+  input: DismissInput;
+};
+
+
 export type MutationEnrolChildArgs = {
   input: EnrolChildInput;
 };
@@ -1551,6 +1801,11 @@ export type MutationEnrolChildArgs = {
 
 export type MutationFinishTaskArgs = {
   input: FinishTaskInput;
+};
+
+
+export type MutationLoadCalendarArgs = {
+  input: LoadCalendarInput;
 };
 
 
@@ -1594,6 +1849,11 @@ export type MutationRecordLabelArgs = {
 };
 
 
+export type MutationRegisterSchoolArgs = {
+  input: RegisterSchoolInput;
+};
+
+
 export type MutationRelaxHouseRuleArgs = {
   input: RelaxHouseRuleInput;
 };
@@ -1616,6 +1876,11 @@ export type MutationRemoveOwnFoodArgs = {
 
 export type MutationRemoveSchoolDayArgs = {
   input: RemoveSchoolDayInput;
+};
+
+
+export type MutationRemoveTermArgs = {
+  input: RemoveTermInput;
 };
 
 
@@ -1686,6 +1951,11 @@ export type MutationSetSchoolProvisionArgs = {
 
 export type MutationSetStockArgs = {
   input: SetStockInput;
+};
+
+
+export type MutationSetTermArgs = {
+  input: SetTermInput;
 };
 
 
@@ -1990,6 +2260,13 @@ export type Person = Node & {
   readonly id: Scalars['ID']['output'];
 };
 
+/** Nobody has signed in with this subject. */
+export type PersonNotFound = UserError & {
+  readonly __typename?: 'PersonNotFound';
+  readonly message: Scalars['String']['output'];
+  readonly subject: Scalars['String']['output'];
+};
+
 export type PinItemInput = {
   readonly idempotencyKey: Scalars['String']['input'];
   readonly itemId: Scalars['ID']['input'];
@@ -2179,6 +2456,8 @@ export type Query = {
   readonly __typename?: 'Query';
   /** Dishes that could take an item's place with the whole week still passing every rule, best first; found by replanning each. At most five. */
   readonly alternatives: ReadonlyArray<Alternative>;
+  /** What loadCalendar would add, change and remove. Only for the school's or jurisdiction's administrator. */
+  readonly calendarChange: CalendarChangeResult;
   /** By key; with householdId also one of that household's own list. */
   readonly dish?: Maybe<Dish>;
   /** All dishes by key, those for one slot when given; with householdId its own ones among them. */
@@ -2189,6 +2468,10 @@ export type Query = {
   readonly food?: Maybe<Food>;
   /** Null when there is none or it is not yours. */
   readonly household?: Maybe<Household>;
+  /** Administrators of a jurisdiction, the oldest first. Null to everybody who is none of them. */
+  readonly jurisdictionAppointments?: Maybe<ReadonlyArray<Appointment>>;
+  /** What administrators did in a jurisdiction and at its schools, the newest first. Null to everybody who is none of them. */
+  readonly jurisdictionAudit?: Maybe<AuditConnection>;
   /** A jurisdiction's rule sets, by key. */
   readonly jurisdictionRuleSets: ReadonlyArray<RuleSet>;
   /** Label laws as they stand on a day. */
@@ -2215,6 +2498,12 @@ export type Query = {
 
 export type QueryAlternativesArgs = {
   itemId: Scalars['ID']['input'];
+};
+
+
+export type QueryCalendarChangeArgs = {
+  calendar: Scalars['String']['input'];
+  schoolId: Scalars['ID']['input'];
 };
 
 
@@ -2246,6 +2535,18 @@ export type QueryFoodArgs = {
 
 export type QueryHouseholdArgs = {
   id: Scalars['ID']['input'];
+};
+
+
+export type QueryJurisdictionAppointmentsArgs = {
+  jurisdiction: Scalars['String']['input'];
+};
+
+
+export type QueryJurisdictionAuditArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
+  first: Scalars['Int']['input'];
+  jurisdiction: Scalars['String']['input'];
 };
 
 
@@ -2339,6 +2640,17 @@ export type RecordLabelInput = {
 
 export type RecordLabelResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
 
+export type RegisterSchoolInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly jurisdiction: Scalars['String']['input'];
+  /** Of at most 80 characters; no two schools have the same. */
+  readonly name: Scalars['String']['input'];
+  /** IANA time zone, such as Europe/London. */
+  readonly timeZone: Scalars['String']['input'];
+};
+
+export type RegisterSchoolResult = InvalidInput | KeyReused | NotAppointed | SchoolPayload;
+
 export type RelaxHouseRuleInput = {
   readonly date: Scalars['LocalDate']['input'];
   readonly householdId: Scalars['ID']['input'];
@@ -2391,6 +2703,15 @@ export type RemoveSchoolDayInput = {
 };
 
 export type RemoveSchoolDayResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
+
+export type RemoveTermInput = {
+  readonly firstDay: Scalars['LocalDate']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly schoolId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type RemoveTermResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
 
 export type ReportAbsenceInput = {
   readonly childId: Scalars['ID']['input'];
@@ -2481,6 +2802,19 @@ export type RuleChangeKind =
   | 'CHANGED'
   | 'REMOVED';
 
+export type RuleCount = {
+  readonly __typename?: 'RuleCount';
+  /** Of them, boxes that break it; a limit over a week counts every box of that week. */
+  readonly boxes?: Maybe<Scalars['Int']['output']>;
+  readonly children?: Maybe<Scalars['Int']['output']>;
+  /** Boxes it holds for. */
+  readonly held?: Maybe<Scalars['Int']['output']>;
+  /** The rule's id in its document; null for all together. */
+  readonly rule?: Maybe<Scalars['String']['output']>;
+  /** Weeks of a child. */
+  readonly weeks?: Maybe<Scalars['Int']['output']>;
+};
+
 export type RuleLayer =
   | 'CHILD'
   | 'CLASS'
@@ -2535,6 +2869,20 @@ export type RuleSetCheck = {
 };
 
 export type RuleSetCheckResult = InvalidInput | NotAppointed | RuleSetCheck | SchoolNotFound;
+
+/** Boxes of agreed weeks, as numbers; null stands for fewer than five, none among them. What families' labels say of a food does not count, and a figure that is missing counts as none. */
+export type RuleSetCounts = {
+  readonly __typename?: 'RuleSetCounts';
+  /** All rules together. */
+  readonly all: RuleCount;
+  readonly from: Scalars['LocalDate']['output'];
+  /** Ids of rules that are not counted: they advise, look back further than a week, or speak of what no box lists. */
+  readonly notCounted: ReadonlyArray<Scalars['String']['output']>;
+  /** Boxes with a dish of a family's own, which are not judged here. */
+  readonly ownDishes?: Maybe<Scalars['Int']['output']>;
+  readonly rules: ReadonlyArray<RuleCount>;
+  readonly until: Scalars['LocalDate']['output'];
+};
 
 /** What one version of a rule set says that another does not. */
 export type RuleSetDifference = {
@@ -2605,6 +2953,10 @@ export type SaveOwnFoodResult = HouseholdNotFound | InvalidInput | KeyReused | N
 
 export type School = Node & {
   readonly __typename?: 'School';
+  /** Its own and its jurisdiction's administrators, the oldest first. Null to everybody who is none of them. */
+  readonly appointments?: Maybe<ReadonlyArray<Appointment>>;
+  /** What administrators did here, the newest first; nothing is ever taken from it. Null to everybody who is none of them. */
+  readonly audit?: Maybe<AuditConnection>;
   readonly classes: ReadonlyArray<SchoolClass>;
   /** Holidays, early finishes and trip days. */
   readonly days: ReadonlyArray<SchoolDay>;
@@ -2617,6 +2969,12 @@ export type School = Node & {
   readonly ruleSets: ReadonlyArray<RuleSet>;
   readonly terms: ReadonlyArray<SchoolTerm>;
   readonly timeZone: Scalars['String']['output'];
+};
+
+
+export type SchoolAuditArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
+  first: Scalars['Int']['input'];
 };
 
 export type SchoolClass = Node & {
@@ -2829,6 +3187,20 @@ export type SetStockInput = {
 };
 
 export type SetStockResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
+
+export type SetTermInput = {
+  readonly firstDay: Scalars['LocalDate']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** The last one itself. */
+  readonly lastDay: Scalars['LocalDate']['input'];
+  readonly name: Scalars['String']['input'];
+  /** First day of the term that it takes the place of; absent: a new one. */
+  readonly replaces?: InputMaybe<Scalars['LocalDate']['input']>;
+  readonly schoolId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type SetTermResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
 
 /** The best plan found with sharing switched off under the same limits, beside this one. */
 export type SharingGain = {
@@ -3346,6 +3718,14 @@ export type DirectiveResolverFn<TResult = Record<PropertyKey, never>, TParent = 
 
 /** Mapping of union types */
 export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
+  AddSchoolClassResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+    | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
+  ;
   AdoptRuleSetResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -3363,6 +3743,43 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( WeekAgreed & { __typename: 'WeekAgreed' } )
     | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
+  AppointResult:
+    | ( Omit<AppointmentsPayload, 'appointments'> & { appointments: ReadonlyArray<_RefType['Appointment']> } & { __typename: 'AppointmentsPayload' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( PersonNotFound & { __typename: 'PersonNotFound' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+  ;
+  CalendarChangeResult:
+    | ( CalendarChangeRow & { __typename: 'CalendarChange' } )
+    | ( DocumentRefused & { __typename: 'DocumentRefused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+  ;
+  ChangeSchoolClassResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+    | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
+  ;
+  CountRuleSetComplianceResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RuleImpact & { __typename: 'RuleSetCounts' } )
+  ;
+  CountRuleSetImpactResult:
+    | ( DocumentRefused & { __typename: 'DocumentRefused' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( RuleImpact & { __typename: 'RuleSetCounts' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+  ;
   CreateChildResult:
     | ( Omit<CreateChildPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'CreateChildPayload' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
@@ -3375,6 +3792,15 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<CreateHouseholdPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'CreateHouseholdPayload' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
+  ;
+  DismissResult:
+    | ( Omit<AppointmentsPayload, 'appointments'> & { appointments: ReadonlyArray<_RefType['Appointment']> } & { __typename: 'AppointmentsPayload' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LastAdministrator & { __typename: 'LastAdministrator' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( PersonNotFound & { __typename: 'PersonNotFound' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
   ;
   DisruptionOfferResult:
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
@@ -3402,6 +3828,15 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
     | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
+  ;
+  LoadCalendarResult:
+    | ( DocumentRefused & { __typename: 'DocumentRefused' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+    | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
   ;
   LoadRuleSetResult:
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
@@ -3494,6 +3929,12 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
+  RegisterSchoolResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
+  ;
   RelaxHouseRuleResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -3532,6 +3973,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( StillInUseRow & { __typename: 'StillInUse' } )
   ;
   RemoveSchoolDayResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+    | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
+  ;
+  RemoveTermResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( NotAppointed & { __typename: 'NotAppointed' } )
@@ -3663,6 +4112,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
+  SetTermResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+    | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
+  ;
   SwapItemResult:
     | ( BoxClosed & { __typename: 'BoxClosed' } )
     | ( DishUnknown & { __typename: 'DishUnknown' } )
@@ -3748,12 +4205,14 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( LabelsUnreadRow & { __typename: 'LabelsUnread' } )
+    | ( LastAdministrator & { __typename: 'LastAdministrator' } )
     | ( NoSchoolRow & { __typename: 'NoSchool' } )
     | ( NoWeekWithDishRow & { __typename: 'NoWeekWithDish' } )
     | ( NotAppointed & { __typename: 'NotAppointed' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( OutsideTerm & { __typename: 'OutsideTerm' } )
+    | ( PersonNotFound & { __typename: 'PersonNotFound' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
     | ( StillInUseRow & { __typename: 'StillInUse' } )
@@ -3766,6 +4225,8 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
 
 /** Mapping between all available schema types and the resolvers types */
 export type ResolversTypes = {
+  AddSchoolClassInput: AddSchoolClassInput;
+  AddSchoolClassResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AddSchoolClassResult']>;
   AdoptRuleSetInput: AdoptRuleSetInput;
   AdoptRuleSetResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AdoptRuleSetResult']>;
   AgeSpan: ResolverTypeWrapper<AgeSpan>;
@@ -3779,6 +4240,13 @@ export type ResolversTypes = {
   ApplianceBrokenInput: ApplianceBrokenInput;
   ApplianceUse: ResolverTypeWrapper<ApplianceUseRow>;
   ApplianceUses: ResolverTypeWrapper<ApplianceUsesRow>;
+  AppointInput: AppointInput;
+  AppointResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AppointResult']>;
+  Appointment: ResolverTypeWrapper<AppointmentRow>;
+  AppointmentsPayload: ResolverTypeWrapper<Omit<AppointmentsPayload, 'appointments'> & { appointments: ReadonlyArray<ResolversTypes['Appointment']> }>;
+  AuditAction: AuditAction;
+  AuditConnection: ResolverTypeWrapper<Omit<AuditConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversTypes['AuditEntry']> }>;
+  AuditEntry: ResolverTypeWrapper<AuditEntryRow>;
   Avoid: Avoid;
   Base: ResolverTypeWrapper<BaseRow>;
   Batch: ResolverTypeWrapper<BatchRow>;
@@ -3801,9 +4269,16 @@ export type ResolversTypes = {
   BoxState: BoxState;
   BoxVerdict: ResolverTypeWrapper<BoxVerdictRow>;
   BreakNeeds: ResolverTypeWrapper<BreakNeeds>;
+  CalendarChange: ResolverTypeWrapper<CalendarChangeRow>;
+  CalendarChangeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['CalendarChangeResult']>;
+  CalendarEntry: ResolverTypeWrapper<CalendarEntryRow>;
+  CalendarEntryChange: ResolverTypeWrapper<Omit<CalendarEntryChange, 'after' | 'before'> & { after: ResolversTypes['CalendarEntry'], before: ResolversTypes['CalendarEntry'] }>;
+  CalendarKind: CalendarKind;
   Carer: ResolverTypeWrapper<Omit<Carer, 'person'> & { person: ResolversTypes['Person'] }>;
   CarerTasks: ResolverTypeWrapper<CarerTasksRow>;
   Caution: ResolverTypeWrapper<CautionRow>;
+  ChangeSchoolClassInput: ChangeSchoolClassInput;
+  ChangeSchoolClassResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ChangeSchoolClassResult']>;
   Child: ResolverTypeWrapper<ChildRow>;
   ChildDaysInput: ChildDaysInput;
   ChildNotFound: ResolverTypeWrapper<ChildNotFound>;
@@ -3812,11 +4287,16 @@ export type ResolversTypes = {
   ClashMember: ResolverTypeWrapper<ClashMemberRow>;
   ClashProof: ClashProof;
   ClassBreak: ResolverTypeWrapper<BreakRow>;
+  ClassBreakInput: ClassBreakInput;
   ClimateRegion: ClimateRegion;
   CompartmentInput: CompartmentInput;
   ConfirmationNeeded: ResolverTypeWrapper<ConfirmationNeeded>;
   Conflict: ResolverTypeWrapper<ConflictRow>;
   CostPart: ResolverTypeWrapper<CostPartRow>;
+  CountRuleSetComplianceInput: CountRuleSetComplianceInput;
+  CountRuleSetComplianceResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['CountRuleSetComplianceResult']>;
+  CountRuleSetImpactInput: CountRuleSetImpactInput;
+  CountRuleSetImpactResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['CountRuleSetImpactResult']>;
   CreateChildInput: CreateChildInput;
   CreateChildPayload: ResolverTypeWrapper<Omit<CreateChildPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
   CreateChildResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['CreateChildResult']>;
@@ -3836,6 +4316,8 @@ export type ResolversTypes = {
   DishNotOffered: ResolverTypeWrapper<DishNotOffered>;
   DishStep: ResolverTypeWrapper<DishStep>;
   DishUnknown: ResolverTypeWrapper<DishUnknown>;
+  DismissInput: DismissInput;
+  DismissResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['DismissResult']>;
   Disruption: ResolverTypeWrapper<DisruptionRow>;
   DisruptionInput: DisruptionInput;
   DisruptionKind: DisruptionKind;
@@ -3888,8 +4370,11 @@ export type ResolversTypes = {
   LabelSays: LabelSays;
   LabelStatus: LabelStatus;
   LabelsUnread: ResolverTypeWrapper<LabelsUnreadRow>;
+  LastAdministrator: ResolverTypeWrapper<LastAdministrator>;
   Leftover: ResolverTypeWrapper<LeftoverRow>;
   LeftoverInput: LeftoverInput;
+  LoadCalendarInput: LoadCalendarInput;
+  LoadCalendarResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['LoadCalendarResult']>;
   LoadRuleSetInput: LoadRuleSetInput;
   LoadRuleSetPayload: ResolverTypeWrapper<Omit<LoadRuleSetPayload, 'ruleSet'> & { ruleSet: ResolversTypes['RuleSet'] }>;
   LoadRuleSetResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['LoadRuleSetResult']>;
@@ -3932,6 +4417,7 @@ export type ResolversTypes = {
   PackingTime: ResolverTypeWrapper<PackingTime>;
   PageInfo: ResolverTypeWrapper<PageInfo>;
   Person: ResolverTypeWrapper<PersonRow>;
+  PersonNotFound: ResolverTypeWrapper<PersonNotFound>;
   PinItemInput: PinItemInput;
   PinItemResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PinItemResult']>;
   PlaceVerdict: ResolverTypeWrapper<Omit<PlaceVerdict, 'labelsToRead'> & { labelsToRead: ReadonlyArray<ResolversTypes['Food']> }>;
@@ -3958,6 +4444,8 @@ export type ResolversTypes = {
   RecordAllergyResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RecordAllergyResult']>;
   RecordLabelInput: RecordLabelInput;
   RecordLabelResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RecordLabelResult']>;
+  RegisterSchoolInput: RegisterSchoolInput;
+  RegisterSchoolResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RegisterSchoolResult']>;
   RelaxHouseRuleInput: RelaxHouseRuleInput;
   RelaxHouseRuleResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RelaxHouseRuleResult']>;
   RemoveAllergyInput: RemoveAllergyInput;
@@ -3968,6 +4456,8 @@ export type ResolversTypes = {
   RemoveOwnFoodResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveOwnFoodResult']>;
   RemoveSchoolDayInput: RemoveSchoolDayInput;
   RemoveSchoolDayResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveSchoolDayResult']>;
+  RemoveTermInput: RemoveTermInput;
+  RemoveTermResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveTermResult']>;
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReportAbsenceResult']>;
   ReportDisruptionInput: ReportDisruptionInput;
@@ -3979,11 +4469,13 @@ export type ResolversTypes = {
   Rule: ResolverTypeWrapper<RuleRow>;
   RuleChange: ResolverTypeWrapper<ChangedRule>;
   RuleChangeKind: RuleChangeKind;
+  RuleCount: ResolverTypeWrapper<RuleCount>;
   RuleLayer: RuleLayer;
   RuleLevel: RuleLevel;
   RuleSet: ResolverTypeWrapper<RuleSetRow>;
   RuleSetCheck: ResolverTypeWrapper<CheckedDocument>;
   RuleSetCheckResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RuleSetCheckResult']>;
+  RuleSetCounts: ResolverTypeWrapper<RuleImpact>;
   RuleSetDifference: ResolverTypeWrapper<DocumentDifference>;
   RuleSetDocumentInput: RuleSetDocumentInput;
   RuleSetVersion: ResolverTypeWrapper<RuleSetVersionNode>;
@@ -4028,6 +4520,8 @@ export type ResolversTypes = {
   SetSchoolProvisionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetSchoolProvisionResult']>;
   SetStockInput: SetStockInput;
   SetStockResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetStockResult']>;
+  SetTermInput: SetTermInput;
+  SetTermResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetTermResult']>;
   SharingGain: ResolverTypeWrapper<SharingGain>;
   ShoppingDifference: ResolverTypeWrapper<ShoppingDifferenceRow>;
   ShoppingLine: ResolverTypeWrapper<ShoppingLineRow>;
@@ -4082,6 +4576,8 @@ export type ResolversTypes = {
 
 /** Mapping between all available schema types and the resolvers parents */
 export type ResolversParentTypes = {
+  AddSchoolClassInput: AddSchoolClassInput;
+  AddSchoolClassResult: ResolversUnionTypes<ResolversParentTypes>['AddSchoolClassResult'];
   AdoptRuleSetInput: AdoptRuleSetInput;
   AdoptRuleSetResult: ResolversUnionTypes<ResolversParentTypes>['AdoptRuleSetResult'];
   AgeSpan: AgeSpan;
@@ -4095,6 +4591,12 @@ export type ResolversParentTypes = {
   ApplianceBrokenInput: ApplianceBrokenInput;
   ApplianceUse: ApplianceUseRow;
   ApplianceUses: ApplianceUsesRow;
+  AppointInput: AppointInput;
+  AppointResult: ResolversUnionTypes<ResolversParentTypes>['AppointResult'];
+  Appointment: AppointmentRow;
+  AppointmentsPayload: Omit<AppointmentsPayload, 'appointments'> & { appointments: ReadonlyArray<ResolversParentTypes['Appointment']> };
+  AuditConnection: Omit<AuditConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversParentTypes['AuditEntry']> };
+  AuditEntry: AuditEntryRow;
   Base: BaseRow;
   Batch: BatchRow;
   BatchDifference: BatchDifferenceRow;
@@ -4114,9 +4616,15 @@ export type ResolversParentTypes = {
   BoxPlace: BoxPlaceRow;
   BoxVerdict: BoxVerdictRow;
   BreakNeeds: BreakNeeds;
+  CalendarChange: CalendarChangeRow;
+  CalendarChangeResult: ResolversUnionTypes<ResolversParentTypes>['CalendarChangeResult'];
+  CalendarEntry: CalendarEntryRow;
+  CalendarEntryChange: Omit<CalendarEntryChange, 'after' | 'before'> & { after: ResolversParentTypes['CalendarEntry'], before: ResolversParentTypes['CalendarEntry'] };
   Carer: Omit<Carer, 'person'> & { person: ResolversParentTypes['Person'] };
   CarerTasks: CarerTasksRow;
   Caution: CautionRow;
+  ChangeSchoolClassInput: ChangeSchoolClassInput;
+  ChangeSchoolClassResult: ResolversUnionTypes<ResolversParentTypes>['ChangeSchoolClassResult'];
   Child: ChildRow;
   ChildDaysInput: ChildDaysInput;
   ChildNotFound: ChildNotFound;
@@ -4124,10 +4632,15 @@ export type ResolversParentTypes = {
   Clash: ClashRow;
   ClashMember: ClashMemberRow;
   ClassBreak: BreakRow;
+  ClassBreakInput: ClassBreakInput;
   CompartmentInput: CompartmentInput;
   ConfirmationNeeded: ConfirmationNeeded;
   Conflict: ConflictRow;
   CostPart: CostPartRow;
+  CountRuleSetComplianceInput: CountRuleSetComplianceInput;
+  CountRuleSetComplianceResult: ResolversUnionTypes<ResolversParentTypes>['CountRuleSetComplianceResult'];
+  CountRuleSetImpactInput: CountRuleSetImpactInput;
+  CountRuleSetImpactResult: ResolversUnionTypes<ResolversParentTypes>['CountRuleSetImpactResult'];
   CreateChildInput: CreateChildInput;
   CreateChildPayload: Omit<CreateChildPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
   CreateChildResult: ResolversUnionTypes<ResolversParentTypes>['CreateChildResult'];
@@ -4145,6 +4658,8 @@ export type ResolversParentTypes = {
   DishNotOffered: DishNotOffered;
   DishStep: DishStep;
   DishUnknown: DishUnknown;
+  DismissInput: DismissInput;
+  DismissResult: ResolversUnionTypes<ResolversParentTypes>['DismissResult'];
   Disruption: DisruptionRow;
   DisruptionInput: DisruptionInput;
   DisruptionOffer: DisruptionOfferRow;
@@ -4191,8 +4706,11 @@ export type ResolversParentTypes = {
   LabelLawMember: LabelLawMember;
   LabelNutrientsInput: LabelNutrientsInput;
   LabelsUnread: LabelsUnreadRow;
+  LastAdministrator: LastAdministrator;
   Leftover: LeftoverRow;
   LeftoverInput: LeftoverInput;
+  LoadCalendarInput: LoadCalendarInput;
+  LoadCalendarResult: ResolversUnionTypes<ResolversParentTypes>['LoadCalendarResult'];
   LoadRuleSetInput: LoadRuleSetInput;
   LoadRuleSetPayload: Omit<LoadRuleSetPayload, 'ruleSet'> & { ruleSet: ResolversParentTypes['RuleSet'] };
   LoadRuleSetResult: ResolversUnionTypes<ResolversParentTypes>['LoadRuleSetResult'];
@@ -4233,6 +4751,7 @@ export type ResolversParentTypes = {
   PackingTime: PackingTime;
   PageInfo: PageInfo;
   Person: PersonRow;
+  PersonNotFound: PersonNotFound;
   PinItemInput: PinItemInput;
   PinItemResult: ResolversUnionTypes<ResolversParentTypes>['PinItemResult'];
   PlaceVerdict: Omit<PlaceVerdict, 'labelsToRead'> & { labelsToRead: ReadonlyArray<ResolversParentTypes['Food']> };
@@ -4257,6 +4776,8 @@ export type ResolversParentTypes = {
   RecordAllergyResult: ResolversUnionTypes<ResolversParentTypes>['RecordAllergyResult'];
   RecordLabelInput: RecordLabelInput;
   RecordLabelResult: ResolversUnionTypes<ResolversParentTypes>['RecordLabelResult'];
+  RegisterSchoolInput: RegisterSchoolInput;
+  RegisterSchoolResult: ResolversUnionTypes<ResolversParentTypes>['RegisterSchoolResult'];
   RelaxHouseRuleInput: RelaxHouseRuleInput;
   RelaxHouseRuleResult: ResolversUnionTypes<ResolversParentTypes>['RelaxHouseRuleResult'];
   RemoveAllergyInput: RemoveAllergyInput;
@@ -4267,6 +4788,8 @@ export type ResolversParentTypes = {
   RemoveOwnFoodResult: ResolversUnionTypes<ResolversParentTypes>['RemoveOwnFoodResult'];
   RemoveSchoolDayInput: RemoveSchoolDayInput;
   RemoveSchoolDayResult: ResolversUnionTypes<ResolversParentTypes>['RemoveSchoolDayResult'];
+  RemoveTermInput: RemoveTermInput;
+  RemoveTermResult: ResolversUnionTypes<ResolversParentTypes>['RemoveTermResult'];
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolversUnionTypes<ResolversParentTypes>['ReportAbsenceResult'];
   ReportDisruptionInput: ReportDisruptionInput;
@@ -4275,9 +4798,11 @@ export type ResolversParentTypes = {
   RevisionPassed: RevisionPassed;
   Rule: RuleRow;
   RuleChange: ChangedRule;
+  RuleCount: RuleCount;
   RuleSet: RuleSetRow;
   RuleSetCheck: CheckedDocument;
   RuleSetCheckResult: ResolversUnionTypes<ResolversParentTypes>['RuleSetCheckResult'];
+  RuleSetCounts: RuleImpact;
   RuleSetDifference: DocumentDifference;
   RuleSetDocumentInput: RuleSetDocumentInput;
   RuleSetVersion: RuleSetVersionNode;
@@ -4320,6 +4845,8 @@ export type ResolversParentTypes = {
   SetSchoolProvisionResult: ResolversUnionTypes<ResolversParentTypes>['SetSchoolProvisionResult'];
   SetStockInput: SetStockInput;
   SetStockResult: ResolversUnionTypes<ResolversParentTypes>['SetStockResult'];
+  SetTermInput: SetTermInput;
+  SetTermResult: ResolversUnionTypes<ResolversParentTypes>['SetTermResult'];
   SharingGain: SharingGain;
   ShoppingDifference: ShoppingDifferenceRow;
   ShoppingLine: ShoppingLineRow;
@@ -4361,6 +4888,10 @@ export type ResolversParentTypes = {
   WithdrawDisruptionResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawDisruptionResult'];
   WithdrawRuleSetInput: WithdrawRuleSetInput;
   WithdrawRuleSetResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawRuleSetResult'];
+};
+
+export type AddSchoolClassResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AddSchoolClassResult'] = ResolversParentTypes['AddSchoolClassResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
 };
 
 export type AdoptRuleSetResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AdoptRuleSetResult'] = ResolversParentTypes['AdoptRuleSetResult']> = {
@@ -4411,6 +4942,37 @@ export type ApplianceUsesResolvers<ContextType = GraphqlContext, ParentType exte
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   unit?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   uses?: Resolver<ReadonlyArray<ResolversTypes['ApplianceUse']>, ParentType, ContextType>;
+};
+
+export type AppointResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AppointResult'] = ResolversParentTypes['AppointResult']> = {
+  __resolveType: TypeResolveFn<'AppointmentsPayload' | 'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'PersonNotFound' | 'SchoolNotFound', ParentType, ContextType>;
+};
+
+export type AppointmentResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Appointment'] = ResolversParentTypes['Appointment']> = {
+  jurisdiction?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
+  school?: Resolver<Maybe<ResolversTypes['School']>, ParentType, ContextType>;
+  since?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+};
+
+export type AppointmentsPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AppointmentsPayload'] = ResolversParentTypes['AppointmentsPayload']> = {
+  appointments?: Resolver<ReadonlyArray<ResolversTypes['Appointment']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type AuditConnectionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AuditConnection'] = ResolversParentTypes['AuditConnection']> = {
+  nodes?: Resolver<ReadonlyArray<ResolversTypes['AuditEntry']>, ParentType, ContextType>;
+  pageInfo?: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type AuditEntryResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AuditEntry'] = ResolversParentTypes['AuditEntry']> = {
+  about?: Resolver<Maybe<ResolversTypes['Person']>, ParentType, ContextType>;
+  action?: Resolver<ResolversTypes['AuditAction'], ParentType, ContextType>;
+  at?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  details?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  jurisdiction?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  person?: Resolver<Maybe<ResolversTypes['Person']>, ParentType, ContextType>;
+  school?: Resolver<Maybe<ResolversTypes['School']>, ParentType, ContextType>;
 };
 
 export type BaseResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Base'] = ResolversParentTypes['Base']> = {
@@ -4576,6 +5138,35 @@ export type BreakNeedsResolvers<ContextType = GraphqlContext, ParentType extends
   source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type CalendarChangeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CalendarChange'] = ResolversParentTypes['CalendarChange']> = {
+  added?: Resolver<ReadonlyArray<ResolversTypes['CalendarEntry']>, ParentType, ContextType>;
+  changed?: Resolver<ReadonlyArray<ResolversTypes['CalendarEntryChange']>, ParentType, ContextType>;
+  removed?: Resolver<ReadonlyArray<ResolversTypes['CalendarEntry']>, ParentType, ContextType>;
+  seenRevision?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  setByHand?: Resolver<ReadonlyArray<ResolversTypes['CalendarEntry']>, ParentType, ContextType>;
+  unchanged?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  warnings?: Resolver<ReadonlyArray<ResolversTypes['DocumentIssue']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type CalendarChangeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CalendarChangeResult'] = ResolversParentTypes['CalendarChangeResult']> = {
+  __resolveType: TypeResolveFn<'CalendarChange' | 'DocumentRefused' | 'NotAppointed' | 'SchoolNotFound', ParentType, ContextType>;
+};
+
+export type CalendarEntryResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CalendarEntry'] = ResolversParentTypes['CalendarEntry']> = {
+  endsAt?: Resolver<Maybe<ResolversTypes['LocalTime']>, ParentType, ContextType>;
+  firstDay?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['CalendarKind'], ParentType, ContextType>;
+  lastDay?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  schoolClass?: Resolver<Maybe<ResolversTypes['SchoolClass']>, ParentType, ContextType>;
+  title?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type CalendarEntryChangeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CalendarEntryChange'] = ResolversParentTypes['CalendarEntryChange']> = {
+  after?: Resolver<ResolversTypes['CalendarEntry'], ParentType, ContextType>;
+  before?: Resolver<ResolversTypes['CalendarEntry'], ParentType, ContextType>;
+};
+
 export type CarerResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Carer'] = ResolversParentTypes['Carer']> = {
   person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
   role?: Resolver<ResolversTypes['Role'], ParentType, ContextType>;
@@ -4593,6 +5184,10 @@ export type CautionResolvers<ContextType = GraphqlContext, ParentType extends Re
   date?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type ChangeSchoolClassResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ChangeSchoolClassResult'] = ResolversParentTypes['ChangeSchoolClassResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
 };
 
 export type ChildResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Child'] = ResolversParentTypes['Child']> = {
@@ -4675,6 +5270,14 @@ export type CostPartResolvers<ContextType = GraphqlContext, ParentType extends R
   boughtGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   costMinor?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   food?: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+};
+
+export type CountRuleSetComplianceResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CountRuleSetComplianceResult'] = ResolversParentTypes['CountRuleSetComplianceResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'NothingThere' | 'RuleSetCounts', ParentType, ContextType>;
+};
+
+export type CountRuleSetImpactResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CountRuleSetImpactResult'] = ResolversParentTypes['CountRuleSetImpactResult']> = {
+  __resolveType: TypeResolveFn<'DocumentRefused' | 'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RuleSetCounts' | 'SchoolNotFound', ParentType, ContextType>;
 };
 
 export type CreateChildPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CreateChildPayload'] = ResolversParentTypes['CreateChildPayload']> = {
@@ -4807,6 +5410,10 @@ export type DishUnknownResolvers<ContextType = GraphqlContext, ParentType extend
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   nearest?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type DismissResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DismissResult'] = ResolversParentTypes['DismissResult']> = {
+  __resolveType: TypeResolveFn<'AppointmentsPayload' | 'InvalidInput' | 'KeyReused' | 'LastAdministrator' | 'NotAppointed' | 'PersonNotFound' | 'SchoolNotFound', ParentType, ContextType>;
 };
 
 export type DisruptionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Disruption'] = ResolversParentTypes['Disruption']> = {
@@ -5085,6 +5692,12 @@ export type LabelsUnreadResolvers<ContextType = GraphqlContext, ParentType exten
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type LastAdministratorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LastAdministrator'] = ResolversParentTypes['LastAdministrator']> = {
+  jurisdiction?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type LeftoverResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Leftover'] = ResolversParentTypes['Leftover']> = {
   base?: Resolver<ResolversTypes['Base'], ParentType, ContextType>;
   cookedOn?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
@@ -5092,6 +5705,10 @@ export type LeftoverResolvers<ContextType = GraphqlContext, ParentType extends R
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   lastSafeDay?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type LoadCalendarResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LoadCalendarResult'] = ResolversParentTypes['LoadCalendarResult']> = {
+  __resolveType: TypeResolveFn<'DocumentRefused' | 'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
 };
 
 export type LoadRuleSetPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LoadRuleSetPayload'] = ResolversParentTypes['LoadRuleSetPayload']> = {
@@ -5118,6 +5735,7 @@ export type MarkPackedResultResolvers<ContextType = GraphqlContext, ParentType e
 
 export type MeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Me'] = ResolversParentTypes['Me']> = {
   administers?: Resolver<ReadonlyArray<ResolversTypes['School']>, ParentType, ContextType>;
+  appointments?: Resolver<ReadonlyArray<ResolversTypes['Appointment']>, ParentType, ContextType>;
   households?: Resolver<ReadonlyArray<ResolversTypes['Household']>, ParentType, ContextType>;
   person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
 };
@@ -5158,12 +5776,19 @@ export type MissingFigureResolvers<ContextType = GraphqlContext, ParentType exte
 };
 
 export type MutationResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Mutation'] = ResolversParentTypes['Mutation']> = {
+  addSchoolClass?: Resolver<ResolversTypes['AddSchoolClassResult'], ParentType, ContextType, RequireFields<MutationAddSchoolClassArgs, 'input'>>;
   adoptRuleSet?: Resolver<ResolversTypes['AdoptRuleSetResult'], ParentType, ContextType, RequireFields<MutationAdoptRuleSetArgs, 'input'>>;
   agreeWeek?: Resolver<ResolversTypes['AgreeWeekResult'], ParentType, ContextType, RequireFields<MutationAgreeWeekArgs, 'input'>>;
+  appoint?: Resolver<ResolversTypes['AppointResult'], ParentType, ContextType, RequireFields<MutationAppointArgs, 'input'>>;
+  changeSchoolClass?: Resolver<ResolversTypes['ChangeSchoolClassResult'], ParentType, ContextType, RequireFields<MutationChangeSchoolClassArgs, 'input'>>;
+  countRuleSetCompliance?: Resolver<ResolversTypes['CountRuleSetComplianceResult'], ParentType, ContextType, RequireFields<MutationCountRuleSetComplianceArgs, 'input'>>;
+  countRuleSetImpact?: Resolver<ResolversTypes['CountRuleSetImpactResult'], ParentType, ContextType, RequireFields<MutationCountRuleSetImpactArgs, 'input'>>;
   createChild?: Resolver<ResolversTypes['CreateChildResult'], ParentType, ContextType, RequireFields<MutationCreateChildArgs, 'input'>>;
   createHousehold?: Resolver<ResolversTypes['CreateHouseholdResult'], ParentType, ContextType, RequireFields<MutationCreateHouseholdArgs, 'input'>>;
+  dismiss?: Resolver<ResolversTypes['DismissResult'], ParentType, ContextType, RequireFields<MutationDismissArgs, 'input'>>;
   enrolChild?: Resolver<ResolversTypes['EnrolChildResult'], ParentType, ContextType, RequireFields<MutationEnrolChildArgs, 'input'>>;
   finishTask?: Resolver<ResolversTypes['FinishTaskResult'], ParentType, ContextType, RequireFields<MutationFinishTaskArgs, 'input'>>;
+  loadCalendar?: Resolver<ResolversTypes['LoadCalendarResult'], ParentType, ContextType, RequireFields<MutationLoadCalendarArgs, 'input'>>;
   loadRuleSet?: Resolver<ResolversTypes['LoadRuleSetResult'], ParentType, ContextType, RequireFields<MutationLoadRuleSetArgs, 'input'>>;
   markPacked?: Resolver<ResolversTypes['MarkPackedResult'], ParentType, ContextType, RequireFields<MutationMarkPackedArgs, 'input'>>;
   mendWeek?: Resolver<ResolversTypes['MendWeekResult'], ParentType, ContextType, RequireFields<MutationMendWeekArgs, 'input'>>;
@@ -5172,11 +5797,13 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   planWeekInBackground?: Resolver<ResolversTypes['PlanWeekInBackgroundResult'], ParentType, ContextType, RequireFields<MutationPlanWeekInBackgroundArgs, 'input'>>;
   recordAllergy?: Resolver<ResolversTypes['RecordAllergyResult'], ParentType, ContextType, RequireFields<MutationRecordAllergyArgs, 'input'>>;
   recordLabel?: Resolver<ResolversTypes['RecordLabelResult'], ParentType, ContextType, RequireFields<MutationRecordLabelArgs, 'input'>>;
+  registerSchool?: Resolver<ResolversTypes['RegisterSchoolResult'], ParentType, ContextType, RequireFields<MutationRegisterSchoolArgs, 'input'>>;
   relaxHouseRule?: Resolver<ResolversTypes['RelaxHouseRuleResult'], ParentType, ContextType, RequireFields<MutationRelaxHouseRuleArgs, 'input'>>;
   removeAllergy?: Resolver<ResolversTypes['RemoveAllergyResult'], ParentType, ContextType, RequireFields<MutationRemoveAllergyArgs, 'input'>>;
   removeOwnDish?: Resolver<ResolversTypes['RemoveOwnDishResult'], ParentType, ContextType, RequireFields<MutationRemoveOwnDishArgs, 'input'>>;
   removeOwnFood?: Resolver<ResolversTypes['RemoveOwnFoodResult'], ParentType, ContextType, RequireFields<MutationRemoveOwnFoodArgs, 'input'>>;
   removeSchoolDay?: Resolver<ResolversTypes['RemoveSchoolDayResult'], ParentType, ContextType, RequireFields<MutationRemoveSchoolDayArgs, 'input'>>;
+  removeTerm?: Resolver<ResolversTypes['RemoveTermResult'], ParentType, ContextType, RequireFields<MutationRemoveTermArgs, 'input'>>;
   reportAbsence?: Resolver<ResolversTypes['ReportAbsenceResult'], ParentType, ContextType, RequireFields<MutationReportAbsenceArgs, 'input'>>;
   reportDisruption?: Resolver<ResolversTypes['ReportDisruptionResult'], ParentType, ContextType, RequireFields<MutationReportDisruptionArgs, 'input'>>;
   saveOwnDish?: Resolver<ResolversTypes['SaveOwnDishResult'], ParentType, ContextType, RequireFields<MutationSaveOwnDishArgs, 'input'>>;
@@ -5191,6 +5818,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   setSchoolDay?: Resolver<ResolversTypes['SetSchoolDayResult'], ParentType, ContextType, RequireFields<MutationSetSchoolDayArgs, 'input'>>;
   setSchoolProvision?: Resolver<ResolversTypes['SetSchoolProvisionResult'], ParentType, ContextType, RequireFields<MutationSetSchoolProvisionArgs, 'input'>>;
   setStock?: Resolver<ResolversTypes['SetStockResult'], ParentType, ContextType, RequireFields<MutationSetStockArgs, 'input'>>;
+  setTerm?: Resolver<ResolversTypes['SetTermResult'], ParentType, ContextType, RequireFields<MutationSetTermArgs, 'input'>>;
   swapItem?: Resolver<ResolversTypes['SwapItemResult'], ParentType, ContextType, RequireFields<MutationSwapItemArgs, 'input'>>;
   takeTask?: Resolver<ResolversTypes['TakeTaskResult'], ParentType, ContextType, RequireFields<MutationTakeTaskArgs, 'input'>>;
   unpinItem?: Resolver<ResolversTypes['UnpinItemResult'], ParentType, ContextType, RequireFields<MutationUnpinItemArgs, 'input'>>;
@@ -5293,6 +5921,12 @@ export type PageInfoResolvers<ContextType = GraphqlContext, ParentType extends R
 export type PersonResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Person'] = ResolversParentTypes['Person']> = {
   displayName?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type PersonNotFoundResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['PersonNotFound'] = ResolversParentTypes['PersonNotFound']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  subject?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -5402,11 +6036,14 @@ export type ProcessingClassResolvers<ContextType = GraphqlContext, ParentType ex
 
 export type QueryResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
   alternatives?: Resolver<ReadonlyArray<ResolversTypes['Alternative']>, ParentType, ContextType, RequireFields<QueryAlternativesArgs, 'itemId'>>;
+  calendarChange?: Resolver<ResolversTypes['CalendarChangeResult'], ParentType, ContextType, RequireFields<QueryCalendarChangeArgs, 'calendar' | 'schoolId'>>;
   dish?: Resolver<Maybe<ResolversTypes['Dish']>, ParentType, ContextType, RequireFields<QueryDishArgs, 'key'>>;
   dishes?: Resolver<ResolversTypes['DishConnection'], ParentType, ContextType, RequireFields<QueryDishesArgs, 'first'>>;
   disruptionOffer?: Resolver<ResolversTypes['DisruptionOfferResult'], ParentType, ContextType, RequireFields<QueryDisruptionOfferArgs, 'disruption' | 'householdId'>>;
   food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'key'>>;
   household?: Resolver<Maybe<ResolversTypes['Household']>, ParentType, ContextType, RequireFields<QueryHouseholdArgs, 'id'>>;
+  jurisdictionAppointments?: Resolver<Maybe<ReadonlyArray<ResolversTypes['Appointment']>>, ParentType, ContextType, RequireFields<QueryJurisdictionAppointmentsArgs, 'jurisdiction'>>;
+  jurisdictionAudit?: Resolver<Maybe<ResolversTypes['AuditConnection']>, ParentType, ContextType, RequireFields<QueryJurisdictionAuditArgs, 'first' | 'jurisdiction'>>;
   jurisdictionRuleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType, RequireFields<QueryJurisdictionRuleSetsArgs, 'jurisdiction'>>;
   labelLaws?: Resolver<ReadonlyArray<ResolversTypes['LabelLaw']>, ParentType, ContextType, RequireFields<QueryLabelLawsArgs, 'on'>>;
   me?: Resolver<ResolversTypes['Me'], ParentType, ContextType>;
@@ -5434,6 +6071,10 @@ export type RecordLabelResultResolvers<ContextType = GraphqlContext, ParentType 
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type RegisterSchoolResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RegisterSchoolResult'] = ResolversParentTypes['RegisterSchoolResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'SchoolPayload', ParentType, ContextType>;
+};
+
 export type RelaxHouseRuleResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RelaxHouseRuleResult'] = ResolversParentTypes['RelaxHouseRuleResult']> = {
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
@@ -5451,6 +6092,10 @@ export type RemoveOwnFoodResultResolvers<ContextType = GraphqlContext, ParentTyp
 };
 
 export type RemoveSchoolDayResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveSchoolDayResult'] = ResolversParentTypes['RemoveSchoolDayResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
+};
+
+export type RemoveTermResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveTermResult'] = ResolversParentTypes['RemoveTermResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
 };
 
@@ -5494,6 +6139,14 @@ export type RuleChangeResolvers<ContextType = GraphqlContext, ParentType extends
   rule?: Resolver<ResolversTypes['Rule'], ParentType, ContextType>;
 };
 
+export type RuleCountResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleCount'] = ResolversParentTypes['RuleCount']> = {
+  boxes?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  children?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  held?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  rule?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  weeks?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+};
+
 export type RuleSetResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSet'] = ResolversParentTypes['RuleSet']> = {
   ages?: Resolver<Maybe<ResolversTypes['AgeSpan']>, ParentType, ContextType>;
   confirmed?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
@@ -5524,6 +6177,16 @@ export type RuleSetCheckResolvers<ContextType = GraphqlContext, ParentType exten
 
 export type RuleSetCheckResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSetCheckResult'] = ResolversParentTypes['RuleSetCheckResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'NotAppointed' | 'RuleSetCheck' | 'SchoolNotFound', ParentType, ContextType>;
+};
+
+export type RuleSetCountsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSetCounts'] = ResolversParentTypes['RuleSetCounts']> = {
+  all?: Resolver<ResolversTypes['RuleCount'], ParentType, ContextType>;
+  from?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  notCounted?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  ownDishes?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  rules?: Resolver<ReadonlyArray<ResolversTypes['RuleCount']>, ParentType, ContextType>;
+  until?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type RuleSetDifferenceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSetDifference'] = ResolversParentTypes['RuleSetDifference']> = {
@@ -5564,6 +6227,8 @@ export type SaveOwnFoodResultResolvers<ContextType = GraphqlContext, ParentType 
 };
 
 export type SchoolResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['School'] = ResolversParentTypes['School']> = {
+  appointments?: Resolver<Maybe<ReadonlyArray<ResolversTypes['Appointment']>>, ParentType, ContextType>;
+  audit?: Resolver<Maybe<ResolversTypes['AuditConnection']>, ParentType, ContextType, RequireFields<SchoolAuditArgs, 'first'>>;
   classes?: Resolver<ReadonlyArray<ResolversTypes['SchoolClass']>, ParentType, ContextType>;
   days?: Resolver<ReadonlyArray<ResolversTypes['SchoolDay']>, ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
@@ -5685,6 +6350,10 @@ export type SetSchoolProvisionResultResolvers<ContextType = GraphqlContext, Pare
 
 export type SetStockResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetStockResult'] = ResolversParentTypes['SetStockResult']> = {
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
+};
+
+export type SetTermResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetTermResult'] = ResolversParentTypes['SetTermResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
 };
 
 export type SharingGainResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SharingGain'] = ResolversParentTypes['SharingGain']> = {
@@ -5822,7 +6491,7 @@ export type UpperLevelResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type UserErrorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UserError'] = ResolversParentTypes['UserError']> = {
-  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
 };
 
 export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Verdicts'] = ResolversParentTypes['Verdicts']> = {
@@ -5924,6 +6593,7 @@ export type WithdrawRuleSetResultResolvers<ContextType = GraphqlContext, ParentT
 };
 
 export type Resolvers<ContextType = GraphqlContext> = {
+  AddSchoolClassResult?: AddSchoolClassResultResolvers<ContextType>;
   AdoptRuleSetResult?: AdoptRuleSetResultResolvers<ContextType>;
   AgeSpan?: AgeSpanResolvers<ContextType>;
   AgreeWeekResult?: AgreeWeekResultResolvers<ContextType>;
@@ -5933,6 +6603,11 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Alternative?: AlternativeResolvers<ContextType>;
   ApplianceUse?: ApplianceUseResolvers<ContextType>;
   ApplianceUses?: ApplianceUsesResolvers<ContextType>;
+  AppointResult?: AppointResultResolvers<ContextType>;
+  Appointment?: AppointmentResolvers<ContextType>;
+  AppointmentsPayload?: AppointmentsPayloadResolvers<ContextType>;
+  AuditConnection?: AuditConnectionResolvers<ContextType>;
+  AuditEntry?: AuditEntryResolvers<ContextType>;
   Base?: BaseResolvers<ContextType>;
   Batch?: BatchResolvers<ContextType>;
   BatchDifference?: BatchDifferenceResolvers<ContextType>;
@@ -5951,9 +6626,14 @@ export type Resolvers<ContextType = GraphqlContext> = {
   BoxPlace?: BoxPlaceResolvers<ContextType>;
   BoxVerdict?: BoxVerdictResolvers<ContextType>;
   BreakNeeds?: BreakNeedsResolvers<ContextType>;
+  CalendarChange?: CalendarChangeResolvers<ContextType>;
+  CalendarChangeResult?: CalendarChangeResultResolvers<ContextType>;
+  CalendarEntry?: CalendarEntryResolvers<ContextType>;
+  CalendarEntryChange?: CalendarEntryChangeResolvers<ContextType>;
   Carer?: CarerResolvers<ContextType>;
   CarerTasks?: CarerTasksResolvers<ContextType>;
   Caution?: CautionResolvers<ContextType>;
+  ChangeSchoolClassResult?: ChangeSchoolClassResultResolvers<ContextType>;
   Child?: ChildResolvers<ContextType>;
   ChildNotFound?: ChildNotFoundResolvers<ContextType>;
   ChokingHazard?: ChokingHazardResolvers<ContextType>;
@@ -5963,6 +6643,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   ConfirmationNeeded?: ConfirmationNeededResolvers<ContextType>;
   Conflict?: ConflictResolvers<ContextType>;
   CostPart?: CostPartResolvers<ContextType>;
+  CountRuleSetComplianceResult?: CountRuleSetComplianceResultResolvers<ContextType>;
+  CountRuleSetImpactResult?: CountRuleSetImpactResultResolvers<ContextType>;
   CreateChildPayload?: CreateChildPayloadResolvers<ContextType>;
   CreateChildResult?: CreateChildResultResolvers<ContextType>;
   CreateHouseholdPayload?: CreateHouseholdPayloadResolvers<ContextType>;
@@ -5978,6 +6660,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   DishNotOffered?: DishNotOfferedResolvers<ContextType>;
   DishStep?: DishStepResolvers<ContextType>;
   DishUnknown?: DishUnknownResolvers<ContextType>;
+  DismissResult?: DismissResultResolvers<ContextType>;
   Disruption?: DisruptionResolvers<ContextType>;
   DisruptionOffer?: DisruptionOfferResolvers<ContextType>;
   DisruptionOfferResult?: DisruptionOfferResultResolvers<ContextType>;
@@ -6013,7 +6696,9 @@ export type Resolvers<ContextType = GraphqlContext> = {
   LabelLawClass?: LabelLawClassResolvers<ContextType>;
   LabelLawMember?: LabelLawMemberResolvers<ContextType>;
   LabelsUnread?: LabelsUnreadResolvers<ContextType>;
+  LastAdministrator?: LastAdministratorResolvers<ContextType>;
   Leftover?: LeftoverResolvers<ContextType>;
+  LoadCalendarResult?: LoadCalendarResultResolvers<ContextType>;
   LoadRuleSetPayload?: LoadRuleSetPayloadResolvers<ContextType>;
   LoadRuleSetResult?: LoadRuleSetResultResolvers<ContextType>;
   LocalDate?: GraphQLScalarType;
@@ -6042,6 +6727,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   PackingTime?: PackingTimeResolvers<ContextType>;
   PageInfo?: PageInfoResolvers<ContextType>;
   Person?: PersonResolvers<ContextType>;
+  PersonNotFound?: PersonNotFoundResolvers<ContextType>;
   PinItemResult?: PinItemResultResolvers<ContextType>;
   PlaceVerdict?: PlaceVerdictResolvers<ContextType>;
   PlanCertificate?: PlanCertificateResolvers<ContextType>;
@@ -6060,20 +6746,24 @@ export type Resolvers<ContextType = GraphqlContext> = {
   ReadyUse?: ReadyUseResolvers<ContextType>;
   RecordAllergyResult?: RecordAllergyResultResolvers<ContextType>;
   RecordLabelResult?: RecordLabelResultResolvers<ContextType>;
+  RegisterSchoolResult?: RegisterSchoolResultResolvers<ContextType>;
   RelaxHouseRuleResult?: RelaxHouseRuleResultResolvers<ContextType>;
   RemoveAllergyResult?: RemoveAllergyResultResolvers<ContextType>;
   RemoveOwnDishResult?: RemoveOwnDishResultResolvers<ContextType>;
   RemoveOwnFoodResult?: RemoveOwnFoodResultResolvers<ContextType>;
   RemoveSchoolDayResult?: RemoveSchoolDayResultResolvers<ContextType>;
+  RemoveTermResult?: RemoveTermResultResolvers<ContextType>;
   ReportAbsenceResult?: ReportAbsenceResultResolvers<ContextType>;
   ReportDisruptionResult?: ReportDisruptionResultResolvers<ContextType>;
   Retention?: RetentionResolvers<ContextType>;
   RevisionPassed?: RevisionPassedResolvers<ContextType>;
   Rule?: RuleResolvers<ContextType>;
   RuleChange?: RuleChangeResolvers<ContextType>;
+  RuleCount?: RuleCountResolvers<ContextType>;
   RuleSet?: RuleSetResolvers<ContextType>;
   RuleSetCheck?: RuleSetCheckResolvers<ContextType>;
   RuleSetCheckResult?: RuleSetCheckResultResolvers<ContextType>;
+  RuleSetCounts?: RuleSetCountsResolvers<ContextType>;
   RuleSetDifference?: RuleSetDifferenceResolvers<ContextType>;
   RuleSetVersion?: RuleSetVersionResolvers<ContextType>;
   SaveOwnDishPayload?: SaveOwnDishPayloadResolvers<ContextType>;
@@ -6102,6 +6792,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   SetSchoolProvisionPayload?: SetSchoolProvisionPayloadResolvers<ContextType>;
   SetSchoolProvisionResult?: SetSchoolProvisionResultResolvers<ContextType>;
   SetStockResult?: SetStockResultResolvers<ContextType>;
+  SetTermResult?: SetTermResultResolvers<ContextType>;
   SharingGain?: SharingGainResolvers<ContextType>;
   ShoppingDifference?: ShoppingDifferenceResolvers<ContextType>;
   ShoppingLine?: ShoppingLineResolvers<ContextType>;

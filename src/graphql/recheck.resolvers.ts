@@ -3,6 +3,7 @@ import { isOwnKey } from "../../shared/own-catalogue.js";
 import { recordAllergy, removeAllergy } from "../app/allergies.js";
 import { mendingOffer, mendWeek } from "../app/mend-week.js";
 import { sayBlock } from "../app/say.js";
+import type { FailureOf } from "../app/failures.js";
 import { removeSchoolDay, setFacility, setSchoolDay, type SchoolChangeFailure } from "../app/school-days.js";
 import { readBoxesOfChild } from "../database/week.js";
 import type { Result } from "../domain/result.js";
@@ -21,7 +22,11 @@ type Mutations = "recordAllergy" | "removeAllergy" | "mendWeek" | "setFacility" 
 const NO_CLASS = "00000000-0000-0000-0000-000000000000";
 const classOf = (id: string | null | undefined) => (id == null ? null : (localId("SchoolClass", id) ?? NO_CLASS));
 
-async function schoolPayload(context: GraphqlContext, changed: Result<{ schoolId: string }, SchoolChangeFailure>) {
+/** The school as it is after a change. */
+export async function schoolPayload<F extends SchoolChangeFailure | FailureOf<"DocumentRefused">>(
+  context: GraphqlContext,
+  changed: Result<{ schoolId: string }, F>,
+) {
   if (!changed.ok) return explain(changed.error);
   context.reads.forget();
   const [school] = await context.reads.schools([changed.value.schoolId]);

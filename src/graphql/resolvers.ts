@@ -1,3 +1,10 @@
+import {
+  administratorMutations,
+  administratorQueries,
+  administratorsOfSchool,
+  administratorTypes,
+  appointmentsOfMe,
+} from "./administrator.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import {
   differencesOfPlan,
@@ -15,6 +22,7 @@ import { personResolvers } from "./person.resolvers.js";
 import { DateTime, LocalDate, LocalTime } from "./scalars.js";
 import { recheckResolvers } from "./recheck.resolvers.js";
 import { ruleSetMutations, ruleSetQueries, ruleSetTypes } from "./rule-set.resolvers.js";
+import { calendarMutations, calendarQueries, calendarTypes } from "./school-calendar.resolvers.js";
 import { schoolResolvers } from "./school.resolvers.js";
 import { latestOfTask, timetableOfPlan, timetableTypes } from "./timetable.resolvers.js";
 import { weekResolvers } from "./week.resolvers.js";
@@ -28,7 +36,7 @@ const {
   ...household
 } = householdResolvers;
 const { Query: nodeQueries, ...node } = nodeResolvers;
-const { Query: personQueries, ...person } = personResolvers;
+const { Query: personQueries, Me: plainMe, ...person } = personResolvers;
 const {
   Query: recheckQueries,
   Mutation: recheckMutations,
@@ -36,7 +44,7 @@ const {
   Box: boxOnBlocks,
   ...recheck
 } = recheckResolvers;
-const { Query: schoolQueries, ...school } = schoolResolvers;
+const { Query: schoolQueries, School: plainSchool, ...school } = schoolResolvers;
 const {
   Query: weekQueries,
   Mutation: weekMutations,
@@ -59,7 +67,11 @@ export const resolvers: Resolvers = {
   ...node,
   ...ownTypes,
   ...person,
+  Me: { ...plainMe, ...appointmentsOfMe },
   ...school,
+  School: { ...plainSchool, ...administratorsOfSchool },
+  ...administratorTypes,
+  ...calendarTypes,
   ...ruleSetTypes,
   ...week,
   ...recheck,
@@ -71,6 +83,8 @@ export const resolvers: Resolvers = {
   BoxItem: { ...plainItem, ...whyOfItems },
   WeekPlan: { ...plainPlan, ...timetableOfPlan, ...differencesOfPlan },
   Query: {
+    ...administratorQueries,
+    ...calendarQueries,
     ...disruptionQueries,
     ...foodQueries,
     ...householdQueries,
@@ -84,6 +98,8 @@ export const resolvers: Resolvers = {
     ...whyQueries,
   },
   Mutation: {
+    ...administratorMutations,
+    ...calendarMutations,
     ...disruptionMutations,
     ...ownMutations,
     ...householdMutations,

@@ -20,6 +20,7 @@ import type { PricedDish } from "../domain/planner/price.js";
 import type { Requirement } from "../domain/planner/requirements.js";
 import type { Change, VerifiedWayOut } from "../domain/planner/ways-out.js";
 import type { BoxCard, BoxPart } from "../app/box-card.js";
+import type { CalendarEntry } from "../domain/calendar/school-calendar.js";
 import type { DisruptionRow } from "../database/disruption.js";
 import type { BoxChange, SessionChange, WeekDifference } from "../domain/week-difference.js";
 import type { Caution, SpareUse, TaskPlan } from "../domain/week.js";
@@ -195,6 +196,10 @@ export interface SessionDifferenceNode {
 export interface TaskDifferenceNode {
   readonly row: TaskPlan;
   readonly householdId: string;
+}
+export interface CalendarEntryNode {
+  readonly row: CalendarEntry;
+  readonly schoolId: string;
 }
 
 /** A version of a rule set beside the one it took over from; null for the first. */

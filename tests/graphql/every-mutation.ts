@@ -1,6 +1,7 @@
 /** Every mutation with an input that succeeds, so that one test can ask the same of all of them. */
 import type { RoleCode } from "../../src/database/household.js";
 import { ownKey } from "../../src/app/own-catalogue.js";
+import { calendar, event } from "../support/calendar-file.js";
 import { classId, localOf, schoolId, type Household, type ServedApp, type WeekSeen } from "../support/served-app.js";
 import { DAY } from "./documents.js";
 
@@ -302,7 +303,10 @@ export const administrator = "demo:ruth";
 const ofSchool = ({ revision }: SchoolSeen) => ({ schoolId: schoolId("primary"), seenRevision: revision });
 const tripDay = { date: "2027-03-02", schoolClassId: classId("class-4") };
 
-/** In this order: a day is set before it is taken back. */
+const extraTerm = { name: "Extra", firstDay: "2027-08-02", lastDay: "2027-08-06" };
+const oneBreak = { key: "lunch", name: "Lunch", startsAt: "11:25", minutes: 25, slots: ["MAIN", "FRUIT"] };
+
+/** In this order: a day or a term is set before it is taken back. */
 export const schoolMutations: readonly SchoolMutation[] = [
   {
     field: "setFacility",
@@ -325,6 +329,43 @@ export const schoolMutations: readonly SchoolMutation[] = [
     names: "schoolId",
     input: (school) => ({ ...ofSchool(school), ...tripDay }),
     other: { date: "2027-03-03" },
+  },
+  {
+    field: "setTerm",
+    names: "schoolId",
+    input: (school) => ({ ...ofSchool(school), ...extraTerm }),
+    other: { name: "Another" },
+  },
+  {
+    field: "removeTerm",
+    names: "schoolId",
+    input: (school) => ({ ...ofSchool(school), firstDay: extraTerm.firstDay }),
+    other: { firstDay: "2027-08-03" },
+  },
+  {
+    field: "addSchoolClass",
+    names: "schoolId",
+    input: (school) => ({ ...ofSchool(school), name: "Class 5", facility: "NEITHER", breaks: [oneBreak] }),
+    other: { name: "Class 6" },
+  },
+  {
+    field: "changeSchoolClass",
+    names: "schoolClassId",
+    input: ({ revision }) => ({
+      schoolClassId: classId("reception"),
+      breaks: [{ ...oneBreak, minutes: 30 }],
+      seenRevision: revision,
+    }),
+    other: { name: "Reception class" },
+  },
+  {
+    field: "loadCalendar",
+    names: "schoolId",
+    input: (school) => ({
+      ...ofSchool(school),
+      calendar: calendar(event("UID:woods", "CATEGORIES:TRIP", "SUMMARY:Woods", "DTSTART;VALUE=DATE:20270309")),
+    }),
+    other: { calendar: "" },
   },
   {
     field: "loadRuleSet",
@@ -354,6 +395,22 @@ export const schoolMutations: readonly SchoolMutation[] = [
       return { schoolId: schoolId("primary"), seenRevision: version, document: JSON.stringify(document) };
     },
     other: { seenRevision: 999 },
+  },
+];
+
+/** Of a jurisdiction's administrator; in this order, for an appointment is made before it is ended. */
+export const jurisdictionMutations: readonly {
+  readonly field: string;
+  /** @param subject of somebody who has signed in */
+  input(subject: string, jurisdiction: string): Record<string, unknown>;
+  readonly other: Record<string, unknown>;
+}[] = [
+  { field: "appoint", input: (subject, jurisdiction) => ({ subject, jurisdiction }), other: { subject: "demo:tom" } },
+  { field: "dismiss", input: (subject, jurisdiction) => ({ subject, jurisdiction }), other: { subject: "demo:tom" } },
+  {
+    field: "registerSchool",
+    input: (subject, jurisdiction) => ({ name: `School of ${subject}`, timeZone: "Australia/Sydney", jurisdiction }),
+    other: { timeZone: "Australia/Perth" },
   },
 ];
 

@@ -8,6 +8,7 @@ import {
   everyMutation,
   foundingMutation,
   inputNow,
+  jurisdictionMutations,
   schoolDocumentOf,
   schoolInputNow,
   schoolMutations,
@@ -38,7 +39,7 @@ const sendAs = async (person: string, mutation: Mutation, change: Record<string,
   served.send(person, documentOf(mutation.field), { ...inputs.get(mutation.field), ...change });
 
 it("every mutation there is answers for itself here", () => {
-  const asked = [...everyMutation, ...schoolMutations].map(({ field }) => field);
+  const asked = [...everyMutation, ...schoolMutations, ...jurisdictionMutations].map(({ field }) => field);
   const offered = Object.keys(served.inProcess.schema.getMutationType()!.getFields());
   expect([...asked, foundingMutation].sort()).toEqual(offered.sort());
 });

@@ -116,10 +116,9 @@ function lacksFigure(rule: Rule, item: MatchItem, tables: RuleTables): boolean {
     case "SHARE": {
       const { unit } = rule;
       if (unit === "ITEMS" || !isMeant(rule.whole, item, tables)) return false;
+      // Unknown in the whole it can lower the share, unknown in the part raise it.
       return (
-        // What is unknown in part and whole alike can only raise the share.
-        (rule.atLeast !== undefined &&
-          unknownOf(unit, rule.whole).some((food) => !unknownOf(unit, rule.part).includes(food))) ||
+        (rule.atLeast !== undefined && unknownOf(unit, rule.whole).length > 0) ||
         (rule.atMost !== undefined && unknownOf(unit, rule.part).length > 0)
       );
     }

@@ -419,8 +419,8 @@ function judgeShare(subject: Case, rule: RuleOf<"SHARE">): RuleJudgement[] {
       unit === "ITEMS"
         ? [countMeant(partTable, wholes), countMeant(wholeTable, wholes)]
         : [sumAmounts(subject, partTable, unit, wholes), sumAmounts(subject, wholeTable, unit, wholes)];
-    // What is unknown in the whole alone can only lower the share, what is unknown in both only raise it.
-    const unsureLeast = whole.unknown.filter((food) => !part.unknown.includes(food));
+    // Unknown in the whole it can lower the share, in part and whole alike too: rounded down, an item may gain in the whole alone.
+    const unsureLeast = whole.unknown;
     const unsureMost = part.unknown;
     if (whole.amount > 0) {
       const known = part.amount / whole.amount;

@@ -10,7 +10,7 @@ export interface Bounds {
 const FULL_WEEK_DAYS = 5;
 
 /** Days of a full week under a rule. */
-const fullDays = ({ weekdays }: Pick<Rule, "weekdays">): number => weekdays?.length ?? FULL_WEEK_DAYS;
+export const fullDays = ({ weekdays }: Pick<Rule, "weekdays">): number => weekdays?.length ?? FULL_WEEK_DAYS;
 
 /**
  * A part of a limit, such as the share of a week with fewer days. Counts are whole: a minimum is rounded down (never more than the share), a maximum up (a share of one
