@@ -1,5 +1,6 @@
 /** How many boxes of agreed weeks keep the rules of a school, or would break those of a document not loaded yet: numbers only. */
 import { addDays, isCalendarDate } from "../domain/calendar/dates.js";
+import { namesAllergen } from "../domain/rules/in-force.js";
 import { countTables, type CountTables } from "../domain/rules/count-tables.js";
 import type { RuleSetDocument } from "../../shared/rule-set.js";
 import { weekdayCode } from "../../shared/codes.js";
@@ -87,13 +88,13 @@ async function count(app: App, tx: Tx, { owner, ruleSetId, document, from, until
 }
 
 /** What the database needs of each bound. */
-const boundsOf = (document: RuleSetDocument, { rules }: CountTables) =>
+export const boundsOf = (document: RuleSetDocument, { rules }: CountTables) =>
   rules.map((counted) => {
     const rule = document.rules[counted.rule]!;
     const { ages } = rule;
     return {
       ...counted,
-      key: rule.id,
+      exemptKey: namesAllergen(rule) ? null : rule.id,
       shortWeek: rule.shortWeek,
       splitWeek: rule.splitWeek ?? rule.shortWeek,
       breaks: rule.breaks ?? null,

@@ -3,7 +3,8 @@ import type { CountedRule, Addend } from "../domain/rules/count-tables.js";
 import type { Tx } from "./database.js";
 
 export interface BoundToCount extends CountedRule {
-  readonly key: string;
+  /** The rule's id in exemptions; null for one that none can touch. */
+  readonly exemptKey: string | null;
   readonly shortWeek: string;
   readonly splitWeek: string;
   readonly breaks: readonly string[] | null;
@@ -61,7 +62,7 @@ export function countBoxes(tx: Tx, asked: BoxesToCount): Promise<RuleCounts[]> {
     under_years: row.underYears,
     first_day: row.firstDay,
     last_day: row.lastDay,
-    key: row.key,
+    key: row.exemptKey,
   }));
   return tx.$queryRaw<RuleCounts[]>`
     select rule, held, boxes, children, weeks, not_counted as "notCounted" from app_count_rules(

@@ -20,10 +20,12 @@ create policy exemption_count on exemption for select to current_user using (app
   them together: boxes of agreed weeks it holds for, and of them the boxes, children and weeks that would break it. A limit over a
   week that is broken counts all boxes of that child's week. not_counted: boxes with a dish that no addend knows, a family's own.
 */
-create function app_count_rules(of_schools uuid[], of_class uuid, first_day date, last_day date, rule_set uuid, rules jsonb,
+create function app_count_rules(of_schools uuid[], of_class uuid, from_day date, until_day date, rule_set uuid, rules jsonb,
   sums int[], dishes text[], slots text[], fixed float8[], per_gram float8[], steps float8[], times float8[], kinds text[], known_dishes text[])
 returns table (rule int, held int, boxes int, children int, weeks int, not_counted int)
 language plpgsql volatile security definer set search_path = ''
+-- Nothing is known of how many rows each step has, and a loop inside a loop over them is what must not be tried.
+set enable_nestloop = off set jit = off set work_mem = '128MB'
 as $$
 #variable_conflict use_column
 begin
@@ -39,37 +41,50 @@ begin
   h as materialized (
     select u.sum, u.dish, u.slot, u.fixed, u.per_gram, u.step, u.times, u.kind
     from unnest(sums, dishes, slots, fixed, per_gram, steps, times, kinds) u(sum, dish, slot, fixed, per_gram, step, times, kind)),
+  -- Six days on either side tell whether a week lies across the first or the last day.
   b as materialized (
     select l.id, l.week_plan_id, l.child_id, l.date, extract(isodow from l.date)::int as dow,
-      extract(year from age(l.date, c.date_of_birth))::int as years
+      extract(year from age(l.date, c.date_of_birth))::int as years, e.school_id, e.school_class_id
     from public.lunch_box l join public.week_plan p on p.id = l.week_plan_id and p.state = 'AGREED'::public.plan_state
     join public.child c on c.id = l.child_id
-    where l.current and l.date between first_day and last_day and l.state <> 'EATEN'::public.box_state
-      and exists (select from public.enrolment e where e.child_id = l.child_id and e.school_id = any (of_schools)
-        and (of_class is null or e.school_class_id = of_class)
-        and e.from_date <= l.date and (e.until_date is null or e.until_date >= l.date))),
+    join public.enrolment e on e.child_id = l.child_id and e.from_date <= l.date and (e.until_date is null or e.until_date >= l.date)
+    where l.current and l.date between from_day - 6 and until_day + 6 and l.state <> 'EATEN'::public.box_state
+      and e.school_id = any (of_schools) and (of_class is null or e.school_class_id = of_class)),
+  -- Breaks a class has that day: an early finish drops those that begin at or after it.
+  break_days as materialized (
+    select d.school_class_id, d.date, k.key from (select distinct school_id, school_class_id, date from b) d
+    join public.class_break k on k.school_class_id = d.school_class_id
+    where not exists (select from public.school_day x where x.school_id = d.school_id and x.date = d.date
+      and (x.school_class_id is null or x.school_class_id = d.school_class_id) and x.ends_at <= k.starts_at)),
   i as materialized (
     select b.id as box, i.id as item, i.break_key, i.slot, i.dish_key, i.grams, i.holding_case
-    from b join public.box_item i on i.lunch_box_id = b.id),
+    from b join public.box_item i on i.lunch_box_id = b.id where b.date between from_day and until_day),
   unknown as materialized (select distinct i.box from i where i.dish_key <> all (known_dishes)),
   -- The boxes each rule holds for.
   held as materialized (
     select r.no, r.rule, b.id as box, b.week_plan_id, b.child_id,
       count(*) over (partition by r.no, b.week_plan_id, b.child_id) as days
-    from r join b on b.date between r.first_day and r.last_day and b.years >= r.from_years and b.years < r.under_years
+    from r join b on b.date between greatest(r.first_day, from_day) and least(r.last_day, until_day) and b.years >= r.from_years and b.years < r.under_years
       and (r.weekdays is null or b.dow = any (r.weekdays))
-    where b.id not in (select box from unknown) and not exists (
+    where b.id not in (select box from unknown)
+      and (r.breaks is null or exists (
+        select from break_days k where k.school_class_id = b.school_class_id and k.date = b.date and k.key = any (r.breaks)))
+      and not exists (
       select from public.exemption x where x.child_id = b.child_id and x.rule_set_id = rule_set and x.rule_key = r.key
         and b.date between x.from_date and x.until_date)),
-  week_boxes as materialized (
-    select r.no, b.week_plan_id, b.child_id, count(*) as days
-    from r join b on r.weekdays is null or b.dow = any (r.weekdays) where r.span = 'WEEK' group by 1, 2, 3),
+  -- Weeks in which the rule begins or ends.
+  split_weeks as materialized (
+    select distinct r.no, b.week_plan_id, b.child_id
+    from r join b on (r.weekdays is null or b.dow = any (r.weekdays)) and not b.date between r.first_day and r.last_day
+    where r.span = 'WEEK'),
   -- What every item adds, where the rule holds for its box and speaks of its break.
+  addends as materialized (
+    select r.no, r.breaks, h.* from r join h on h.sum = r.sum
+    union all select r.no, r.breaks, h.* from r join h on h.sum = r.second where r.second <> r.sum),
   added as materialized (
-    select r.no, i.box, i.item, h.sum, h.kind,
+    select h.no, i.box, i.item, h.sum, h.kind,
       h.fixed + h.times * case when h.step > 0 then floor(h.per_gram * i.grams / h.step + 1e-9) * h.step else h.per_gram * i.grams end as value
-    from i join h on h.dish = i.dish_key and h.slot = i.slot join r on r.sum = h.sum or r.second = h.sum
-    where r.breaks is null or i.break_key = any (r.breaks)
+    from i join addends h on h.dish = i.dish_key and h.slot = i.slot where h.breaks is null or i.break_key = any (h.breaks)
     union all
     select r.no, i.box, i.item, r.sum, null, 1 from i, r
     where r.measure = 'REHEATED' and i.holding_case = 'REHEATED_AT_SCHOOL' and (r.breaks is null or i.break_key = any (r.breaks))),
@@ -89,24 +104,25 @@ begin
     select h.no, h.box from held h join r on r.no = h.no and r.span = 'BOX' left join box_values v on v.no = h.no and v.box = h.box
     where coalesce(v.value, 0) > r.most + 1e-6 * greatest(1, abs(r.most))
        or coalesce(v.value, 0) < r.least - 1e-6 * greatest(1, abs(r.least))),
+  week_kinds as materialized (
+    select h.no, h.week_plan_id, h.child_id, count(distinct a.kind)::float8 as kinds from held h
+    join r on r.no = h.no and r.span = 'WEEK' and r.measure = 'KINDS' join added a on a.no = h.no and a.box = h.box group by 1, 2, 3),
   week_values as materialized (
-    select h.no, h.week_plan_id, h.child_id, min(h.days) as days, min(w.days) as all_days,
-      case when r.measure = 'KINDS' then (
-          select count(distinct a.kind)::float8 from added a join held g on g.no = a.no and g.box = a.box
-          where a.no = h.no and g.week_plan_id = h.week_plan_id and g.child_id = h.child_id)
-        else coalesce(sum(v.value), 0) end as value,
+    select h.no, h.week_plan_id, h.child_id, min(h.days) as days, bool_or(w.no is not null) as is_split,
+      case when r.measure = 'KINDS' then coalesce(max(k.kinds), 0) else coalesce(sum(v.value), 0) end as value,
       max(coalesce(v.value, 0)) as most_in_a_box, min(coalesce(v.value, 0)) as least_in_a_box
     from held h join r on r.no = h.no and r.span = 'WEEK'
-    join week_boxes w on w.no = h.no and w.week_plan_id = h.week_plan_id and w.child_id = h.child_id
+    left join split_weeks w on w.no = h.no and w.week_plan_id = h.week_plan_id and w.child_id = h.child_id
     left join box_values v on v.no = h.no and v.box = h.box
+    left join week_kinds k on k.no = h.no and k.week_plan_id = h.week_plan_id and k.child_id = h.child_id
     group by h.no, h.week_plan_id, h.child_id, r.measure),
   week_limits as (
-    select w.*, p.part, r.mean,
-      -- The whole limit, a share of it for a part of a week, or one day's share for every day.
-      case when p.part >= 1 or r.mean then 'WHOLE' when w.days < w.all_days then coalesce(r.split, r.short) else r.short end as way,
-      r.least, r.most, r.counts, r.full_days
+    -- The whole limit, a share of it for a part of a week, one day's share for every day, or none; of a mean the whole or none.
+    select w.*, p.part, r.mean, case when r.mean and p.way <> 'SKIP' then 'WHOLE' else p.way end as way, r.least, r.most, r.counts
     from week_values w join r on r.no = w.no
-    cross join lateral (select least(1, w.days::float8 / r.full_days) as part) p),
+    cross join lateral (
+      select least(1, w.days::float8 / r.full_days) as part,
+        case when w.is_split then r.split when w.days < r.full_days then r.short else 'WHOLE' end as way) p),
   week_bounds as (
     select w.no, w.week_plan_id, w.child_id, w.way,
       case when w.mean then w.value / w.days else w.value end as value,
@@ -114,7 +130,7 @@ begin
       case when w.counts then floor(w.least * s.share + 1e-9) else w.least * s.share end as least,
       case when w.counts then ceil(w.most * s.share - 1e-9) else w.most * s.share end as most
     from week_limits w cross join lateral (
-      select case w.way when 'PRORATE' then w.part when 'PER_DAY' then 1.0 / w.full_days else 1 end as share) s),
+      select case w.way when 'PRORATE' then w.part when 'PER_DAY' then w.part / w.days else 1 end as share) s),
   broken_weeks as (
     select w.no, w.week_plan_id, w.child_id from week_bounds w where case w.way
       when 'SKIP' then false

@@ -60,7 +60,7 @@ function matchersOf(rule: Rule): readonly Matcher[] {
 }
 
 /** No note lets a rule rest that names an allergen. */
-const namesAllergen = (rule: Rule): boolean =>
+export const namesAllergen = (rule: Rule): boolean =>
   matchersOf(rule).some(({ anyOf }) => anyOf.some(({ allergens }) => allergens !== undefined));
 
 const isExempt = ({ exempt }: ChildDayBrief, ruleSet: number, rule: Rule): boolean =>
