@@ -1,4 +1,7 @@
-/** Rules that one item can break on its own: EXCLUDE, ONLY, AMOUNT and NUTRIENT per item, SERVING. Counts and sums over a box or week are judged elsewhere. */
+/**
+ * Rules that one item can break on its own: EXCLUDE, ONLY, AMOUNT and NUTRIENT per item, SERVING. Counts and sums over a box or
+ * a week are judged elsewhere.
+ */
 import type { AmountUnit, Matcher, Rule, RuleKind } from "../../../shared/rule-set.js";
 import type { DerivedDish } from "../catalogue/derive.js";
 import type { RuleTables } from "./compile.js";
