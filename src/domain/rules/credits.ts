@@ -51,7 +51,7 @@ const states = <T>(stated: readonly T[] | undefined, value: T): boolean =>
 const fits = (row: CreditRow, unit: AmountUnit, { food, form }: FlatIngredient): boolean =>
   row.unit === unit && states(row.kinds, food.kind) && states(row.groups, food.group) && states(row.forms, form);
 
-/** Units in one gram of an ingredient; null when that is not known. The first row that fits counts, whether it names the food or not. */
+/** Units in one gram of an ingredient; null when that is not known. The first row that fits counts, by name or by group. */
 function unitsPerGram(unit: AmountUnit, ingredient: FlatIngredient, credits: CreditTable): number | null {
   const { food } = ingredient;
   if (unit === "GRAMS") return 1;
