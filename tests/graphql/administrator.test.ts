@@ -386,6 +386,24 @@ describe("the list of what administrators did", () => {
     }
   });
 
+  it("is read with as many statements for many entries of many schools as for one", async () => {
+    const { name, chief } = await aJurisdiction();
+    const query = `query J($name: String!) { jurisdictionAppointments(jurisdiction: $name) { person { displayName } school { name } }
+      jurisdictionAudit(jurisdiction: $name, first: 50) { nodes { action person { displayName } school { name } } } }`;
+    const look = async () => {
+      const { data, errors, statements } = await served.inProcess.run(chief, query, { name });
+      expect(errors).toEqual([]);
+      return { entries: data.jurisdictionAudit.nodes.length as number, statements };
+    };
+    const few = await look();
+    for (let at = 0; at < 4; at += 1) {
+      const input = { name: `School ${at} in ${name}`, timeZone: "Africa/Nairobi", jurisdiction: name };
+      const { school } = await send(chief, REGISTER, input);
+      await addClass(chief, school.id);
+    }
+    expect(await look()).toEqual({ entries: few.entries + 8, statements: few.statements });
+  });
+
   it("is never changed, shortened or emptied, not by the tables' owner either", async () => {
     const { owner, db } = served.inProcess.database;
     const { chief } = await aJurisdiction();
