@@ -505,6 +505,17 @@ describe("an administrator can do only this", () => {
       expect(await db.asPerson(id, (tx) => tx.$queryRawUnsafe(`select * from ${read}`))).toEqual([]);
   });
 
+  it("asks nothing of it without a token", async () => {
+    for (const field of [
+      'jurisdictionAppointments(jurisdiction: "England") { since }',
+      'jurisdictionAudit(jurisdiction: "England") { nodes { at } }',
+      `calendarChange(schoolId: "${schoolId("primary")}", calendar: "") { __typename }`,
+    ]) {
+      const { errors } = await served.post(null, `{ ${field} }`);
+      expect(errors).toMatchObject([{ extensions: { code: "UNAUTHENTICATED" } }]);
+    }
+  });
+
   it("changes nothing of a household by any of its mutations", async () => {
     const home = await served.household().child({}, "class-4").found();
     for (const [field, input] of [

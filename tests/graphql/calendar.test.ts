@@ -2,7 +2,7 @@ import { readWeekInputs } from "../../src/app/read-brief.js";
 import { appointByOperator } from "../../src/database/appoint-by-operator.js";
 import { calendar, event, london } from "../support/calendar-file.js";
 import { newKey } from "../support/app.js";
-import { localOf, schoolId, useServedApp, type Household } from "../support/served-app.js";
+import { classId, localOf, schoolId, useServedApp, type Household } from "../support/served-app.js";
 import { DAY, ENROL } from "./documents.js";
 
 const served = useServedApp();
@@ -519,6 +519,30 @@ describe("plans follow the calendar", () => {
     expect(await states()).toEqual(planned.map((box) => box.replace("2027-01-13 PLANNED", "2027-01-13 BLOCKED")));
     await load(event("CATEGORIES:HOLIDAY,CLASS:Class 4", "DTSTART;VALUE=DATE:20270120"));
     expect(await states()).toEqual(planned);
+  });
+
+  it("a break that a class no longer has blocks the boxes planned for it", async () => {
+    const home = await served.household().child({}, "reception").planned(DAY).found();
+    const query =
+      "query R($id: ID!) { school(id: $id) { revision classes { id breaks { key name startsAt minutes slots } } } }";
+    const ofReception = async () => {
+      const { school } = await served.ask<any>("demo:ruth", query, { id: schoolId("primary") });
+      const { breaks } = school.classes.find(({ id }: any) => id === classId("reception"));
+      return { revision: school.revision as number, breaks: breaks as { key: string }[] };
+    };
+    const change = async (breaks: readonly object[]) => {
+      const seenRevision = (await ofReception()).revision;
+      const input = { schoolClassId: classId("reception"), seenRevision, breaks };
+      expect((await send("demo:ruth", mutation("changeSchoolClass"), input)).__typename).toBe("SchoolPayload");
+    };
+    const states = async () => [...new Set((await home.week(DAY))!.plan.boxes.map(({ state }) => state))];
+    const { breaks } = await ofReception();
+    expect(breaks.map(({ key }) => key)).toEqual(["morning-break", "lunch"]);
+    expect(await states()).toEqual(["PLANNED"]);
+    await change(breaks.filter(({ key }) => key === "lunch"));
+    expect(await states()).toEqual(["BLOCKED"]);
+    await change(breaks);
+    expect(await states()).toEqual(["PLANNED"]);
   });
 
   it("a term set shorter by hand blocks what lies behind its end", async () => {
