@@ -21,6 +21,7 @@ const mappers: Record<string, string> = {
   SchoolProvision: "../database/household.js#ProvisionRow as ProvisionRow",
   SchoolClass: "../database/household.js#SchoolClassRow as SchoolClassRow",
   RuleSet: "../database/school.js#RuleSetRow as RuleSetRow",
+  RuleSetCounts: "../app/count-rules.js#RuleImpact as RuleImpact",
   RuleSetVersion: "./rows.js#RuleSetVersionNode as RuleSetVersionNode",
   RuleSetCheck: "../app/check-rule-set.js#RuleSetCheck as CheckedDocument",
   RuleSetDifference: "../domain/rules/document-difference.js#DocumentDifference as DocumentDifference",

@@ -19,16 +19,21 @@ export interface OpenedApp {
   stop(): Promise<void>;
 }
 
-/** Migrates and seeds where an owner's URL is known, refuses a role that could see past row security. */
+/**
+ * Migrates and seeds where an owner's URL is known, refuses a role that could see past row security.
+ * @param options.ready planner threads start at once, else with the first week
+ * @param options.join see `DatabaseChoice`
+ */
 export async function openApp(
   config: Config,
   say: (line: string) => void = () => undefined,
-  threads: { ready: boolean } = { ready: true },
+  { ready, join }: { ready: boolean; join?: boolean } = { ready: true },
 ): Promise<OpenedApp> {
   const opened = await openDatabase({
     databaseUrl: config.databaseUrl,
     ownerUrl: config.databaseOwnerUrl,
     dataDirectory: config.dataDir,
+    join: join ?? false,
   });
   try {
     if (opened.ownerUrl !== null) {
@@ -49,7 +54,7 @@ export async function openApp(
             onError: (error) => say(`the proof of a bound: ${error instanceof Error ? error.message : String(error)}`),
           })
         : null;
-    const planner = startPlannerPool(reference.catalogue, { ...threads, keepProblems: prover !== null });
+    const planner = startPlannerPool(reference.catalogue, { ready, keepProblems: prover !== null });
     return {
       app: {
         db: opened.db,

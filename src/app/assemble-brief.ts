@@ -238,6 +238,8 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
   // One object per version, so that children under the same rules share it.
   const ruleSets = parts.ruleSets.map((row) => ({
     ...row,
+    // What holds only where a school adopts it does not hold in the other schools of its jurisdiction.
+    jurisdiction: row.document.coversFoodFromHome ? row.jurisdiction : null,
     document: { ...row.document, coversFoodFromHome: row.document.coversFoodFromHome || row.adoptedBy.length > 0 },
   }));
   const children = household.children.map((child): ChildBrief => {

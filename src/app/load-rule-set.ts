@@ -42,11 +42,11 @@ export interface LoadedRuleSet {
 }
 
 /** A child's own rules are the family's. */
-type AdministeredOwner = Exclude<RuleOwner, { layer: "CHILD" }>;
+export type AdministeredOwner = Exclude<RuleOwner, { layer: "CHILD" }>;
 type NotHere = FailureOf<"SchoolNotFound" | "NotAppointed" | "InvalidInput">;
 
 /** Whom a target names, if the person administers it. A jurisdiction's administrator administers its schools. */
-async function findOwner(read: ReadTx, target: RuleTarget): Promise<Result<AdministeredOwner, NotHere>> {
+export async function findOwner(read: ReadTx, target: RuleTarget): Promise<Result<AdministeredOwner, NotHere>> {
   const { schoolId, schoolClassId, jurisdiction } = target;
   if (jurisdiction != null) {
     if (schoolId != null || schoolClassId != null)
@@ -94,7 +94,7 @@ export async function checkForTarget(
   return owner.ok ? ok(await checkAt(app, read, owner.value, source)) : owner;
 }
 
-const aboutOwner = (owner: AdministeredOwner): Pick<Audited, "schoolId" | "jurisdiction"> =>
+export const aboutOwner = (owner: AdministeredOwner): Pick<Audited, "schoolId" | "jurisdiction"> =>
   owner.layer === "JURISDICTION" ? { jurisdiction: owner.jurisdiction } : { schoolId: owner.schoolId };
 
 export async function loadRuleSet(
@@ -243,7 +243,7 @@ function columnsOf(owner: RuleOwner) {
 }
 
 /** Whose boxes a rule set may touch. */
-async function scopeOf(tx: Tx, owner: RuleOwner, ruleSetId: string) {
+export async function scopeOf(tx: Tx, owner: RuleOwner, ruleSetId: string | null) {
   switch (owner.layer) {
     case "CHILD":
       return touching({ childIds: [owner.childId] });

@@ -556,6 +556,8 @@ const schoolsFile = z.strictObject({
       school: slug.optional(),
       class: slug.optional(),
       child: slug.optional(),
+      /** Of a jurisdiction's document: the schools that hold food from home to it. */
+      adoptedBy: z.array(slug).optional(),
       loadedBy: slug.optional(),
     }),
   ),
@@ -942,8 +944,8 @@ function demoRows(
       school_class_id: row.class === undefined ? null : schoolClass(row.class).id,
       child_id: row.child === undefined ? null : child(row.child).id,
       jurisdiction: document.jurisdiction ?? null,
-      // A school's set that no administrator loaded is a family's own copy.
-      confirmed: row.child !== undefined || row.loadedBy !== undefined,
+      // A school's set that no administrator loaded is a family's own copy; a published standard is nobody's.
+      confirmed: document.layer === "JURISDICTION" || row.child !== undefined || row.loadedBy !== undefined,
     })),
     rule_set_version: documents.map(({ row, document, versionId }) => ({
       id: versionId,
@@ -954,6 +956,8 @@ function demoRows(
       covers_food_from_home: document.coversFoodFromHome,
       in_force_from: document.inForceFrom,
       in_force_until: document.inForceUntil ?? null,
+      ages: document.ages ?? null,
+      withdrawn: document.withdrawn ?? false,
       loaded_by_id: row.loadedBy === undefined ? null : person(row.loadedBy).id,
       loaded_at: epoch,
     })),
@@ -968,6 +972,13 @@ function demoRows(
         says: rule.says,
         source: rule.source,
         body: rule,
+      })),
+    ),
+    rule_set_adoption: demo.ruleSets.flatMap(({ id, adoptedBy = [] }) =>
+      adoptedBy.map((key) => ({
+        id: nameUuid("rule_set_adoption", id, key),
+        school_id: school(key).id,
+        rule_set_id: id,
       })),
     ),
   };

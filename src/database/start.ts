@@ -1,7 +1,7 @@
 /** Opens the database the way the configuration asks for, ready to serve: migrated, and with the server's own weak role. */
 import { join, resolve } from "node:path";
 import { connectDatabase, type Database } from "./database.js";
-import { keepSecret, startEmbedded } from "./embedded.js";
+import { keepSecret, startEmbedded, type Embedded } from "./embedded.js";
 import { ensureServerRole, migrate } from "./migrate.js";
 
 export interface OpenedDatabase {
@@ -22,6 +22,8 @@ export interface DatabaseChoice {
   /** Migrates the server outside first and makes the role that `databaseUrl` names, when it is missing. */
   readonly ownerUrl?: string | null;
   readonly dataDirectory: string;
+  /** Use the embedded server of a Noonpail that runs on the folder instead of refusing; it is neither migrated nor stopped. */
+  readonly join?: boolean;
 }
 
 const DATABASE = "noonpail";
@@ -31,7 +33,7 @@ const SERVER_ROLE = "noonpail_server";
 export async function openDatabase(choice: DatabaseChoice): Promise<OpenedDatabase> {
   return choice.databaseUrl
     ? openOutside(choice.databaseUrl, choice.ownerUrl ?? null)
-    : openEmbedded(choice.dataDirectory);
+    : openEmbedded(choice.dataDirectory, choice.join ?? false);
 }
 
 async function openOutside(serverUrl: string, ownerUrl: string | null): Promise<OpenedDatabase> {
@@ -53,9 +55,10 @@ export async function prepareOutside(ownerUrl: string, serverUrl: string | null)
   return applied;
 }
 
-async function openEmbedded(dataDirectory: string): Promise<OpenedDatabase> {
-  const embedded = await startEmbedded(dataDirectory, { keep: true });
+async function openEmbedded(dataDirectory: string, mayJoin: boolean): Promise<OpenedDatabase> {
+  const embedded = await startEmbedded(dataDirectory, { keep: true, join: mayJoin });
   try {
+    if (embedded.joined) return await joinEmbedded(embedded, dataDirectory);
     await embedded.createDatabase(DATABASE);
     const ownerUrl = embedded.url(DATABASE);
     const { applied } = await migrate(ownerUrl);
@@ -78,6 +81,14 @@ async function openEmbedded(dataDirectory: string): Promise<OpenedDatabase> {
     await embedded.stop();
     throw error;
   }
+}
+
+async function joinEmbedded(embedded: Embedded, dataDirectory: string): Promise<OpenedDatabase> {
+  const { secret: password } = keepSecret(join(resolve(dataDirectory), "server-password"));
+  const serverUrl = embedded.url(DATABASE, { name: SERVER_ROLE, password });
+  const db = await connectWeakly(serverUrl);
+  // No owner: what runs there has migrated and seeded it.
+  return { db, ownerUrl: null, serverUrl, applied: [], stop: () => db.close() };
 }
 
 async function connectWeakly(url: string): Promise<Database> {

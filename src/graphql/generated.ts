@@ -2,6 +2,7 @@ import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } f
 import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, AppointmentNode as AppointmentRow, AuditEntryNode as AuditEntryRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { RuleSetRow as RuleSetRow } from '../database/school.js';
+import type { RuleImpact as RuleImpact } from '../app/count-rules.js';
 import type { RuleSetCheck as CheckedDocument } from '../app/check-rule-set.js';
 import type { DocumentDifference as DocumentDifference, RuleChange as ChangedRule } from '../domain/rules/document-difference.js';
 import type { Rule as RuleRow } from '../../shared/rule-set.js';
@@ -726,6 +727,29 @@ export type CostPart = {
   readonly costMinor: Scalars['Float']['output'];
   readonly food: Food;
 };
+
+export type CountRuleSetComplianceInput = {
+  readonly from: Scalars['LocalDate']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly ruleSetId: Scalars['ID']['input'];
+  /** Last day, at most 400 days later. */
+  readonly until: Scalars['LocalDate']['input'];
+};
+
+export type CountRuleSetComplianceResult = InvalidInput | KeyReused | NotAppointed | NothingThere | RuleSetCounts;
+
+export type CountRuleSetImpactInput = {
+  /** JSON or YAML text in the format noonpail-rule-set/1, at most 200 kB over HTTP. */
+  readonly document: Scalars['String']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** Instead of a school: the jurisdiction whose schools it is for. */
+  readonly jurisdiction?: InputMaybe<Scalars['String']['input']>;
+  readonly schoolClassId?: InputMaybe<Scalars['ID']['input']>;
+  /** The school it is for; for a class, give schoolClassId as well. */
+  readonly schoolId?: InputMaybe<Scalars['ID']['input']>;
+};
+
+export type CountRuleSetImpactResult = DocumentRefused | InvalidInput | KeyReused | NotAppointed | RuleSetCounts | SchoolNotFound;
 
 export type CreateChildInput = {
   /** INACTIVE, LOW_ACTIVE, ACTIVE or VERY_ACTIVE. */
@@ -1632,6 +1656,10 @@ export type Mutation = {
   readonly appoint: AppointResult;
   /** Give a class another name or other breaks; absent is unchanged. Only for the administrator. */
   readonly changeSchoolClass: ChangeSchoolClassResult;
+  /** Count how boxes of agreed weeks keep a rule set. Numbers only, none below five; asking is noted in the audit list. */
+  readonly countRuleSetCompliance: CountRuleSetComplianceResult;
+  /** Count what agreed weeks would break if a document were loaded, from the day it begins. Numbers only, none below five; asking is noted in the audit list. */
+  readonly countRuleSetImpact: CountRuleSetImpactResult;
   /** Add a child to a household. */
   readonly createChild: CreateChildResult;
   /** Start a household with a usual kitchen and usual prep times; the caller becomes its coordinator. */
@@ -1738,6 +1766,16 @@ export type MutationAppointArgs = {
 
 export type MutationChangeSchoolClassArgs = {
   input: ChangeSchoolClassInput;
+};
+
+
+export type MutationCountRuleSetComplianceArgs = {
+  input: CountRuleSetComplianceInput;
+};
+
+
+export type MutationCountRuleSetImpactArgs = {
+  input: CountRuleSetImpactInput;
 };
 
 
@@ -2764,6 +2802,19 @@ export type RuleChangeKind =
   | 'CHANGED'
   | 'REMOVED';
 
+export type RuleCount = {
+  readonly __typename?: 'RuleCount';
+  /** Of them, boxes that break it; a limit over a week counts every box of that week. */
+  readonly boxes?: Maybe<Scalars['Int']['output']>;
+  readonly children?: Maybe<Scalars['Int']['output']>;
+  /** Boxes it holds for. */
+  readonly held?: Maybe<Scalars['Int']['output']>;
+  /** The rule's id in its document; null for all together. */
+  readonly rule?: Maybe<Scalars['String']['output']>;
+  /** Weeks of a child. */
+  readonly weeks?: Maybe<Scalars['Int']['output']>;
+};
+
 export type RuleLayer =
   | 'CHILD'
   | 'CLASS'
@@ -2818,6 +2869,20 @@ export type RuleSetCheck = {
 };
 
 export type RuleSetCheckResult = InvalidInput | NotAppointed | RuleSetCheck | SchoolNotFound;
+
+/** Boxes of agreed weeks, as numbers; null stands for fewer than five, none among them. What families' labels say of a food does not count, and a figure that is missing counts as none. */
+export type RuleSetCounts = {
+  readonly __typename?: 'RuleSetCounts';
+  /** All rules together. */
+  readonly all: RuleCount;
+  readonly from: Scalars['LocalDate']['output'];
+  /** Ids of rules that are not counted: they advise, look back further than a week, or speak of what no box lists. */
+  readonly notCounted: ReadonlyArray<Scalars['String']['output']>;
+  /** Boxes with a dish of a family's own, which are not judged here. */
+  readonly ownDishes?: Maybe<Scalars['Int']['output']>;
+  readonly rules: ReadonlyArray<RuleCount>;
+  readonly until: Scalars['LocalDate']['output'];
+};
 
 /** What one version of a rule set says that another does not. */
 export type RuleSetDifference = {
@@ -3700,6 +3765,21 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
     | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
   ;
+  CountRuleSetComplianceResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RuleImpact & { __typename: 'RuleSetCounts' } )
+  ;
+  CountRuleSetImpactResult:
+    | ( DocumentRefused & { __typename: 'DocumentRefused' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotAppointed & { __typename: 'NotAppointed' } )
+    | ( RuleImpact & { __typename: 'RuleSetCounts' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+  ;
   CreateChildResult:
     | ( Omit<CreateChildPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'CreateChildPayload' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
@@ -4213,6 +4293,10 @@ export type ResolversTypes = {
   ConfirmationNeeded: ResolverTypeWrapper<ConfirmationNeeded>;
   Conflict: ResolverTypeWrapper<ConflictRow>;
   CostPart: ResolverTypeWrapper<CostPartRow>;
+  CountRuleSetComplianceInput: CountRuleSetComplianceInput;
+  CountRuleSetComplianceResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['CountRuleSetComplianceResult']>;
+  CountRuleSetImpactInput: CountRuleSetImpactInput;
+  CountRuleSetImpactResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['CountRuleSetImpactResult']>;
   CreateChildInput: CreateChildInput;
   CreateChildPayload: ResolverTypeWrapper<Omit<CreateChildPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
   CreateChildResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['CreateChildResult']>;
@@ -4385,11 +4469,13 @@ export type ResolversTypes = {
   Rule: ResolverTypeWrapper<RuleRow>;
   RuleChange: ResolverTypeWrapper<ChangedRule>;
   RuleChangeKind: RuleChangeKind;
+  RuleCount: ResolverTypeWrapper<RuleCount>;
   RuleLayer: RuleLayer;
   RuleLevel: RuleLevel;
   RuleSet: ResolverTypeWrapper<RuleSetRow>;
   RuleSetCheck: ResolverTypeWrapper<CheckedDocument>;
   RuleSetCheckResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RuleSetCheckResult']>;
+  RuleSetCounts: ResolverTypeWrapper<RuleImpact>;
   RuleSetDifference: ResolverTypeWrapper<DocumentDifference>;
   RuleSetDocumentInput: RuleSetDocumentInput;
   RuleSetVersion: ResolverTypeWrapper<RuleSetVersionNode>;
@@ -4551,6 +4637,10 @@ export type ResolversParentTypes = {
   ConfirmationNeeded: ConfirmationNeeded;
   Conflict: ConflictRow;
   CostPart: CostPartRow;
+  CountRuleSetComplianceInput: CountRuleSetComplianceInput;
+  CountRuleSetComplianceResult: ResolversUnionTypes<ResolversParentTypes>['CountRuleSetComplianceResult'];
+  CountRuleSetImpactInput: CountRuleSetImpactInput;
+  CountRuleSetImpactResult: ResolversUnionTypes<ResolversParentTypes>['CountRuleSetImpactResult'];
   CreateChildInput: CreateChildInput;
   CreateChildPayload: Omit<CreateChildPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
   CreateChildResult: ResolversUnionTypes<ResolversParentTypes>['CreateChildResult'];
@@ -4708,9 +4798,11 @@ export type ResolversParentTypes = {
   RevisionPassed: RevisionPassed;
   Rule: RuleRow;
   RuleChange: ChangedRule;
+  RuleCount: RuleCount;
   RuleSet: RuleSetRow;
   RuleSetCheck: CheckedDocument;
   RuleSetCheckResult: ResolversUnionTypes<ResolversParentTypes>['RuleSetCheckResult'];
+  RuleSetCounts: RuleImpact;
   RuleSetDifference: DocumentDifference;
   RuleSetDocumentInput: RuleSetDocumentInput;
   RuleSetVersion: RuleSetVersionNode;
@@ -5178,6 +5270,14 @@ export type CostPartResolvers<ContextType = GraphqlContext, ParentType extends R
   boughtGrams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   costMinor?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   food?: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+};
+
+export type CountRuleSetComplianceResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CountRuleSetComplianceResult'] = ResolversParentTypes['CountRuleSetComplianceResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'NothingThere' | 'RuleSetCounts', ParentType, ContextType>;
+};
+
+export type CountRuleSetImpactResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CountRuleSetImpactResult'] = ResolversParentTypes['CountRuleSetImpactResult']> = {
+  __resolveType: TypeResolveFn<'DocumentRefused' | 'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RuleSetCounts' | 'SchoolNotFound', ParentType, ContextType>;
 };
 
 export type CreateChildPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CreateChildPayload'] = ResolversParentTypes['CreateChildPayload']> = {
@@ -5681,6 +5781,8 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   agreeWeek?: Resolver<ResolversTypes['AgreeWeekResult'], ParentType, ContextType, RequireFields<MutationAgreeWeekArgs, 'input'>>;
   appoint?: Resolver<ResolversTypes['AppointResult'], ParentType, ContextType, RequireFields<MutationAppointArgs, 'input'>>;
   changeSchoolClass?: Resolver<ResolversTypes['ChangeSchoolClassResult'], ParentType, ContextType, RequireFields<MutationChangeSchoolClassArgs, 'input'>>;
+  countRuleSetCompliance?: Resolver<ResolversTypes['CountRuleSetComplianceResult'], ParentType, ContextType, RequireFields<MutationCountRuleSetComplianceArgs, 'input'>>;
+  countRuleSetImpact?: Resolver<ResolversTypes['CountRuleSetImpactResult'], ParentType, ContextType, RequireFields<MutationCountRuleSetImpactArgs, 'input'>>;
   createChild?: Resolver<ResolversTypes['CreateChildResult'], ParentType, ContextType, RequireFields<MutationCreateChildArgs, 'input'>>;
   createHousehold?: Resolver<ResolversTypes['CreateHouseholdResult'], ParentType, ContextType, RequireFields<MutationCreateHouseholdArgs, 'input'>>;
   dismiss?: Resolver<ResolversTypes['DismissResult'], ParentType, ContextType, RequireFields<MutationDismissArgs, 'input'>>;
@@ -6037,6 +6139,14 @@ export type RuleChangeResolvers<ContextType = GraphqlContext, ParentType extends
   rule?: Resolver<ResolversTypes['Rule'], ParentType, ContextType>;
 };
 
+export type RuleCountResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleCount'] = ResolversParentTypes['RuleCount']> = {
+  boxes?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  children?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  held?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  rule?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  weeks?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+};
+
 export type RuleSetResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSet'] = ResolversParentTypes['RuleSet']> = {
   ages?: Resolver<Maybe<ResolversTypes['AgeSpan']>, ParentType, ContextType>;
   confirmed?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
@@ -6067,6 +6177,16 @@ export type RuleSetCheckResolvers<ContextType = GraphqlContext, ParentType exten
 
 export type RuleSetCheckResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSetCheckResult'] = ResolversParentTypes['RuleSetCheckResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'NotAppointed' | 'RuleSetCheck' | 'SchoolNotFound', ParentType, ContextType>;
+};
+
+export type RuleSetCountsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSetCounts'] = ResolversParentTypes['RuleSetCounts']> = {
+  all?: Resolver<ResolversTypes['RuleCount'], ParentType, ContextType>;
+  from?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  notCounted?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  ownDishes?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  rules?: Resolver<ReadonlyArray<ResolversTypes['RuleCount']>, ParentType, ContextType>;
+  until?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type RuleSetDifferenceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSetDifference'] = ResolversParentTypes['RuleSetDifference']> = {
@@ -6523,6 +6643,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   ConfirmationNeeded?: ConfirmationNeededResolvers<ContextType>;
   Conflict?: ConflictResolvers<ContextType>;
   CostPart?: CostPartResolvers<ContextType>;
+  CountRuleSetComplianceResult?: CountRuleSetComplianceResultResolvers<ContextType>;
+  CountRuleSetImpactResult?: CountRuleSetImpactResultResolvers<ContextType>;
   CreateChildPayload?: CreateChildPayloadResolvers<ContextType>;
   CreateChildResult?: CreateChildResultResolvers<ContextType>;
   CreateHouseholdPayload?: CreateHouseholdPayloadResolvers<ContextType>;
@@ -6637,9 +6759,11 @@ export type Resolvers<ContextType = GraphqlContext> = {
   RevisionPassed?: RevisionPassedResolvers<ContextType>;
   Rule?: RuleResolvers<ContextType>;
   RuleChange?: RuleChangeResolvers<ContextType>;
+  RuleCount?: RuleCountResolvers<ContextType>;
   RuleSet?: RuleSetResolvers<ContextType>;
   RuleSetCheck?: RuleSetCheckResolvers<ContextType>;
   RuleSetCheckResult?: RuleSetCheckResultResolvers<ContextType>;
+  RuleSetCounts?: RuleSetCountsResolvers<ContextType>;
   RuleSetDifference?: RuleSetDifferenceResolvers<ContextType>;
   RuleSetVersion?: RuleSetVersionResolvers<ContextType>;
   SaveOwnDishPayload?: SaveOwnDishPayloadResolvers<ContextType>;

@@ -6,6 +6,7 @@ import {
   withdrawRuleSet,
   type LoadedRuleSet,
 } from "../app/load-rule-set.js";
+import { countCompliance, countImpact } from "../app/count-rules.js";
 import { ruleSetJsonSchema } from "../app/document-shape.js";
 import type { Failure } from "../app/failures.js";
 import { readRuleSet, readRuleSetsOfJurisdiction, readVersions } from "../database/school.js";
@@ -47,7 +48,7 @@ async function loadedPayload<F extends Failure>(context: GraphqlContext, loaded:
 
 export const ruleSetTypes: Pick<
   Resolvers,
-  "RuleSet" | "Rule" | "RuleSetVersion" | "RuleSetCheck" | "RuleSetDifference" | "RuleChange"
+  "RuleSet" | "Rule" | "RuleSetVersion" | "RuleSetCheck" | "RuleSetCounts" | "RuleChange"
 > = {
   RuleSet: {
     id: (row) => globalId("RuleSet", row.id),
@@ -85,7 +86,11 @@ export const ruleSetTypes: Pick<
     difference: ({ document, before }) => documentDifference(before, document),
   },
   RuleSetCheck: { comparedWith: ({ against }) => against },
-  RuleSetDifference: {},
+  RuleSetCounts: {
+    all: ({ counts }) =>
+      counts.find(({ rule }) => rule === null) ?? { rule: null, held: null, boxes: null, children: null, weeks: null },
+    rules: ({ counts }) => counts.filter(({ rule }) => rule !== null),
+  },
   RuleChange: { fields: (change) => (change.kind === "CHANGED" ? change.fields : []) },
 };
 
@@ -111,7 +116,7 @@ export const ruleSetQueries: Pick<
 
 export const ruleSetMutations: Pick<
   NonNullable<Resolvers["Mutation"]>,
-  "loadRuleSet" | "withdrawRuleSet" | "adoptRuleSet"
+  "loadRuleSet" | "withdrawRuleSet" | "adoptRuleSet" | "countRuleSetImpact" | "countRuleSetCompliance"
 > = {
   loadRuleSet: async (_, { input }, context) =>
     loadedPayload(context, await loadRuleSet(context.app, requirePerson(context), { ...input, ...targetOf(input) })),
@@ -123,6 +128,17 @@ export const ruleSetMutations: Pick<
         ruleSetId: localId("RuleSet", input.ruleSetId),
       }),
     ),
+  async countRuleSetImpact(_, { input }, context) {
+    const counted = await countImpact(context.app, requirePerson(context), { ...input, ...targetOf(input) });
+    return counted.ok ? { __typename: "RuleSetCounts", ...counted.value } : explain(counted.error);
+  },
+  async countRuleSetCompliance(_, { input }, context) {
+    const counted = await countCompliance(context.app, requirePerson(context), {
+      ...input,
+      ruleSetId: localId("RuleSet", input.ruleSetId),
+    });
+    return counted.ok ? { __typename: "RuleSetCounts", ...counted.value } : explain(counted.error);
+  },
   async adoptRuleSet(_, { input }, context) {
     const adopted = await adoptRuleSet(context.app, requirePerson(context), {
       ...input,

@@ -440,6 +440,12 @@ describe("what a day at school asks for", () => {
           document: document({ key: "england-adopted", coversFoodFromHome: false }),
         }),
         ruleSet({ id: "10", schoolId: null, jurisdiction: "Wales", document: document({ key: "wales" }) }),
+        ruleSet({
+          id: "11",
+          ...england,
+          adoptedBy: ["another"],
+          document: document({ key: "england-adopted-elsewhere", coversFoodFromHome: false }),
+        }),
       ],
     });
     expect(children[0]!.days[0]!.ruleSets.map((at) => ruleSets[at]!.key)).toEqual([

@@ -499,23 +499,30 @@ describe("households apart", () => {
 
 describe("rule sets", () => {
   const keysSeenBy = async (personId: string) =>
-    (await database.db.asPerson(personId, (tx) => tx.ruleSet.findMany({ orderBy: { key: "asc" } }))).map(
-      ({ key }) => key,
-    );
-  const schoolKeys = [
+    (await database.db.asPerson(personId, (tx) => tx.ruleSet.findMany())).map(({ key }) => key).sort();
+  const publicKeys = [
+    "england-2014-primary",
+    "england-2014-secondary",
+    "india-2020",
     "quillbrook-primary-class-4",
     "quillbrook-primary-food-from-home",
     "quillbrook-upper-food-from-home",
+    "scotland-2008",
+    "tern-bay-food-from-home",
+    "us-lunch",
+    "us-preschool-lunch",
+    "wrenhollow-food-from-home",
+    "wrenhollow-kindergarten",
   ];
 
-  test("a school's rules are open to every person signed in; a child's own only to the child's homes", async () => {
-    expect(await keysSeenBy(ana)).toEqual(["own-vegetarian", ...schoolKeys]);
-    expect(await keysSeenBy(leo)).toEqual(schoolKeys);
-    expect(await keysSeenBy(await database.newPerson("Stranger"))).toEqual(schoolKeys);
+  test("published standards and a school's rules are open to every person signed in; a child's own only to the child's homes", async () => {
+    expect(await keysSeenBy(ana)).toEqual(["own-vegetarian", ...publicKeys].sort());
+    expect(await keysSeenBy(leo)).toEqual(publicKeys);
+    expect(await keysSeenBy(await database.newPerson("Stranger"))).toEqual(publicKeys);
   });
 
   test("an administrator never sees a child's own rules, nor any child", async () => {
-    expect(await keysSeenBy(ruth)).toEqual(schoolKeys);
+    expect(await keysSeenBy(ruth)).toEqual(publicKeys);
     expect(await countSeen(ruth, "rule")).toMatchObject({ seen: (await countSeen(leo, "rule")).seen });
     expect((await countSeen(ruth, "child")).seen).toBe(0);
     expect((await countSeen(ruth, "enrolment")).seen).toBe(0);

@@ -416,18 +416,18 @@ describe("cups and ounce equivalents", () => {
     ],
   };
   const under = (rule: Parameters<typeof judge>[0], rows = table.rows): string[] =>
-    judge(rule, (brief) => void Object.assign(brief, { credits: { ...table, rows } }));
+    judge(rule, (brief) => void (brief.credits = structuredClone({ ...table, rows })));
   const fruit = any({ groups: ["FRUIT", "YOGURT"] });
   const cups = { kind: "AMOUNT", unit: "CUPS", per: "BOX", matches: fruit } as const;
   const onMonday = { ...cups, weekdays: ["MONDAY" as const] };
 
-  it.each(["CUPS", "OZ_EQ", "OZ_EQ_MYPLATE"] as const)("are not judged without a table: %s", (unit) => {
+  it.each(["CUPS", "OZ_EQ", "OZ_EQ_MYPLATE"] as const)("are not known of anything by an empty table: %s", (unit) => {
     expect([
-      judge({ kind: "AMOUNT", unit, per: "BOX", matches: grapes, atLeast: 1 }),
-      judge({ kind: "SHARE", unit, part: grapes, whole: fruit, atLeast: 0.1 }),
+      under({ kind: "AMOUNT", unit, per: "WEEK", matches: grapes, atMost: 1 }, []),
+      under({ kind: "SHARE", unit, part: grapes, whole: fruit, atMost: 1 }, []),
     ]).toEqual([
-      ["mira RULE_NOT_JUDGED", "tove RULE_NOT_JUDGED"],
-      ["mira RULE_NOT_JUDGED", "tove RULE_NOT_JUDGED"],
+      ["mira NOT_KNOWN", "tove NOT_KNOWN"],
+      ["mira NOT_KNOWN", "tove NOT_KNOWN"],
     ]);
   });
   it("are rounded down to a step item by item, not over the box", () => {
@@ -497,10 +497,10 @@ describe("cups and ounce equivalents", () => {
       // Unknown rice lowers the share of whole grain, and all that Tove has is unknown.
       under({ ...share, atLeast: 0.5 }, [bread]),
       under({ ...share, atMost: 1 }, [bread]),
-      // Unknown whole grain raises it.
+      // Unknown whole grain raises it, or lowers it where only the whole gains a step.
       under({ ...share, atLeast: 0 }, [rice]),
       under({ ...share, atMost: 1 }, [rice]),
-    ]).toEqual([["mira NOT_KNOWN", "tove NOT_KNOWN"], [], [], ["mira NOT_KNOWN"]]);
+    ]).toEqual([["mira NOT_KNOWN", "tove NOT_KNOWN"], [], ["mira NOT_KNOWN"], ["mira NOT_KNOWN"]]);
   });
 });
 

@@ -458,15 +458,15 @@ const plants: readonly Plant[] = [
     expect: "NOT_KNOWN",
   },
   {
-    name: "a rule in cups",
+    name: "a vitamin in percent of energy",
     plant: ({ brief }) =>
       addRule(brief, {
         ...common,
-        id: "cups",
-        kind: "AMOUNT",
-        matches: { anyOf: [{ groups: ["FRUIT"] }] },
-        unit: "CUPS",
+        id: "vitamin",
+        kind: "NUTRIENT",
+        nutrient: "VITC",
         per: "BOX",
+        as: "PERCENT_OF_ENERGY",
         atLeast: 0.5,
       }),
     expect: "RULE_NOT_JUDGED",

@@ -63,7 +63,7 @@ describe("a new household", () => {
     expect(data.schools.pageInfo.hasNextPage).toBe(true);
     const next = await run(
       person,
-      "query More($after: String) { schools(first: 1, after: $after) { nodes { name } pageInfo { hasNextPage } } }",
+      "query More($after: String) { schools(first: 3, after: $after) { nodes { name } pageInfo { hasNextPage } } }",
       { after: data.schools.pageInfo.endCursor },
     );
     expect(next.data.schools).toMatchObject({ pageInfo: { hasNextPage: false } });

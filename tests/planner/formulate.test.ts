@@ -6,7 +6,7 @@ import { findCandidates } from "../../src/domain/planner/candidates.js";
 import { checkProblem } from "../../src/domain/planner/check-problem.js";
 import { formulate, noTightening } from "../../src/domain/planner/formulate.js";
 import { packBox } from "../../src/domain/planner/lay-out.js";
-import { prorate } from "../../src/domain/rules/limits.js";
+import { shareOf, weekPart, type Bounds } from "../../src/domain/rules/limits.js";
 import {
   eldest,
   middle,
@@ -17,6 +17,9 @@ import {
   twoChildren,
   youngest,
 } from "../support/demo-brief.js";
+
+/** The share of a limit of a week of five days. */
+const prorate = (bounds: Bounds, days: number, counts: boolean): Bounds => shareOf(bounds, weekPart({}, days), counts);
 
 const build = (brief: WeekBrief) => {
   const index = indexCatalogue(brief.catalogue);
@@ -143,15 +146,15 @@ describe("the formulation", () => {
 
 describe("a week's limit in a short week", () => {
   test("a minimum is rounded down, a maximum up", () => {
-    expect(prorate({ atLeast: 3, atMost: 2 }, 3, 5, true)).toEqual({ atLeast: 1, atMost: 2 });
-    expect(prorate({ atLeast: 2, atMost: 1 }, 2, 5, true)).toEqual({ atLeast: 0, atMost: 1 });
+    expect(prorate({ atLeast: 3, atMost: 2 }, 3, true)).toEqual({ atLeast: 1, atMost: 2 });
+    expect(prorate({ atLeast: 2, atMost: 1 }, 2, true)).toEqual({ atLeast: 0, atMost: 1 });
   });
   test("a full week and a longer one keep the limit as written", () => {
-    expect(prorate({ atLeast: 3, atMost: 2 }, 5, 5, true)).toEqual({ atLeast: 3, atMost: 2 });
-    expect(prorate({ atLeast: 3 }, 6, 5, true)).toEqual({ atLeast: 3, atMost: undefined });
+    expect(prorate({ atLeast: 3, atMost: 2 }, 5, true)).toEqual({ atLeast: 3, atMost: 2 });
+    expect(prorate({ atLeast: 3 }, 6, true)).toEqual({ atLeast: 3, atMost: undefined });
   });
   test("grams are shared without rounding", () => {
-    expect(prorate({ atMost: 100 }, 2, 5, false)).toEqual({ atLeast: undefined, atMost: 40 });
+    expect(prorate({ atMost: 100 }, 2, false)).toEqual({ atLeast: undefined, atMost: 40 });
   });
 });
 

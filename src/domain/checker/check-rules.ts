@@ -278,12 +278,8 @@ function judgeMeasured(
 /** An item is held to a limit where it has something of what the rule means: no portion of it is no portion too small. */
 function judgeAmount(subject: Case<RuleOf<"AMOUNT">>): Fault[] {
   const { week, rule, dates, items } = subject;
-  const judgeSome: JudgeSome = (some, bounds, facts) => {
-    const measured = measure(week, rule.unit, rule.matches, some);
-    return measured ? judgeMeasured(subject, measured, bounds, facts) : [];
-  };
-  // Without the crediting table nothing is measured, and a plan under such a rule is not offered silently.
-  if (!measure(week, rule.unit, rule.matches, [])) return notJudged(subject);
+  const judgeSome: JudgeSome = (some, bounds, facts) =>
+    judgeMeasured(subject, measure(week, rule.unit, rule.matches, some), bounds, facts);
   switch (rule.per) {
     case "ITEM":
       return items
@@ -302,18 +298,18 @@ const fraction = (bound: number | undefined): number | undefined =>
 
 /**
  * Over the whole packed week; nothing of the whole means nothing to divide. `part` counts only in items of the whole. What is
- * unknown in the whole but not in the part can only lower the share, what is unknown in both can only raise it.
+ * unknown in the whole lowers the share, in part and whole alike too: rounded down, an item may gain in the whole alone. What is
+ * unknown in the part raises it.
  */
 function judgeShare(subject: Case<RuleOf<"SHARE">>): Fault[] {
   const { week, rule, items } = subject;
   const wholes = items.filter((read) => matchItem(week, rule.whole, read));
-  const measureShare = (matcher: Matcher): Measured | null =>
+  const measureShare = (matcher: Matcher): Measured =>
     rule.unit === "ITEMS"
       ? { known: wholes.filter((read) => matchItem(week, matcher, read)).length, missing: new Set() }
       : measure(week, rule.unit, matcher, wholes);
   const part = measureShare(rule.part);
   const whole = measureShare(rule.whole);
-  if (!part || !whole) return notJudged(subject);
   if (wayOf(subject) === "SKIP") return [];
   const wrong =
     whole.known > 0
@@ -323,9 +319,9 @@ function judgeShare(subject: Case<RuleOf<"SHARE">>): Fault[] {
         })
       : [];
   if (wrong.length > 0) return wrong;
-  const lowering = rule.atLeast === undefined ? [] : [...whole.missing].filter((food) => !part.missing.has(food));
-  const raising = rule.atMost === undefined ? [] : [...part.missing];
-  return notKnown(subject, [...lowering, ...raising], {});
+  const lowering = rule.atLeast === undefined ? [] : whole.missing;
+  const raising = rule.atMost === undefined ? [] : part.missing;
+  return notKnown(subject, new Set([...lowering, ...raising]), {});
 }
 
 /** kcal per gram, Regulation (EU) No 1169/2011, Annex XIV; sugars of every kind as carbohydrate, saturates as fat. */

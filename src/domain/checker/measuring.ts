@@ -1,7 +1,6 @@
 import type { Food } from "../../../shared/catalogue.js";
 import type { CreditRow, CreditTable, CreditUnit } from "../../../shared/credits.js";
 import type { AmountUnit, Matcher } from "../../../shared/rule-set.js";
-import type { WeekBrief } from "../brief.js";
 import { matchSubject } from "./matching.js";
 import type { Match, Subject } from "./matching.js";
 import type { ItemRead, Part, WeekRead } from "./week-read.js";
@@ -64,41 +63,33 @@ function credited(table: CreditTable, unit: CreditUnit, parts: readonly Part[]):
   return { known: Math.floor(known / step + lastBits) * step, missing };
 }
 
-/** The measure of one matching item in a unit; null: the brief has no table for the unit. */
-function measureOf({ brief }: WeekRead, unit: AmountUnit): ((match: Match, read: ItemRead) => Measured) | null {
-  // A brief that was stored before there was such a table carries none.
-  const { credits } = brief as WeekBrief & { readonly credits?: CreditTable };
+/** What one matching item brings, in a unit. */
+function measureOne({ brief: { credits } }: WeekRead, unit: AmountUnit, match: Match, read: ItemRead): Measured {
   switch (unit) {
     case "GRAMS":
-      return ({ grams }) => ({ known: grams, missing: new Set() });
+      return { known: match.grams, missing: new Set() };
     case "ML":
-      return ({ parts, wholeItem }, { dish, scale }) =>
-        wholeItem ? { known: dish.volumeMl * scale, missing: new Set() } : millilitres(parts);
+      return match.wholeItem
+        ? { known: read.dish.volumeMl * read.scale, missing: new Set() }
+        : millilitres(match.parts);
     case "CUPS":
     case "OZ_EQ":
     case "OZ_EQ_MYPLATE":
-      return credits ? ({ parts }) => credited(credits, unit, parts) : null;
+      return credited(credits, unit, match.parts);
   }
 }
 
 /**
- * What a matcher means in some items, in a unit. Null: the brief has no table for the unit. Where a clause means the item as a
- * whole, grams are those served and millilitres the volume of its dish.
+ * What a matcher means in some items, in a unit. Where a clause means the item as a whole, grams are those served and millilitres
+ * the volume of its dish.
  */
-export function measure(
-  week: WeekRead,
-  unit: AmountUnit,
-  matcher: Matcher,
-  items: readonly ItemRead[],
-): Measured | null {
-  const measureOne = measureOf(week, unit);
-  if (!measureOne) return null;
+export function measure(week: WeekRead, unit: AmountUnit, matcher: Matcher, items: readonly ItemRead[]): Measured {
   let known = 0;
   const missing = new Set<Food>();
   for (const read of items) {
     const match = matchItem(week, matcher, read);
     if (!match) continue;
-    const one = measureOne(match, read);
+    const one = measureOne(week, unit, match, read);
     known += one.known;
     for (const food of one.missing) missing.add(food);
   }

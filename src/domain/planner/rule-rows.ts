@@ -4,7 +4,7 @@ import type { ChildBrief, WeekBrief } from "../brief.js";
 import { daysBetween } from "../calendar/dates.js";
 import type { CompiledRuleSets, MeantHere } from "../rules/compile.js";
 import { appliesAtBreak, rulesOverWeek } from "../rules/in-force.js";
-import { asFraction, fullDays, prorate, shareOf, weekSpan, type Bounds } from "../rules/limits.js";
+import { asFraction, shareOf, weekPart, weekSpan, type Bounds } from "../rules/limits.js";
 import { energyFactorOf, type NutrientIn } from "../rules/nutrient-in.js";
 import type { CandidateDish, PlaceCandidates } from "./candidates.js";
 
@@ -127,9 +127,9 @@ function spansOf(context: Context, item: Case, bounds: Bounds, counts: boolean):
     case "SKIP":
       return [];
     case "PER_DAY":
-      return eachDay(context, item, shareOf(bounds, 1 / fullDays(rule), counts));
+      return eachDay(context, item, shareOf(bounds, weekPart(rule, dates.length) / dates.length, counts));
     case "PRORATE":
-      return [{ date: null, bounds: prorate(bounds, dates.length, fullDays(rule), counts), positions }];
+      return [{ date: null, bounds: shareOf(bounds, weekPart(rule, dates.length), counts), positions }];
   }
 }
 
@@ -234,7 +234,7 @@ function longWindowRows(context: Context, item: Case<RuleOf<"FREQUENCY">>): Rule
     KINDS: counted.size,
   }[rule.counts];
   const complete = new Set(earlier.map((row) => weeksBack(row.date))).size === rule.weeks - 1;
-  const part = Math.min(1, item.dates.length / fullDays(rule));
+  const part = weekPart(rule, item.dates.length);
   const window = shareOf(
     { atLeast: complete ? rule.atLeast : undefined, atMost: rule.atMost },
     (rule.weeks - 1 + part) / rule.weeks,

@@ -1,6 +1,6 @@
 /** Which rules bind a child's box on a day. All layers hold at once; the strictest wins because every one is asked. */
 import type { WeekdayCode } from "../../../shared/codes.js";
-import type { Rule, RuleSetDocument } from "../../../shared/rule-set.js";
+import type { Matcher, Rule, RuleSetDocument } from "../../../shared/rule-set.js";
 import type { ChildBrief, ChildDayBrief, WeekBrief } from "../brief.js";
 import { ageOn, weekdayOf } from "../calendar/dates.js";
 
@@ -41,8 +41,33 @@ function restsOn(set: RuleSetDocument, rule: Rule, { day, age, weekday }: DayFac
   return rule.weekdays === undefined || rule.weekdays.includes(weekday) ? null : "OTHER_WEEKDAY";
 }
 
-const isExempt = ({ exempt }: ChildDayBrief, ruleSet: number, { id }: Rule): boolean =>
-  exempt !== undefined && exempt.some((row) => row.ruleSet === ruleSet && row.rule === id);
+/** Every matcher a rule states. */
+function matchersOf(rule: Rule): readonly Matcher[] {
+  switch (rule.kind) {
+    case "EXCLUDE":
+    case "ONLY":
+    case "FREQUENCY":
+    case "AMOUNT":
+      return [rule.matches];
+    case "SHARE":
+      return [rule.part, rule.whole];
+    case "TOGETHER":
+      return [rule.first, rule.second];
+    case "NUTRIENT":
+    case "SERVING":
+      return [];
+  }
+}
+
+/** No note lets a rule rest that names an allergen. */
+export const namesAllergen = (rule: Rule): boolean =>
+  matchersOf(rule).some(({ anyOf }) => anyOf.some(({ allergens }) => allergens !== undefined));
+
+const isExempt = ({ exempt }: ChildDayBrief, ruleSet: number, rule: Rule): boolean =>
+  exempt !== undefined && exempt.some((row) => row.ruleSet === ruleSet && row.rule === rule.id) && !namesAllergen(rule);
+
+const isAtABreak = (rule: Rule, { breaks }: ChildDayBrief): boolean =>
+  breaks.some(({ key }) => appliesAtBreak(rule, key));
 
 function setAt(documents: readonly RuleSetDocument[], index: number): RuleSetDocument {
   const set = documents[index];
@@ -99,10 +124,11 @@ export function rulesOverWeek(documents: readonly RuleSetDocument[], child: Chil
         const why = isListed[at] === true ? restsOn(set, rule, fact) : "NOT_IN_FORCE";
         if (why === "NOT_IN_FORCE") {
           // A day it would not bind anyway does not make the week a split one.
-          outside ||= rule.weekdays === undefined || rule.weekdays.includes(fact.weekday);
+          const isItsDay = rule.weekdays === undefined || rule.weekdays.includes(fact.weekday);
+          outside ||= isItsDay && isAtABreak(rule, fact.day);
           rests ??= why;
         } else if (why !== null) rests = why;
-        else if (!fact.day.breaks.some(({ key }) => appliesAtBreak(rule, key))) rests = "OTHER_BREAK";
+        else if (!isAtABreak(rule, fact.day)) rests = "OTHER_BREAK";
         else if (isExempt(fact.day, index, rule)) exemptDays.push(at);
         else days.push(at);
       });

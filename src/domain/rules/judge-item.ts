@@ -101,8 +101,8 @@ export function canShutOutItem(rule: Rule): boolean {
 
 /** Whether no week with the item could be held to a rule over a box or a week, for want of a figure. */
 function lacksFigure(rule: Rule, item: MatchItem, tables: RuleTables): boolean {
-  const lacksUnit = (unit: AmountUnit, matcher: Matcher): boolean =>
-    tables.tableOf(matcher).perGram(unit, tables.numberOf(item.derived, item.slot)).unknown.length > 0;
+  const unknownOf = (unit: AmountUnit, matcher: Matcher): readonly string[] =>
+    tables.tableOf(matcher).perGram(unit, tables.numberOf(item.derived, item.slot)).unknown;
   switch (rule.kind) {
     case "NUTRIENT":
       // A maximum needs every figure of every item, and so does the energy that a minimum share is divided by.
@@ -112,13 +112,15 @@ function lacksFigure(rule: Rule, item: MatchItem, tables: RuleTables): boolean {
           (rule.atLeast !== undefined && rule.as === "PERCENT_OF_ENERGY" && nutrient === "ENERC_KCAL"),
       );
     case "AMOUNT":
-      return rule.atMost !== undefined && lacksUnit(rule.unit, rule.matches);
+      return rule.atMost !== undefined && unknownOf(rule.unit, rule.matches).length > 0;
     case "SHARE": {
       const { unit } = rule;
       if (unit === "ITEMS" || !isMeant(rule.whole, item, tables)) return false;
       return (
-        (rule.atLeast !== undefined && lacksUnit(unit, rule.whole)) ||
-        (rule.atMost !== undefined && lacksUnit(unit, rule.part))
+        // What is unknown in part and whole alike can only raise the share.
+        (rule.atLeast !== undefined &&
+          unknownOf(unit, rule.whole).some((food) => !unknownOf(unit, rule.part).includes(food))) ||
+        (rule.atMost !== undefined && unknownOf(unit, rule.part).length > 0)
       );
     }
     case "EXCLUDE":

@@ -13,8 +13,9 @@ const FULL_WEEK_DAYS = 5;
 export const fullDays = ({ weekdays }: Pick<Rule, "weekdays">): number => weekdays?.length ?? FULL_WEEK_DAYS;
 
 /**
- * A part of a limit. Counts are whole: a minimum is rounded down (never more than the share), a maximum up (a share of one
- * thing is still one thing). Amounts are not rounded. `shareOf({ atLeast: 8 }, 0.8, false)` is `{ atLeast: 6.4 }`.
+ * A part of a limit, such as the share of a week with fewer days. Counts are whole: a minimum is rounded down (never more than the share), a maximum up (a share of one
+ * thing is still one thing). Amounts are not rounded. `shareOf({ atLeast: 3, atMost: 2 }, 0.6, true)` is
+ * `{ atLeast: 1, atMost: 2 }`, `shareOf({ atLeast: 8 }, 0.8, false)` is `{ atLeast: 6.4 }`.
  */
 export function shareOf({ atLeast, atMost }: Bounds, share: number, counts: boolean): Bounds {
   const least = atLeast === undefined ? undefined : atLeast * share;
@@ -26,13 +27,8 @@ export function shareOf({ atLeast, atMost }: Bounds, share: number, counts: bool
   };
 }
 
-/**
- * A week's limit when only `days` of a week of `full` are packed: the days' share of it, whole above a full week.
- * `prorate({ atLeast: 3, atMost: 2 }, 3, 5, true)` is `{ atLeast: 1, atMost: 2 }`.
- */
-export function prorate(bounds: Bounds, days: number, full: number, counts: boolean): Bounds {
-  return shareOf(bounds, Math.min(1, days / full), counts);
-}
+/** Of a full week's limit, what the packed days are good for; 1 above a full week. */
+export const weekPart = (rule: Pick<Rule, "weekdays">, days: number): number => Math.min(1, days / fullDays(rule));
 
 /** How a rule's week is judged over the days it binds. */
 export type WeekSpan = "WHOLE" | "PRORATE" | "PER_DAY" | "SKIP";
