@@ -253,6 +253,8 @@ describe("the list of what administrators did", () => {
     loadRuleSet: "RULE_SET_LOADED",
     withdrawRuleSet: "RULE_SET_WITHDRAWN",
     adoptRuleSet: "ADOPTED",
+    countRuleSetImpact: "IMPACT_COUNTED",
+    countRuleSetCompliance: "IMPACT_COUNTED",
     registerSchool: "SCHOOL_CHANGED",
     appoint: "APPOINTED",
     dismiss: "DISMISSED",
@@ -283,7 +285,7 @@ describe("the list of what administrators did", () => {
       for (const [person, change] of [
         ["demo:ana", {}],
         [administrator, { idempotencyKey: "short" }],
-        [administrator, { seenRevision: 999 }],
+        ...("seenRevision" in input ? [[administrator, { seenRevision: 999 }] as const] : []),
       ] as const) {
         const refused = await served.send(person, document, { ...input, ...change });
         expect(refused.__typename).not.toMatch(/Payload$/);
@@ -312,6 +314,68 @@ describe("the list of what administrators did", () => {
       expect(await entries()).toEqual([...start, leaves[field]]);
     },
   );
+
+  /** Of a rule set of a jurisdiction, in this order. */
+  const ruleSetSteps = (name: string, id: string) => {
+    const document = (version: number) =>
+      JSON.stringify({
+        format: "noonpail-rule-set/1",
+        key: "county-rules",
+        title: "Rules of the county",
+        layer: "JURISDICTION",
+        jurisdiction: name,
+        coversFoodFromHome: false,
+        language: "en",
+        version,
+        inForceFrom: "2027-06-01",
+        rules: [
+          {
+            id: "no-kiwi",
+            kind: "EXCLUDE",
+            says: "No kiwi.",
+            level: "FORBID",
+            source: "own rule of an invented county",
+            matches: { anyOf: [{ kinds: ["kiwi"] }] },
+          },
+        ],
+      });
+    return [
+      ["loadRuleSet", () => ({ jurisdiction: name, seenRevision: 0, document: document(1) })],
+      ["adoptRuleSet", (ruleSetId: string) => ({ schoolId: id, ruleSetId })],
+      ["countRuleSetImpact", () => ({ jurisdiction: name, document: document(2) })],
+      ["countRuleSetCompliance", (ruleSetId: string) => ({ ruleSetId, from: "2027-06-01", until: "2027-07-01" })],
+      ["withdrawRuleSet", (ruleSetId: string) => ({ ruleSetId, seenRevision: 1, from: "2027-07-01" })],
+    ] as const;
+  };
+
+  it("what is done to a rule set leaves one entry, and none when it is refused", async () => {
+    const { name, chief, schoolId: id } = await aJurisdiction();
+    const outside = (await aJurisdiction()).chief;
+    const find = `query R($name: String!) { jurisdictionRuleSets(jurisdiction: $name) { id } }`;
+    for (const [field, inputFor] of ruleSetSteps(name, id)) {
+      const [found] = (await served.ask<any>(chief, find, { name })).jurisdictionRuleSets;
+      const input = inputFor(found?.id);
+      const type = `${field[0]!.toUpperCase()}${field.slice(1)}Input`;
+      const document = `mutation M($input: ${type}!) { ${field}(input: $input) { __typename ... on UserError { message } } }`;
+      const start = await entries();
+      expect((await send(outside, document, input)).__typename).toBe("NotAppointed");
+      expect((await send(chief, document, { ...input, idempotencyKey: "short" })).__typename).toBe("InvalidInput");
+      expect(await entries()).toEqual(start);
+      const done = await send(chief, document, input);
+      expect([field, done.__typename, done.message]).toEqual([
+        field,
+        expect.stringMatching(/Payload$|^RuleSetCounts$/),
+        undefined,
+      ]);
+      expect(await entries()).toEqual([...start, leaves[field]]);
+    }
+  });
+
+  it("every mutation that it says something of was sent above", () => {
+    const sent = [...schoolMutations, ...jurisdictionMutations].map(({ field }) => field);
+    const ofRuleSets = ruleSetSteps("", "").map(([field]) => field);
+    expect([...new Set([...sent, ...ofRuleSets])].sort()).toEqual(Object.keys(leaves).sort());
+  });
 
   it("is read by those who administer the same, with names, and by nobody else", async () => {
     const { name, chief, schoolId: id } = await aJurisdiction();
