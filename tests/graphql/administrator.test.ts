@@ -162,16 +162,24 @@ describe("appointing", () => {
     const { name, chief } = await aJurisdiction();
     const alone = await send(chief, DISMISS, { subject: chief, jurisdiction: name });
     expect(alone).toMatchObject({ __typename: "LastAdministrator", jurisdiction: name });
-    const second = await somebody();
-    await send(chief, APPOINT, { subject: second, jurisdiction: name });
-    const both = await Promise.all([
-      send(chief, DISMISS, { subject: second, jurisdiction: name }),
-      send(second, DISMISS, { subject: chief, jurisdiction: name }),
-    ]);
-    expect(both.filter(({ __typename }) => __typename === "AppointmentsPayload")).toHaveLength(1);
     const { owner } = served.inProcess.database;
-    const [left] = await owner`select count(*)::int as n from appointment where jurisdiction = ${name}`;
-    expect(left!["n"]).toBe(1);
+    // Several times, for the two to meet at different moments.
+    for (let round = 0; round < 5; round += 1) {
+      const [remaining] = await owner<{ subject: string }[]>`
+        select p.subject from appointment a join person p on p.id = a.person_id where a.jurisdiction = ${name}`;
+      const first = remaining!.subject;
+      const second = await somebody();
+      expect((await send(first, APPOINT, { subject: second, jurisdiction: name })).__typename).toBe(
+        "AppointmentsPayload",
+      );
+      const both = await Promise.all([
+        send(first, DISMISS, { subject: second, jurisdiction: name }),
+        send(second, DISMISS, { subject: first, jurisdiction: name }),
+      ]);
+      expect(both.map(({ __typename }) => __typename).sort()).toEqual(["AppointmentsPayload", "NotAppointed"]);
+      const [left] = await owner`select count(*)::int as n from appointment where jurisdiction = ${name}`;
+      expect(left!["n"]).toBe(1);
+    }
   });
 
   it("somebody may go by themselves, where another stays", async () => {
@@ -201,10 +209,7 @@ describe("appointing", () => {
 describe.each(jurisdictionMutations.map((mutation) => [mutation.field, mutation] as const))(
   "%s sent again",
   (field, mutation) => {
-    const extra = field === "registerSchool" ? "" : "... on PersonNotFound { subject }";
-    const document = schoolDocumentOf(field)
-      .replace("... on RevisionPassed { seenRevision currentRevision }", "")
-      .replace("... on KeyReused { usedFor }", `... on KeyReused { usedFor } ${extra}`);
+    const document = schoolDocumentOf(field);
 
     it("with the same key is done once, however many arrive together; with other input it is refused", async () => {
       const { name, chief } = await aJurisdiction();
@@ -294,7 +299,7 @@ describe("the list of what administrators did", () => {
       const key = newKey();
       for (let sent = 0; sent < 2; sent += 1) {
         const done = await served.send(administrator, document, { idempotencyKey: key, ...input });
-        expect(done.__typename).toMatch(/Payload$/);
+        expect(done.__typename).toMatch(/Payload$|^RuleSetCounts$/);
       }
       expect(await entries()).toEqual([...start, leaves[field]]);
     },
@@ -315,66 +320,9 @@ describe("the list of what administrators did", () => {
     },
   );
 
-  /** Of a rule set of a jurisdiction, in this order. */
-  const ruleSetSteps = (name: string, id: string) => {
-    const document = (version: number) =>
-      JSON.stringify({
-        format: "noonpail-rule-set/1",
-        key: "county-rules",
-        title: "Rules of the county",
-        layer: "JURISDICTION",
-        jurisdiction: name,
-        coversFoodFromHome: false,
-        language: "en",
-        version,
-        inForceFrom: "2027-06-01",
-        rules: [
-          {
-            id: "no-kiwi",
-            kind: "EXCLUDE",
-            says: "No kiwi.",
-            level: "FORBID",
-            source: "own rule of an invented county",
-            matches: { anyOf: [{ kinds: ["kiwi"] }] },
-          },
-        ],
-      });
-    return [
-      ["loadRuleSet", () => ({ jurisdiction: name, seenRevision: 0, document: document(1) })],
-      ["adoptRuleSet", (ruleSetId: string) => ({ schoolId: id, ruleSetId })],
-      ["countRuleSetImpact", () => ({ jurisdiction: name, document: document(2) })],
-      ["countRuleSetCompliance", (ruleSetId: string) => ({ ruleSetId, from: "2027-06-01", until: "2027-07-01" })],
-      ["withdrawRuleSet", (ruleSetId: string) => ({ ruleSetId, seenRevision: 1, from: "2027-07-01" })],
-    ] as const;
-  };
-
-  it("what is done to a rule set leaves one entry, and none when it is refused", async () => {
-    const { name, chief, schoolId: id } = await aJurisdiction();
-    const outside = (await aJurisdiction()).chief;
-    const find = `query R($name: String!) { jurisdictionRuleSets(jurisdiction: $name) { id } }`;
-    for (const [field, inputFor] of ruleSetSteps(name, id)) {
-      const [found] = (await served.ask<any>(chief, find, { name })).jurisdictionRuleSets;
-      const input = inputFor(found?.id);
-      const type = `${field[0]!.toUpperCase()}${field.slice(1)}Input`;
-      const document = `mutation M($input: ${type}!) { ${field}(input: $input) { __typename ... on UserError { message } } }`;
-      const start = await entries();
-      expect((await send(outside, document, input)).__typename).toBe("NotAppointed");
-      expect((await send(chief, document, { ...input, idempotencyKey: "short" })).__typename).toBe("InvalidInput");
-      expect(await entries()).toEqual(start);
-      const done = await send(chief, document, input);
-      expect([field, done.__typename, done.message]).toEqual([
-        field,
-        expect.stringMatching(/Payload$|^RuleSetCounts$/),
-        undefined,
-      ]);
-      expect(await entries()).toEqual([...start, leaves[field]]);
-    }
-  });
-
   it("every mutation that it says something of was sent above", () => {
     const sent = [...schoolMutations, ...jurisdictionMutations].map(({ field }) => field);
-    const ofRuleSets = ruleSetSteps("", "").map(([field]) => field);
-    expect([...new Set([...sent, ...ofRuleSets])].sort()).toEqual(Object.keys(leaves).sort());
+    expect([...sent].sort()).toEqual(Object.keys(leaves).sort());
   });
 
   it("is read by those who administer the same, with names, and by nobody else", async () => {
