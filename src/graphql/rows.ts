@@ -22,6 +22,7 @@ import type { Change, VerifiedWayOut } from "../domain/planner/ways-out.js";
 import type { BoxCard, BoxPart } from "../app/box-card.js";
 import type { CalendarEntry } from "../domain/calendar/school-calendar.js";
 import type { DisruptionRow } from "../database/disruption.js";
+import type { AppointmentRow, AuditRow } from "../database/school.js";
 import type { BoxChange, SessionChange, WeekDifference } from "../domain/week-difference.js";
 import type { Caution, SpareUse, TaskPlan } from "../domain/week.js";
 
@@ -197,6 +198,10 @@ export interface TaskDifferenceNode {
   readonly row: TaskPlan;
   readonly householdId: string;
 }
+/** A row of a list that names schools, with all that the list names: they are read together. */
+type AmongSchools<T> = { readonly row: T; readonly schoolIds: readonly string[] };
+export type AppointmentNode = AmongSchools<AppointmentRow>;
+export type AuditEntryNode = AmongSchools<AuditRow>;
 export interface CalendarEntryNode {
   readonly row: CalendarEntry;
   readonly schoolId: string;
