@@ -69,39 +69,48 @@ export function isSchoolDay(school: SchoolRow, schoolClassId: string, date: stri
   );
 }
 
-/** Does this set hold for this child in this class: its own, its class's, its school's, or its jurisdiction's. */
-function holdsFor(row: RuleSetRow, child: ChildRow, school: SchoolRow, schoolClassId: string): boolean {
+/** Is this set meant for this child in this class: its own, its class's, its school's, or its jurisdiction's. */
+export function isMeantFor(row: RuleSetRow, child: ChildRow, school: SchoolRow, schoolClassId: string): boolean {
   if (row.childId !== null) return row.childId === child.id;
   if (row.schoolClassId !== null) return row.schoolClassId === schoolClassId;
   if (row.schoolId !== null) return row.schoolId === school.id;
-  return (
-    row.adoptedBy.includes(school.id) ||
-    (row.document.coversFoodFromHome && row.jurisdiction !== null && row.jurisdiction === school.jurisdiction)
-  );
+  return row.adoptedBy.includes(school.id) || (row.jurisdiction !== null && row.jurisdiction === school.jurisdiction);
 }
 
-/** The version of each rule set in force on a date that holds for this child there; by holding it covers food from home. */
-export function documentsFor(
+/** A family's own rules are about what it packs; a school's or a jurisdiction's say so, or a school takes them over. */
+export const bindsBoxes = ({ childId, adoptedBy, document }: RuleSetRow, school: SchoolRow): boolean =>
+  childId !== null || document.coversFoodFromHome || adoptedBy.includes(school.id);
+
+/** The version of each rule set in force on a date that binds this child's box there. */
+export function ruleSetsFor(
   ruleSets: readonly RuleSetRow[],
   child: ChildRow,
   school: SchoolRow,
   schoolClassId: string,
   date: string,
-): RuleSetDocument[] {
-  const newest = new Map<string, RuleSetDocument>();
+): RuleSetRow[] {
+  const newest = new Map<string, RuleSetRow>();
   for (const row of ruleSets) {
     const { document } = row;
     if (
       document.inForceFrom > date ||
       (document.inForceUntil !== undefined && document.inForceUntil < date) ||
-      !holdsFor(row, child, school, schoolClassId)
+      !isMeantFor(row, child, school, schoolClassId)
     )
       continue;
     const other = newest.get(row.id);
-    if (!other || other.version < document.version) newest.set(row.id, document);
+    if (!other || other.document.version < document.version) newest.set(row.id, row);
   }
-  return [...newest.values()];
+  // Asked of the version in force: one that no longer speaks of boxes takes the place of one that did.
+  return [...newest.values()].filter((row) => bindsBoxes(row, school));
 }
+
+/** Rules that rest for a child on a date, by their places among the sets of that day. */
+export const exemptOn = (child: ChildRow, rows: readonly RuleSetRow[], date: string) =>
+  child.exemptions.flatMap(({ ruleSetId, rule, from, until }) => {
+    const at = from <= date && date <= until ? rows.findIndex((row) => row.id === ruleSetId) : -1;
+    return at < 0 ? [] : [{ at, rule }];
+  });
 
 const DEFAULT_BOX = {
   compartments: [
@@ -235,11 +244,8 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
     const at = documents.indexOf(document);
     return at >= 0 ? at : documents.push(document) - 1;
   };
-  // One object per version, so that children under the same rules share it.
-  const ruleSets = parts.ruleSets.map((row) => ({
-    ...row,
-    document: { ...row.document, coversFoodFromHome: row.document.coversFoodFromHome || row.adoptedBy.length > 0 },
-  }));
+  // One object per version, so that children under the same rules share it; whatever binds a box covers it.
+  const binding = new Map(parts.ruleSets.map((row) => [row, { ...row.document, coversFoodFromHome: true }]));
   const children = household.children.map((child): ChildBrief => {
     const otherHome = rulesFromOtherHome(facts, parts.index, child.id, weekStart);
     const days = dates.flatMap((date): ChildDayBrief[] => {
@@ -271,6 +277,9 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
       );
       const given = child.provisions.filter((entry) => entry.weekday === null || entry.weekday === weekdayOf(date));
       if (breaks.length === 0) return [];
+      const holding = ruleSetsFor(parts.ruleSets, child, school, schoolClass.id, date);
+      const places = holding.map((row) => indexOf(binding.get(row)!));
+      const exempt = exemptOn(child, holding, date).map(({ at, rule }) => ({ ruleSet: places[at]!, rule }));
       return [
         {
           date,
@@ -282,10 +291,8 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
           })),
           // Away from school there is neither a refrigerator nor anything to heat with.
           facility: [...special, ...reported].some((day) => day.kind === "TRIP") ? "NEITHER" : schoolClass.facility,
-          ruleSets: [
-            ...documentsFor(ruleSets, child, school, schoolClass.id, date),
-            ...(otherHome ? [otherHome] : []),
-          ].map(indexOf),
+          ruleSets: [...places, ...(otherHome ? [indexOf(otherHome)] : [])],
+          ...(exempt.length > 0 ? { exempt } : {}),
           ...(household.hotDays.includes(date) ? { hotDay: true as const } : {}),
           ...(given.length > 0 ? { given: given.map(({ food, grams, breakKey }) => ({ food, grams, breakKey })) } : {}),
         },
