@@ -10,6 +10,7 @@ import { withOwnRows, type OwnRows } from "../domain/catalogue/own-rows.js";
 import type { ChildBrief, ChildDayBrief, MadeBatchBrief, PinBrief, SessionBrief, WeekBrief } from "../domain/brief.js";
 import { addDays, minutesOf, timeOf, weekdayOf } from "../domain/calendar/dates.js";
 import { shareOfBreak } from "../domain/nutrition/meal-share.js";
+import { namesAllergen } from "../domain/rules/in-force.js";
 import { rulesFromOtherHome } from "./other-home.js";
 
 export interface BriefParts {
@@ -105,12 +106,18 @@ export function ruleSetsFor(
   return [...newest.values()].filter((row) => bindsBoxes(row, school));
 }
 
-/** Rules that rest for a child on a date, by their places among the sets of that day. */
+/**
+ * Rules that rest for a child on a date, by their places among the sets of that day. A rule that names an allergen in the version
+ * of that day holds, whatever an older one said when the note was recorded.
+ */
 export const exemptOn = (child: ChildRow, rows: readonly RuleSetRow[], date: string) =>
-  child.exemptions.flatMap(({ ruleSetId, rule, from, until }) => {
-    const at = from <= date && date <= until ? rows.findIndex((row) => row.id === ruleSetId) : -1;
-    return at < 0 ? [] : [{ at, rule }];
-  });
+  child.exemptions
+    .filter(({ from, until }) => from <= date && date <= until)
+    .flatMap(({ ruleSetId, rule }) => {
+      const at = rows.findIndex((row) => row.id === ruleSetId);
+      const found = rows[at]?.document.rules.find(({ id }) => id === rule);
+      return found === undefined || namesAllergen(found) ? [] : [{ at, rule }];
+    });
 
 const DEFAULT_BOX = {
   compartments: [
@@ -235,6 +242,33 @@ function shortened(session: SessionBrief, minutes: number, leaveTimes: readonly 
   };
 }
 
+/** @param on the day whose school it is named after */
+export function childBriefOf(
+  household: HouseholdRow,
+  child: ChildRow,
+  days: readonly ChildDayBrief[],
+  on: string,
+): ChildBrief {
+  const enrolled = enrolmentOn(child, on);
+  return {
+    id: child.id,
+    name: child.name,
+    dateOfBirth: child.dateOfBirth,
+    sex: child.body?.sex ?? null,
+    weightKg: child.body?.weightKg ?? null,
+    heightCm: child.body?.heightCm ?? null,
+    activity: child.activity,
+    appetite: child.appetite,
+    diets: child.diets,
+    dislikes: child.dislikes,
+    minutesToEat: child.minutesToEat,
+    allergies: child.allergies.map(({ allergen, foodKind, avoid }) => ({ allergen, foodKind, avoid })),
+    box: child.boxKit ?? DEFAULT_BOX,
+    schoolName: household.schools.find((school) => school.id === enrolled?.schoolId)?.name ?? "",
+    days,
+  };
+}
+
 export function assembleBrief(parts: BriefParts): WeekBrief {
   const { household, facts, reference, weekStart, before, now } = parts;
   const dates = weekDates(weekStart);
@@ -298,24 +332,7 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
         },
       ];
     });
-    const enrolled = enrolmentOn(child, days[0]?.date ?? weekStart);
-    return {
-      id: child.id,
-      name: child.name,
-      dateOfBirth: child.dateOfBirth,
-      sex: child.body?.sex ?? null,
-      weightKg: child.body?.weightKg ?? null,
-      heightCm: child.body?.heightCm ?? null,
-      activity: child.activity,
-      appetite: child.appetite,
-      diets: child.diets,
-      dislikes: child.dislikes,
-      minutesToEat: child.minutesToEat,
-      allergies: child.allergies.map(({ allergen, foodKind, avoid }) => ({ allergen, foodKind, avoid })),
-      box: child.boxKit ?? DEFAULT_BOX,
-      schoolName: household.schools.find((school) => school.id === enrolled?.schoolId)?.name ?? "",
-      days,
-    };
+    return childBriefOf(household, child, days, days[0]?.date ?? weekStart);
   });
   const packing = children.filter((child) => child.days.length > 0);
   const schoolDates = dates.filter((date) => packing.some((child) => child.days.some((day) => day.date === date)));

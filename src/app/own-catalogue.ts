@@ -369,9 +369,7 @@ function documentsInForce(household: HouseholdRow, ruleSets: readonly RuleSetRow
       .flatMap(({ schoolId, schoolClassId, fromDate: from }) => {
         const school = household.schools.find(({ id }) => id === schoolId);
         const date = from > today ? from : today;
-        return school
-          ? ruleSetsFor(ruleSets, child, school, schoolClassId, date).map(({ document }) => document)
-          : [];
+        return school ? ruleSetsFor(ruleSets, child, school, schoolClassId, date).map(({ document }) => document) : [];
       }),
   );
   return [...new Set(documents)];

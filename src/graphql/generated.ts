@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
+import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { RuleSetRow as RuleSetRow, AppointmentRow as AppointmentRow, AuditRow as AuditEntryRow } from '../database/school.js';
 import type { RuleImpact as RuleImpact } from '../app/count-rules.js';
@@ -13,6 +13,7 @@ import type { ProcessingClass as ProcessingClassRow } from '../domain/catalogue/
 import type { WeekRow as WeekRow, CertificateRow as PlanCertificateRow } from '../database/week.js';
 import type { SessionPlan as SessionTimingRow, ReadyUse as ReadyUseRow, ItemPlan as MendedItemRow, ItemPlan as ItemDifferenceRow } from '../domain/week.js';
 import type { Alternative as AlternativeRow } from '../domain/planner/alternatives.js';
+import type { RuleOrigin as RuleOriginRow } from '../app/rule-origins.js';
 import type { MendingOffer as MendingOfferRow } from '../app/mend-week.js';
 import type { MissingFact as MissingFactRow } from '../domain/catalogue/what-is-missing.js';
 import type { DisruptionOffer as DisruptionOfferRow, DisruptionRef as DisruptionPayloadRow } from '../app/report-disruption.js';
@@ -308,6 +309,8 @@ export type BlockReason = {
   readonly dish?: Maybe<Dish>;
   readonly kind: BlockKind;
   readonly text: Scalars['String']['output'];
+  /** Where a rule of a school or the family blocks it. */
+  readonly whoSaysSo?: Maybe<RuleOrigin>;
 };
 
 /** What leaves the house with a child on a school day. */
@@ -376,6 +379,8 @@ export type BoxDifference = {
 export type BoxItem = Node & {
   readonly __typename?: 'BoxItem';
   readonly allergens: ReadonlyArray<Scalars['String']['output']>;
+  /** Rules that ask for such an item: that there be some of it, or nothing else at its break. Empty when none does. */
+  readonly askedForBy: ReadonlyArray<RuleOrigin>;
   readonly breakKey: Scalars['String']['output'];
   /** Null when an ingredient's figure is missing. */
   readonly carbohydrateGrams?: Maybe<Scalars['Float']['output']>;
@@ -542,6 +547,8 @@ export type Caution = {
   readonly date?: Maybe<Scalars['LocalDate']['output']>;
   readonly kind: Scalars['String']['output'];
   readonly text: Scalars['String']['output'];
+  /** Of advice that is not kept and of a rule that rests; null otherwise. */
+  readonly whoSaysSo?: Maybe<RuleOrigin>;
 };
 
 export type ChangeSchoolClassInput = {
@@ -572,9 +579,13 @@ export type Child = Node & {
   /** Dish keys or food kinds. */
   readonly dislikes: ReadonlyArray<Scalars['String']['output']>;
   readonly enrolments: ReadonlyArray<Enrolment>;
+  /** Rules that rest for the child on a clinician's note. */
+  readonly exemptions: ReadonlyArray<Exemption>;
   readonly id: Scalars['ID']['output'];
   readonly minutesToEat: Scalars['Int']['output'];
   readonly name: Scalars['String']['output'];
+  /** The family's own rule sets, copies of what a school asks for and dropped ones among them. Both homes see them; no administrator does. */
+  readonly ownRules: ReadonlyArray<RuleSet>;
   /** Food or milk the school gives. Boxes are planned for the rest of the day's need. */
   readonly provisions: ReadonlyArray<SchoolProvision>;
   /** May a dish, or a food as it comes, stand in the box this household packs for that day; and if not, why not. Give one of the two keys. */
@@ -652,6 +663,8 @@ export type ClashMember = {
   /** Key of the session. */
   readonly session?: Maybe<Scalars['String']['output']>;
   readonly text: Scalars['String']['output'];
+  /** Of a RULE of a school or the family; null otherwise. */
+  readonly whoSaysSo?: Maybe<RuleOrigin>;
 };
 
 export type ClashProof =
@@ -714,6 +727,8 @@ export type Conflict = {
   readonly session?: Maybe<Scalars['String']['output']>;
   readonly text: Scalars['String']['output'];
   readonly wayOut: Scalars['String']['output'];
+  /** Where it is a rule of a school or the family; null otherwise. */
+  readonly whoSaysSo?: Maybe<RuleOrigin>;
 };
 
 export type CostPart = {
@@ -952,6 +967,8 @@ export type DishNotOffered = UserError & {
   readonly rule?: Maybe<Scalars['String']['output']>;
   /** Where that is laid down. */
   readonly source: Scalars['String']['output'];
+  /** Of a RULE of a school or the family; null otherwise. */
+  readonly whoSaysSo?: Maybe<RuleOrigin>;
 };
 
 export type DishStep = {
@@ -1073,6 +1090,17 @@ export type DocumentRefused = UserError & {
   readonly warnings: ReadonlyArray<DocumentIssue>;
 };
 
+export type DropOwnRulesInput = {
+  /** First day on which it asks for nothing. */
+  readonly from: Scalars['LocalDate']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly ruleSetId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type DropOwnRulesResult = HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | OwnRulesPayload | RevisionPassed;
+
 export type EarlyFinishInput = {
   readonly childId: Scalars['ID']['input'];
   readonly date: Scalars['LocalDate']['input'];
@@ -1080,6 +1108,17 @@ export type EarlyFinishInput = {
   readonly endsAt: Scalars['LocalTime']['input'];
   readonly until?: InputMaybe<Scalars['LocalDate']['input']>;
 };
+
+export type EndExemptionInput = {
+  readonly exemptionId: Scalars['ID']['input'];
+  /** First day on which the rule holds again. */
+  readonly from: Scalars['LocalDate']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type EndExemptionResult = ExemptionPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
 
 export type EnergyMethod =
   /** Institute of Medicine 2002/2005. */
@@ -1136,9 +1175,54 @@ export type Exclusion = {
   readonly __typename?: 'Exclusion';
   /** ALLERGEN, MAY_CONTAIN, KEPT_OUT, DIET, CHOKING, HOLDING, FACILITY, RULE, OUT_OF, EQUIPMENT, NO_SESSION, MORNING_TOO_SHORT or VOLUME. */
   readonly kind: Scalars['String']['output'];
-  /** Who says so; null where it is the family's own list or the kitchen itself. */
+  /** Where that is laid down; null where it is the family's own list or the kitchen itself. */
   readonly source?: Maybe<Scalars['String']['output']>;
   readonly text: Scalars['String']['output'];
+  /** Of a RULE of a school or the family; null otherwise. */
+  readonly whoSaysSo?: Maybe<RuleOrigin>;
+};
+
+export type Exemption = {
+  readonly __typename?: 'Exemption';
+  readonly from: Scalars['LocalDate']['output'];
+  readonly id: Scalars['ID']['output'];
+  /** Null for the home that did not enter it. */
+  readonly note?: Maybe<ExemptionNote>;
+  /** The rule's key in its document. */
+  readonly rule: Scalars['String']['output'];
+  readonly ruleSet: RuleSet;
+  /** The rule's sentence; null where the newest version has no such rule. */
+  readonly says?: Maybe<Scalars['String']['output']>;
+  /** Last day. */
+  readonly until: Scalars['LocalDate']['output'];
+};
+
+export type ExemptionNote = {
+  readonly __typename?: 'ExemptionNote';
+  readonly clinician: Scalars['String']['output'];
+  readonly note: Scalars['String']['output'];
+};
+
+/** The school should know of it. */
+export type ExemptionPayload = {
+  readonly __typename?: 'ExemptionPayload';
+  readonly child: Child;
+  /** Null when it was taken back before it began. */
+  readonly exemption?: Maybe<Exemption>;
+  readonly household: Household;
+};
+
+export type ExemptionRefusal =
+  | 'DOES_NOT_HOLD'
+  | 'FAMILYS_OWN'
+  | 'NAMES_ALLERGEN';
+
+export type ExemptionRefused = UserError & {
+  readonly __typename?: 'ExemptionRefused';
+  readonly message: Scalars['String']['output'];
+  readonly reason: ExemptionRefusal;
+  /** The rule's sentence; null where there is no such rule. */
+  readonly says?: Maybe<Scalars['String']['output']>;
 };
 
 export type Facility =
@@ -1274,6 +1358,8 @@ export type Household = Node & {
   readonly ownFoods: ReadonlyArray<Food>;
   /** Goes up with every change of kitchen, children or stock. */
   readonly revision: Scalars['Int']['output'];
+  /** What the household should look at in its children's rules. */
+  readonly ruleNotices: ReadonlyArray<RuleNotice>;
   /** IANA name: Europe/London. */
   readonly timeZone: Scalars['String']['output'];
   readonly unitSystem: UnitSystem;
@@ -1350,6 +1436,19 @@ export type ItemHolding = {
   /** The organism that grows most; null when none of those looked for does. */
   readonly organism?: Maybe<Scalars['String']['output']>;
 };
+
+export type KeepOwnRulesInput = {
+  readonly childId: Scalars['ID']['input'];
+  /** A school of the child, where the document writes down what that school asks for: the rule set is then not confirmed. */
+  readonly copyOfSchoolId?: InputMaybe<Scalars['ID']['input']>;
+  /** JSON or YAML text in the format noonpail-rule-set/1, of layer CHILD. */
+  readonly document: Scalars['String']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type KeepOwnRulesResult = ChildNotFound | DocumentRefused | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | OwnRulesPayload | RevisionPassed | SchoolNotFound;
 
 /** The same idempotency key came before with another input. Nothing was changed. */
 export type KeyReused = UserError & {
@@ -1666,10 +1765,16 @@ export type Mutation = {
   readonly createHousehold: CreateHouseholdResult;
   /** End an appointment. Only for the jurisdiction's administrators; the last of them stays. */
   readonly dismiss: DismissResult;
+  /** Let a rule set of the family's own ask for nothing any more from a day on, as a new version. From either home. */
+  readonly dropOwnRules: DropOwnRulesResult;
+  /** Let the rule hold again from a day on. From either home. */
+  readonly endExemption: EndExemptionResult;
   /** Join a child to a class of a school from a day on. */
   readonly enrolChild: EnrolChildResult;
   /** Say a task is done. */
   readonly finishTask: FinishTaskResult;
+  /** Keep rules of the family's own for a child, or a copy of what a school asks for, as a new version. From either home. Boxes that no longer pass are blocked in both. */
+  readonly keepOwnRules: KeepOwnRulesResult;
   /** Put an iCalendar file in place of whatever came from a file before; terms and days set by hand stay and win. All or nothing. Only for the school's or jurisdiction's administrator. */
   readonly loadCalendar: LoadCalendarResult;
   /** Load a rule set document as a new version. Only for the school's or jurisdiction's administrator. A version that is loaded is never edited; a document that says what the newest version says loads nothing. */
@@ -1686,6 +1791,8 @@ export type Mutation = {
   readonly planWeekInBackground: PlanWeekInBackgroundResult;
   /** Record an allergy of a child or make it stricter, from either home, at once. Boxes that no longer pass are blocked in both. */
   readonly recordAllergy: RecordAllergyResult;
+  /** Let a rule of a school or jurisdiction rest for a child on a clinician's note, at most a year. Never one that keeps an allergen out, nor one of the family's own. */
+  readonly recordExemption: RecordExemptionResult;
   /** Record what a label says. Needed before a box may be marked packed for a child who avoids traces. */
   readonly recordLabel: RecordLabelResult;
   /** Add a school to the jurisdiction. Only for its administrators. */
@@ -1794,6 +1901,16 @@ export type MutationDismissArgs = {
 };
 
 
+export type MutationDropOwnRulesArgs = {
+  input: DropOwnRulesInput;
+};
+
+
+export type MutationEndExemptionArgs = {
+  input: EndExemptionInput;
+};
+
+
 export type MutationEnrolChildArgs = {
   input: EnrolChildInput;
 };
@@ -1801,6 +1918,11 @@ export type MutationEnrolChildArgs = {
 
 export type MutationFinishTaskArgs = {
   input: FinishTaskInput;
+};
+
+
+export type MutationKeepOwnRulesArgs = {
+  input: KeepOwnRulesInput;
 };
 
 
@@ -1841,6 +1963,11 @@ export type MutationPlanWeekInBackgroundArgs = {
 
 export type MutationRecordAllergyArgs = {
   input: RecordAllergyInput;
+};
+
+
+export type MutationRecordExemptionArgs = {
+  input: RecordExemptionInput;
 };
 
 
@@ -2237,6 +2364,15 @@ export type OwnPortionInput = {
   readonly stepPieces?: InputMaybe<Scalars['Float']['input']>;
 };
 
+export type OwnRulesPayload = {
+  readonly __typename?: 'OwnRulesPayload';
+  readonly child: Child;
+  readonly household: Household;
+  readonly ruleSet: RuleSet;
+  /** The newest version said the same already: nothing was kept. */
+  readonly unchanged: Scalars['Boolean']['output'];
+};
+
 export type PackingTime = {
   readonly __typename?: 'PackingTime';
   /** Which pair of hands, from 1. */
@@ -2626,6 +2762,24 @@ export type RecordAllergyInput = {
 
 export type RecordAllergyResult = AllergyPayload | ChildNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
 
+export type RecordExemptionInput = {
+  readonly childId: Scalars['ID']['input'];
+  /** Who wrote the note. It stays with this home. */
+  readonly clinician: Scalars['String']['input'];
+  readonly from: Scalars['LocalDate']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly note: Scalars['String']['input'];
+  /** The rule's key in its document. */
+  readonly rule: Scalars['String']['input'];
+  readonly ruleSetId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  /** Last day, at most a year later. */
+  readonly until: Scalars['LocalDate']['input'];
+};
+
+export type RecordExemptionResult = ChildNotFound | ExemptionPayload | ExemptionRefused | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed;
+
 export type RecordLabelInput = {
   readonly contains: ReadonlyArray<Scalars['String']['input']>;
   /** Food key. */
@@ -2827,14 +2981,59 @@ export type RuleLevel =
   /** A box that breaks it is never planned. */
   | 'FORBID';
 
+/** The school has loaded rules of its own, and the family still keeps a copy that it wrote down itself. */
+export type RuleNotice = {
+  readonly __typename?: 'RuleNotice';
+  readonly child: Child;
+  /** With differsFromSchool. */
+  readonly copy: RuleSet;
+  /** First day on which one of them holds. */
+  readonly from: Scalars['LocalDate']['output'];
+  /** What the school loaded, the newest version of each. */
+  readonly schoolRuleSets: ReadonlyArray<RuleSet>;
+  readonly text: Scalars['String']['output'];
+};
+
+/** A rule that was obeyed, by child, with the days on which it held. */
+export type RuleObeyed = {
+  readonly __typename?: 'RuleObeyed';
+  readonly child: Child;
+  /** Days of the plan's boxes, without those on which it rests. */
+  readonly dates: ReadonlyArray<Scalars['LocalDate']['output']>;
+  readonly whoSaysSo: RuleOrigin;
+};
+
+/** Who says so: a rule with the rule set and version it stands in, as they hold on the day in question. */
+export type RuleOrigin = {
+  readonly __typename?: 'RuleOrigin';
+  /** False: a family's copy that the school has not confirmed. */
+  readonly confirmed: Scalars['Boolean']['output'];
+  readonly jurisdiction?: Maybe<Scalars['String']['output']>;
+  readonly rule: Rule;
+  /** In the version that holds, with its layer, title and dates. */
+  readonly ruleSet: RuleSet;
+  /** A school's or jurisdiction's name, or: the family. */
+  readonly saidBy: Scalars['String']['output'];
+  /** The school that loaded it, or whose rules the family wrote down; null for a jurisdiction's and for a family's own. */
+  readonly school?: Maybe<School>;
+  /** Of a class's rules. */
+  readonly schoolClass?: Maybe<SchoolClass>;
+  /** All of it in a sentence. */
+  readonly text: Scalars['String']['output'];
+};
+
 export type RuleSet = Node & {
   readonly __typename?: 'RuleSet';
   /** Whom all its rules are for, in whole years on the day; null: everyone. */
   readonly ages?: Maybe<AgeSpan>;
   /** False: a family's own copy that the school has not confirmed. */
   readonly confirmed: Scalars['Boolean']['output'];
+  /** A family's copy only: the school whose rules it writes down. */
+  readonly copyOf?: Maybe<School>;
   /** False: a school has to take it over before it holds for boxes. */
   readonly coversFoodFromHome: Scalars['Boolean']['output'];
+  /** What the school asks for now that the copy does not say, and the other way round; null for other rule sets and while the school has loaded nothing. The copy stays in force beside the school's own until it is dropped: the strictest wins. */
+  readonly differsFromSchool?: Maybe<RuleSetDifference>;
   /** The newest version as it was loaded: JSON text in the format noonpail-rule-set/1. */
   readonly document: Scalars['String']['output'];
   readonly id: Scalars['ID']['output'];
@@ -3569,6 +3768,8 @@ export type WeekPlan = Node & {
   readonly origin: PlanOrigin;
   /** Leftovers and frozen portions that go into boxes, the first to spoil first. What no box eats stands among the cautions. */
   readonly readyUses: ReadonlyArray<ReadyUse>;
+  /** Every rule of school and family that the plan was made under, in the versions of that day. */
+  readonly rulesObeyed: ReadonlyArray<RuleObeyed>;
   /** The timetable by session, in time order. */
   readonly sessions: ReadonlyArray<PrepSession>;
   /** What cooking together saves; null when it was not compared. */
@@ -3810,6 +4011,24 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( WeekInfeasibleRow & { __typename: 'WeekInfeasible' } )
   ;
+  DropOwnRulesResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( Omit<OwnRulesPayload, 'child' | 'household' | 'ruleSet'> & { child: _RefType['Child'], household: _RefType['Household'], ruleSet: _RefType['RuleSet'] } & { __typename: 'OwnRulesPayload' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
+  EndExemptionResult:
+    | ( Omit<ExemptionPayload, 'child' | 'exemption' | 'household'> & { child: _RefType['Child'], exemption?: Maybe<_RefType['Exemption']>, household: _RefType['Household'] } & { __typename: 'ExemptionPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
   EnrolChildResult:
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
     | ( Omit<EnrolChildPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'EnrolChildPayload' } )
@@ -3828,6 +4047,17 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
     | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
+  ;
+  KeepOwnRulesResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( DocumentRefused & { __typename: 'DocumentRefused' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( Omit<OwnRulesPayload, 'child' | 'household' | 'ruleSet'> & { child: _RefType['Child'], household: _RefType['Household'], ruleSet: _RefType['RuleSet'] } & { __typename: 'OwnRulesPayload' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
   ;
   LoadCalendarResult:
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
@@ -3901,7 +4131,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
   ;
   PriceOfDishResult:
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
-    | ( DishNotOffered & { __typename: 'DishNotOffered' } )
+    | ( DishNotOfferedRow & { __typename: 'DishNotOffered' } )
     | ( DishUnknown & { __typename: 'DishUnknown' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -3919,6 +4149,16 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
+  RecordExemptionResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( Omit<ExemptionPayload, 'child' | 'exemption' | 'household'> & { child: _RefType['Child'], exemption?: Maybe<_RefType['Exemption']>, household: _RefType['Household'] } & { __typename: 'ExemptionPayload' } )
+    | ( ExemptionRefused & { __typename: 'ExemptionRefused' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
   RecordLabelResult:
@@ -4198,9 +4438,10 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( BoxClosed & { __typename: 'BoxClosed' } )
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
     | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
-    | ( DishNotOffered & { __typename: 'DishNotOffered' } )
+    | ( DishNotOfferedRow & { __typename: 'DishNotOffered' } )
     | ( DishUnknown & { __typename: 'DishUnknown' } )
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
+    | ( ExemptionRefused & { __typename: 'ExemptionRefused' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -4313,7 +4554,7 @@ export type ResolversTypes = {
   DishBase: ResolverTypeWrapper<Omit<DishBase, 'base'> & { base: ResolversTypes['Base'] }>;
   DishConnection: ResolverTypeWrapper<Omit<DishConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversTypes['Dish']> }>;
   DishIngredient: ResolverTypeWrapper<DishIngredientRow>;
-  DishNotOffered: ResolverTypeWrapper<DishNotOffered>;
+  DishNotOffered: ResolverTypeWrapper<DishNotOfferedRow>;
   DishStep: ResolverTypeWrapper<DishStep>;
   DishUnknown: ResolverTypeWrapper<DishUnknown>;
   DismissInput: DismissInput;
@@ -4326,7 +4567,11 @@ export type ResolversTypes = {
   DisruptionPayload: ResolverTypeWrapper<DisruptionPayloadRow>;
   DocumentIssue: ResolverTypeWrapper<DocumentIssue>;
   DocumentRefused: ResolverTypeWrapper<DocumentRefused>;
+  DropOwnRulesInput: DropOwnRulesInput;
+  DropOwnRulesResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['DropOwnRulesResult']>;
   EarlyFinishInput: EarlyFinishInput;
+  EndExemptionInput: EndExemptionInput;
+  EndExemptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EndExemptionResult']>;
   EnergyMethod: EnergyMethod;
   EnrolChildInput: EnrolChildInput;
   EnrolChildPayload: ResolverTypeWrapper<Omit<EnrolChildPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
@@ -4335,7 +4580,12 @@ export type ResolversTypes = {
   Equipment: ResolverTypeWrapper<Equipment>;
   EquipmentInput: EquipmentInput;
   EstimatedCost: ResolverTypeWrapper<EstimatedCost>;
-  Exclusion: ResolverTypeWrapper<Exclusion>;
+  Exclusion: ResolverTypeWrapper<ExclusionRow>;
+  Exemption: ResolverTypeWrapper<ExemptionNodeRow>;
+  ExemptionNote: ResolverTypeWrapper<ExemptionNote>;
+  ExemptionPayload: ResolverTypeWrapper<Omit<ExemptionPayload, 'child' | 'exemption' | 'household'> & { child: ResolversTypes['Child'], exemption?: Maybe<ResolversTypes['Exemption']>, household: ResolversTypes['Household'] }>;
+  ExemptionRefusal: ExemptionRefusal;
+  ExemptionRefused: ResolverTypeWrapper<ExemptionRefused>;
   Facility: Facility;
   FieldChange: ResolverTypeWrapper<FieldChange>;
   FinishTaskInput: FinishTaskInput;
@@ -4355,6 +4605,8 @@ export type ResolversTypes = {
   InvalidInput: ResolverTypeWrapper<InvalidInput>;
   ItemDifference: ResolverTypeWrapper<ItemDifferenceRow>;
   ItemHolding: ResolverTypeWrapper<ItemHoldingRow>;
+  KeepOwnRulesInput: KeepOwnRulesInput;
+  KeepOwnRulesResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['KeepOwnRulesResult']>;
   KeyReused: ResolverTypeWrapper<KeyReused>;
   Kitchen: ResolverTypeWrapper<KitchenRow>;
   KitchenPayload: ResolverTypeWrapper<Omit<KitchenPayload, 'household'> & { household: ResolversTypes['Household'] }>;
@@ -4414,13 +4666,14 @@ export type ResolversTypes = {
   OwnLabelInput: OwnLabelInput;
   OwnPackInput: OwnPackInput;
   OwnPortionInput: OwnPortionInput;
+  OwnRulesPayload: ResolverTypeWrapper<Omit<OwnRulesPayload, 'child' | 'household' | 'ruleSet'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'], ruleSet: ResolversTypes['RuleSet'] }>;
   PackingTime: ResolverTypeWrapper<PackingTime>;
   PageInfo: ResolverTypeWrapper<PageInfo>;
   Person: ResolverTypeWrapper<PersonRow>;
   PersonNotFound: ResolverTypeWrapper<PersonNotFound>;
   PinItemInput: PinItemInput;
   PinItemResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PinItemResult']>;
-  PlaceVerdict: ResolverTypeWrapper<Omit<PlaceVerdict, 'labelsToRead'> & { labelsToRead: ReadonlyArray<ResolversTypes['Food']> }>;
+  PlaceVerdict: ResolverTypeWrapper<Omit<PlaceVerdict, 'exclusion' | 'labelsToRead'> & { exclusion?: Maybe<ResolversTypes['Exclusion']>, labelsToRead: ReadonlyArray<ResolversTypes['Food']> }>;
   PlanCertificate: ResolverTypeWrapper<PlanCertificateRow>;
   PlanOrigin: ResolverTypeWrapper<PlanOrigin>;
   PlanProgress: ResolverTypeWrapper<PlanProgress>;
@@ -4442,6 +4695,8 @@ export type ResolversTypes = {
   ReadyUse: ResolverTypeWrapper<ReadyUseRow>;
   RecordAllergyInput: RecordAllergyInput;
   RecordAllergyResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RecordAllergyResult']>;
+  RecordExemptionInput: RecordExemptionInput;
+  RecordExemptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RecordExemptionResult']>;
   RecordLabelInput: RecordLabelInput;
   RecordLabelResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RecordLabelResult']>;
   RegisterSchoolInput: RegisterSchoolInput;
@@ -4472,6 +4727,9 @@ export type ResolversTypes = {
   RuleCount: ResolverTypeWrapper<RuleCount>;
   RuleLayer: RuleLayer;
   RuleLevel: RuleLevel;
+  RuleNotice: ResolverTypeWrapper<RuleNoticeRow>;
+  RuleObeyed: ResolverTypeWrapper<RuleObeyedRow>;
+  RuleOrigin: ResolverTypeWrapper<RuleOriginRow>;
   RuleSet: ResolverTypeWrapper<RuleSetRow>;
   RuleSetCheck: ResolverTypeWrapper<CheckedDocument>;
   RuleSetCheckResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RuleSetCheckResult']>;
@@ -4655,7 +4913,7 @@ export type ResolversParentTypes = {
   DishBase: Omit<DishBase, 'base'> & { base: ResolversParentTypes['Base'] };
   DishConnection: Omit<DishConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversParentTypes['Dish']> };
   DishIngredient: DishIngredientRow;
-  DishNotOffered: DishNotOffered;
+  DishNotOffered: DishNotOfferedRow;
   DishStep: DishStep;
   DishUnknown: DishUnknown;
   DismissInput: DismissInput;
@@ -4667,7 +4925,11 @@ export type ResolversParentTypes = {
   DisruptionPayload: DisruptionPayloadRow;
   DocumentIssue: DocumentIssue;
   DocumentRefused: DocumentRefused;
+  DropOwnRulesInput: DropOwnRulesInput;
+  DropOwnRulesResult: ResolversUnionTypes<ResolversParentTypes>['DropOwnRulesResult'];
   EarlyFinishInput: EarlyFinishInput;
+  EndExemptionInput: EndExemptionInput;
+  EndExemptionResult: ResolversUnionTypes<ResolversParentTypes>['EndExemptionResult'];
   EnrolChildInput: EnrolChildInput;
   EnrolChildPayload: Omit<EnrolChildPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
   EnrolChildResult: ResolversUnionTypes<ResolversParentTypes>['EnrolChildResult'];
@@ -4675,7 +4937,11 @@ export type ResolversParentTypes = {
   Equipment: Equipment;
   EquipmentInput: EquipmentInput;
   EstimatedCost: EstimatedCost;
-  Exclusion: Exclusion;
+  Exclusion: ExclusionRow;
+  Exemption: ExemptionNodeRow;
+  ExemptionNote: ExemptionNote;
+  ExemptionPayload: Omit<ExemptionPayload, 'child' | 'exemption' | 'household'> & { child: ResolversParentTypes['Child'], exemption?: Maybe<ResolversParentTypes['Exemption']>, household: ResolversParentTypes['Household'] };
+  ExemptionRefused: ExemptionRefused;
   FieldChange: FieldChange;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolversUnionTypes<ResolversParentTypes>['FinishTaskResult'];
@@ -4693,6 +4959,8 @@ export type ResolversParentTypes = {
   InvalidInput: InvalidInput;
   ItemDifference: ItemDifferenceRow;
   ItemHolding: ItemHoldingRow;
+  KeepOwnRulesInput: KeepOwnRulesInput;
+  KeepOwnRulesResult: ResolversUnionTypes<ResolversParentTypes>['KeepOwnRulesResult'];
   KeyReused: KeyReused;
   Kitchen: KitchenRow;
   KitchenPayload: Omit<KitchenPayload, 'household'> & { household: ResolversParentTypes['Household'] };
@@ -4748,13 +5016,14 @@ export type ResolversParentTypes = {
   OwnLabelInput: OwnLabelInput;
   OwnPackInput: OwnPackInput;
   OwnPortionInput: OwnPortionInput;
+  OwnRulesPayload: Omit<OwnRulesPayload, 'child' | 'household' | 'ruleSet'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'], ruleSet: ResolversParentTypes['RuleSet'] };
   PackingTime: PackingTime;
   PageInfo: PageInfo;
   Person: PersonRow;
   PersonNotFound: PersonNotFound;
   PinItemInput: PinItemInput;
   PinItemResult: ResolversUnionTypes<ResolversParentTypes>['PinItemResult'];
-  PlaceVerdict: Omit<PlaceVerdict, 'labelsToRead'> & { labelsToRead: ReadonlyArray<ResolversParentTypes['Food']> };
+  PlaceVerdict: Omit<PlaceVerdict, 'exclusion' | 'labelsToRead'> & { exclusion?: Maybe<ResolversParentTypes['Exclusion']>, labelsToRead: ReadonlyArray<ResolversParentTypes['Food']> };
   PlanCertificate: PlanCertificateRow;
   PlanOrigin: PlanOrigin;
   PlanProgress: PlanProgress;
@@ -4774,6 +5043,8 @@ export type ResolversParentTypes = {
   ReadyUse: ReadyUseRow;
   RecordAllergyInput: RecordAllergyInput;
   RecordAllergyResult: ResolversUnionTypes<ResolversParentTypes>['RecordAllergyResult'];
+  RecordExemptionInput: RecordExemptionInput;
+  RecordExemptionResult: ResolversUnionTypes<ResolversParentTypes>['RecordExemptionResult'];
   RecordLabelInput: RecordLabelInput;
   RecordLabelResult: ResolversUnionTypes<ResolversParentTypes>['RecordLabelResult'];
   RegisterSchoolInput: RegisterSchoolInput;
@@ -4799,6 +5070,9 @@ export type ResolversParentTypes = {
   Rule: RuleRow;
   RuleChange: ChangedRule;
   RuleCount: RuleCount;
+  RuleNotice: RuleNoticeRow;
+  RuleObeyed: RuleObeyedRow;
+  RuleOrigin: RuleOriginRow;
   RuleSet: RuleSetRow;
   RuleSetCheck: CheckedDocument;
   RuleSetCheckResult: ResolversUnionTypes<ResolversParentTypes>['RuleSetCheckResult'];
@@ -5026,6 +5300,7 @@ export type BlockReasonResolvers<ContextType = GraphqlContext, ParentType extend
   dish?: Resolver<Maybe<ResolversTypes['Dish']>, ParentType, ContextType>;
   kind?: Resolver<ResolversTypes['BlockKind'], ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
 };
 
 export type BoxResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Box'] = ResolversParentTypes['Box']> = {
@@ -5075,6 +5350,7 @@ export type BoxDifferenceResolvers<ContextType = GraphqlContext, ParentType exte
 
 export type BoxItemResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxItem'] = ResolversParentTypes['BoxItem']> = {
   allergens?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  askedForBy?: Resolver<ReadonlyArray<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
   breakKey?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   carbohydrateGrams?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   cuts?: Resolver<ReadonlyArray<ResolversTypes['Cut']>, ParentType, ContextType>;
@@ -5184,6 +5460,7 @@ export type CautionResolvers<ContextType = GraphqlContext, ParentType extends Re
   date?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
 };
 
 export type ChangeSchoolClassResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ChangeSchoolClassResult'] = ResolversParentTypes['ChangeSchoolClassResult']> = {
@@ -5200,9 +5477,11 @@ export type ChildResolvers<ContextType = GraphqlContext, ParentType extends Reso
   diets?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   dislikes?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   enrolments?: Resolver<ReadonlyArray<ResolversTypes['Enrolment']>, ParentType, ContextType>;
+  exemptions?: Resolver<ReadonlyArray<ResolversTypes['Exemption']>, ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   minutesToEat?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  ownRules?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
   provisions?: Resolver<ReadonlyArray<ResolversTypes['SchoolProvision']>, ParentType, ContextType>;
   verdicts?: Resolver<ResolversTypes['VerdictsResult'], ParentType, ContextType, RequireFields<ChildVerdictsArgs, 'date'>>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
@@ -5236,6 +5515,7 @@ export type ClashMemberResolvers<ContextType = GraphqlContext, ParentType extend
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   session?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
 };
 
 export type ClassBreakResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ClassBreak'] = ResolversParentTypes['ClassBreak']> = {
@@ -5262,6 +5542,7 @@ export type ConflictResolvers<ContextType = GraphqlContext, ParentType extends R
   session?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   wayOut?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
 };
 
 export type CostPartResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CostPart'] = ResolversParentTypes['CostPart']> = {
@@ -5394,6 +5675,7 @@ export type DishNotOfferedResolvers<ContextType = GraphqlContext, ParentType ext
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   rule?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -5464,6 +5746,14 @@ export type DocumentRefusedResolvers<ContextType = GraphqlContext, ParentType ex
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type DropOwnRulesResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DropOwnRulesResult'] = ResolversParentTypes['DropOwnRulesResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'OwnRulesPayload' | 'RevisionPassed', ParentType, ContextType>;
+};
+
+export type EndExemptionResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EndExemptionResult'] = ResolversParentTypes['EndExemptionResult']> = {
+  __resolveType: TypeResolveFn<'ExemptionPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
+};
+
 export type EnrolChildPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EnrolChildPayload'] = ResolversParentTypes['EnrolChildPayload']> = {
   child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
   household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
@@ -5495,6 +5785,36 @@ export type ExclusionResolvers<ContextType = GraphqlContext, ParentType extends 
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   source?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
+};
+
+export type ExemptionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Exemption'] = ResolversParentTypes['Exemption']> = {
+  from?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  note?: Resolver<Maybe<ResolversTypes['ExemptionNote']>, ParentType, ContextType>;
+  rule?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  ruleSet?: Resolver<ResolversTypes['RuleSet'], ParentType, ContextType>;
+  says?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  until?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+};
+
+export type ExemptionNoteResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ExemptionNote'] = ResolversParentTypes['ExemptionNote']> = {
+  clinician?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  note?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type ExemptionPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ExemptionPayload'] = ResolversParentTypes['ExemptionPayload']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  exemption?: Resolver<Maybe<ResolversTypes['Exemption']>, ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type ExemptionRefusedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ExemptionRefused'] = ResolversParentTypes['ExemptionRefused']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  reason?: Resolver<ResolversTypes['ExemptionRefusal'], ParentType, ContextType>;
+  says?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type FieldChangeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['FieldChange'] = ResolversParentTypes['FieldChange']> = {
@@ -5567,6 +5887,7 @@ export type HouseholdResolvers<ContextType = GraphqlContext, ParentType extends 
   ownDishes?: Resolver<ReadonlyArray<ResolversTypes['Dish']>, ParentType, ContextType>;
   ownFoods?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
   revision?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  ruleNotices?: Resolver<ReadonlyArray<ResolversTypes['RuleNotice']>, ParentType, ContextType>;
   timeZone?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   unitSystem?: Resolver<ResolversTypes['UnitSystem'], ParentType, ContextType>;
   week?: Resolver<Maybe<ResolversTypes['Week']>, ParentType, ContextType, RequireFields<HouseholdWeekArgs, 'date'>>;
@@ -5610,6 +5931,10 @@ export type ItemHoldingResolvers<ContextType = GraphqlContext, ParentType extend
   minutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   mostCelsius?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   organism?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type KeepOwnRulesResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['KeepOwnRulesResult'] = ResolversParentTypes['KeepOwnRulesResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'DocumentRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'OwnRulesPayload' | 'RevisionPassed' | 'SchoolNotFound', ParentType, ContextType>;
 };
 
 export type KeyReusedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['KeyReused'] = ResolversParentTypes['KeyReused']> = {
@@ -5786,8 +6111,11 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   createChild?: Resolver<ResolversTypes['CreateChildResult'], ParentType, ContextType, RequireFields<MutationCreateChildArgs, 'input'>>;
   createHousehold?: Resolver<ResolversTypes['CreateHouseholdResult'], ParentType, ContextType, RequireFields<MutationCreateHouseholdArgs, 'input'>>;
   dismiss?: Resolver<ResolversTypes['DismissResult'], ParentType, ContextType, RequireFields<MutationDismissArgs, 'input'>>;
+  dropOwnRules?: Resolver<ResolversTypes['DropOwnRulesResult'], ParentType, ContextType, RequireFields<MutationDropOwnRulesArgs, 'input'>>;
+  endExemption?: Resolver<ResolversTypes['EndExemptionResult'], ParentType, ContextType, RequireFields<MutationEndExemptionArgs, 'input'>>;
   enrolChild?: Resolver<ResolversTypes['EnrolChildResult'], ParentType, ContextType, RequireFields<MutationEnrolChildArgs, 'input'>>;
   finishTask?: Resolver<ResolversTypes['FinishTaskResult'], ParentType, ContextType, RequireFields<MutationFinishTaskArgs, 'input'>>;
+  keepOwnRules?: Resolver<ResolversTypes['KeepOwnRulesResult'], ParentType, ContextType, RequireFields<MutationKeepOwnRulesArgs, 'input'>>;
   loadCalendar?: Resolver<ResolversTypes['LoadCalendarResult'], ParentType, ContextType, RequireFields<MutationLoadCalendarArgs, 'input'>>;
   loadRuleSet?: Resolver<ResolversTypes['LoadRuleSetResult'], ParentType, ContextType, RequireFields<MutationLoadRuleSetArgs, 'input'>>;
   markPacked?: Resolver<ResolversTypes['MarkPackedResult'], ParentType, ContextType, RequireFields<MutationMarkPackedArgs, 'input'>>;
@@ -5796,6 +6124,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   planWeek?: Resolver<ResolversTypes['PlanWeekResult'], ParentType, ContextType, RequireFields<MutationPlanWeekArgs, 'input'>>;
   planWeekInBackground?: Resolver<ResolversTypes['PlanWeekInBackgroundResult'], ParentType, ContextType, RequireFields<MutationPlanWeekInBackgroundArgs, 'input'>>;
   recordAllergy?: Resolver<ResolversTypes['RecordAllergyResult'], ParentType, ContextType, RequireFields<MutationRecordAllergyArgs, 'input'>>;
+  recordExemption?: Resolver<ResolversTypes['RecordExemptionResult'], ParentType, ContextType, RequireFields<MutationRecordExemptionArgs, 'input'>>;
   recordLabel?: Resolver<ResolversTypes['RecordLabelResult'], ParentType, ContextType, RequireFields<MutationRecordLabelArgs, 'input'>>;
   registerSchool?: Resolver<ResolversTypes['RegisterSchoolResult'], ParentType, ContextType, RequireFields<MutationRegisterSchoolArgs, 'input'>>;
   relaxHouseRule?: Resolver<ResolversTypes['RelaxHouseRuleResult'], ParentType, ContextType, RequireFields<MutationRelaxHouseRuleArgs, 'input'>>;
@@ -5903,6 +6232,14 @@ export type OutsideTermResolvers<ContextType = GraphqlContext, ParentType extend
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   nextSchoolDay?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
   weekStart?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type OwnRulesPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['OwnRulesPayload'] = ResolversParentTypes['OwnRulesPayload']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  ruleSet?: Resolver<ResolversTypes['RuleSet'], ParentType, ContextType>;
+  unchanged?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -6067,6 +6404,10 @@ export type RecordAllergyResultResolvers<ContextType = GraphqlContext, ParentTyp
   __resolveType: TypeResolveFn<'AllergyPayload' | 'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type RecordExemptionResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RecordExemptionResult'] = ResolversParentTypes['RecordExemptionResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'ExemptionPayload' | 'ExemptionRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
+};
+
 export type RecordLabelResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RecordLabelResult'] = ResolversParentTypes['RecordLabelResult']> = {
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
@@ -6147,10 +6488,37 @@ export type RuleCountResolvers<ContextType = GraphqlContext, ParentType extends 
   weeks?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
 };
 
+export type RuleNoticeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleNotice'] = ResolversParentTypes['RuleNotice']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  copy?: Resolver<ResolversTypes['RuleSet'], ParentType, ContextType>;
+  from?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  schoolRuleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type RuleObeyedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleObeyed'] = ResolversParentTypes['RuleObeyed']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  dates?: Resolver<ReadonlyArray<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  whoSaysSo?: Resolver<ResolversTypes['RuleOrigin'], ParentType, ContextType>;
+};
+
+export type RuleOriginResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleOrigin'] = ResolversParentTypes['RuleOrigin']> = {
+  confirmed?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  jurisdiction?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  rule?: Resolver<ResolversTypes['Rule'], ParentType, ContextType>;
+  ruleSet?: Resolver<ResolversTypes['RuleSet'], ParentType, ContextType>;
+  saidBy?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  school?: Resolver<Maybe<ResolversTypes['School']>, ParentType, ContextType>;
+  schoolClass?: Resolver<Maybe<ResolversTypes['SchoolClass']>, ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type RuleSetResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSet'] = ResolversParentTypes['RuleSet']> = {
   ages?: Resolver<Maybe<ResolversTypes['AgeSpan']>, ParentType, ContextType>;
   confirmed?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  copyOf?: Resolver<Maybe<ResolversTypes['School']>, ParentType, ContextType>;
   coversFoodFromHome?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  differsFromSchool?: Resolver<Maybe<ResolversTypes['RuleSetDifference']>, ParentType, ContextType>;
   document?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   inForceFrom?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
@@ -6491,7 +6859,7 @@ export type UpperLevelResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type UserErrorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UserError'] = ResolversParentTypes['UserError']> = {
-  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
 };
 
 export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Verdicts'] = ResolversParentTypes['Verdicts']> = {
@@ -6565,6 +6933,7 @@ export type WeekPlanResolvers<ContextType = GraphqlContext, ParentType extends R
   number?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   origin?: Resolver<ResolversTypes['PlanOrigin'], ParentType, ContextType>;
   readyUses?: Resolver<ReadonlyArray<ResolversTypes['ReadyUse']>, ParentType, ContextType>;
+  rulesObeyed?: Resolver<ReadonlyArray<ResolversTypes['RuleObeyed']>, ParentType, ContextType>;
   sessions?: Resolver<ReadonlyArray<ResolversTypes['PrepSession']>, ParentType, ContextType>;
   sharing?: Resolver<Maybe<ResolversTypes['SharingGain']>, ParentType, ContextType>;
   shopping?: Resolver<ReadonlyArray<ResolversTypes['ShoppingLine']>, ParentType, ContextType>;
@@ -6667,12 +7036,18 @@ export type Resolvers<ContextType = GraphqlContext> = {
   DisruptionPayload?: DisruptionPayloadResolvers<ContextType>;
   DocumentIssue?: DocumentIssueResolvers<ContextType>;
   DocumentRefused?: DocumentRefusedResolvers<ContextType>;
+  DropOwnRulesResult?: DropOwnRulesResultResolvers<ContextType>;
+  EndExemptionResult?: EndExemptionResultResolvers<ContextType>;
   EnrolChildPayload?: EnrolChildPayloadResolvers<ContextType>;
   EnrolChildResult?: EnrolChildResultResolvers<ContextType>;
   Enrolment?: EnrolmentResolvers<ContextType>;
   Equipment?: EquipmentResolvers<ContextType>;
   EstimatedCost?: EstimatedCostResolvers<ContextType>;
   Exclusion?: ExclusionResolvers<ContextType>;
+  Exemption?: ExemptionResolvers<ContextType>;
+  ExemptionNote?: ExemptionNoteResolvers<ContextType>;
+  ExemptionPayload?: ExemptionPayloadResolvers<ContextType>;
+  ExemptionRefused?: ExemptionRefusedResolvers<ContextType>;
   FieldChange?: FieldChangeResolvers<ContextType>;
   FinishTaskResult?: FinishTaskResultResolvers<ContextType>;
   Food?: FoodResolvers<ContextType>;
@@ -6685,6 +7060,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   InvalidInput?: InvalidInputResolvers<ContextType>;
   ItemDifference?: ItemDifferenceResolvers<ContextType>;
   ItemHolding?: ItemHoldingResolvers<ContextType>;
+  KeepOwnRulesResult?: KeepOwnRulesResultResolvers<ContextType>;
   KeyReused?: KeyReusedResolvers<ContextType>;
   Kitchen?: KitchenResolvers<ContextType>;
   KitchenPayload?: KitchenPayloadResolvers<ContextType>;
@@ -6724,6 +7100,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   NutrientDerivation?: NutrientDerivationResolvers<ContextType>;
   NutrientPart?: NutrientPartResolvers<ContextType>;
   OutsideTerm?: OutsideTermResolvers<ContextType>;
+  OwnRulesPayload?: OwnRulesPayloadResolvers<ContextType>;
   PackingTime?: PackingTimeResolvers<ContextType>;
   PageInfo?: PageInfoResolvers<ContextType>;
   Person?: PersonResolvers<ContextType>;
@@ -6745,6 +7122,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Query?: QueryResolvers<ContextType>;
   ReadyUse?: ReadyUseResolvers<ContextType>;
   RecordAllergyResult?: RecordAllergyResultResolvers<ContextType>;
+  RecordExemptionResult?: RecordExemptionResultResolvers<ContextType>;
   RecordLabelResult?: RecordLabelResultResolvers<ContextType>;
   RegisterSchoolResult?: RegisterSchoolResultResolvers<ContextType>;
   RelaxHouseRuleResult?: RelaxHouseRuleResultResolvers<ContextType>;
@@ -6760,6 +7138,9 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Rule?: RuleResolvers<ContextType>;
   RuleChange?: RuleChangeResolvers<ContextType>;
   RuleCount?: RuleCountResolvers<ContextType>;
+  RuleNotice?: RuleNoticeResolvers<ContextType>;
+  RuleObeyed?: RuleObeyedResolvers<ContextType>;
+  RuleOrigin?: RuleOriginResolvers<ContextType>;
   RuleSet?: RuleSetResolvers<ContextType>;
   RuleSetCheck?: RuleSetCheckResolvers<ContextType>;
   RuleSetCheckResult?: RuleSetCheckResultResolvers<ContextType>;

@@ -13,6 +13,15 @@ import {
   disruptionsOfHousehold,
   disruptionTypes,
 } from "./disruption.resolvers.js";
+import {
+  askersOfItem,
+  copiesOfSchool,
+  familyRuleMutations,
+  familyRuleTypes,
+  noticesOfHousehold,
+  ownRulesOfChild,
+  rulesOfPlan,
+} from "./family-rules.resolvers.js";
 import { foodResolvers } from "./food.resolvers.js";
 import { householdResolvers } from "./household.resolvers.js";
 import { foodOnLabels, labelLawQueries } from "./label-law.resolvers.js";
@@ -33,6 +42,7 @@ const {
   Query: householdQueries,
   Mutation: householdMutations,
   Household: plainHousehold,
+  Child: plainChild,
   ...household
 } = householdResolvers;
 const { Query: nodeQueries, ...node } = nodeResolvers;
@@ -44,6 +54,7 @@ const {
   Box: boxOnBlocks,
   ...recheck
 } = recheckResolvers;
+const { RuleSet: plainRuleSet, ...ruleTypes } = ruleSetTypes;
 const { Query: schoolQueries, School: plainSchool, ...school } = schoolResolvers;
 const {
   Query: weekQueries,
@@ -63,7 +74,8 @@ export const resolvers: Resolvers = {
   ...food,
   Food: { ...plainFood, ...foodOnLabels },
   ...household,
-  Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold },
+  Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold, ...noticesOfHousehold },
+  Child: { ...plainChild, ...ownRulesOfChild },
   ...node,
   ...ownTypes,
   ...person,
@@ -72,7 +84,9 @@ export const resolvers: Resolvers = {
   School: { ...plainSchool, ...administratorsOfSchool },
   ...administratorTypes,
   ...calendarTypes,
-  ...ruleSetTypes,
+  ...ruleTypes,
+  RuleSet: { ...plainRuleSet, ...copiesOfSchool },
+  ...familyRuleTypes,
   ...week,
   ...recheck,
   ...whyTypes,
@@ -80,8 +94,8 @@ export const resolvers: Resolvers = {
   Task: { ...plainTask, ...latestOfTask },
   ...disruptionTypes,
   Box: { ...plainBox, ...boxOnBlocks },
-  BoxItem: { ...plainItem, ...whyOfItems },
-  WeekPlan: { ...plainPlan, ...timetableOfPlan, ...differencesOfPlan },
+  BoxItem: { ...plainItem, ...whyOfItems, ...askersOfItem },
+  WeekPlan: { ...plainPlan, ...timetableOfPlan, ...differencesOfPlan, ...rulesOfPlan },
   Query: {
     ...administratorQueries,
     ...calendarQueries,
@@ -101,6 +115,7 @@ export const resolvers: Resolvers = {
     ...administratorMutations,
     ...calendarMutations,
     ...disruptionMutations,
+    ...familyRuleMutations,
     ...ownMutations,
     ...householdMutations,
     ...recheckMutations,

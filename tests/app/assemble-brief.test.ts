@@ -480,12 +480,24 @@ describe("what a day at school asks for", () => {
 
   it("lets a rule rest on the days of a clinician's note, by the rule set it stands in", () => {
     const note = { id: "x", ruleSetId: "2", rule: "no-crisps", from: tuesday, until: wednesday, note: null };
-    const exemptions = [note, { ...note, id: "y", ruleSetId: "gone" }];
+    const exemptions = [note, { ...note, id: "y", ruleSetId: "gone" }, { ...note, id: "z", rule: "no-nuts" }];
+    const rule = {
+      id: "no-crisps",
+      kind: "EXCLUDE",
+      says: "No crisps.",
+      level: "FORBID",
+      source: "own rule of this test",
+      shortWeek: "PRORATE",
+      matches: { anyOf: [{ kinds: ["crisps"] }] },
+    } as const;
+    // The school has made it a rule about an allergen since the note was recorded: it holds.
+    const nuts = { ...rule, id: "no-nuts", matches: { anyOf: [{ allergens: ["TREE_NUTS" as const] }] } };
+    const rules = [rule, nuts].map((row) => structuredClone(row)) as RuleSetDocument["rules"];
     const { children, ruleSets } = brief({
       household: household({ children: [child({ exemptions })] }),
       ruleSets: [
-        ruleSet({ id: "1", document: document({ key: "one" }) }),
-        ruleSet({ id: "2", document: document({ key: "two" }) }),
+        ruleSet({ id: "1", document: document({ key: "one", rules }) }),
+        ruleSet({ id: "2", document: document({ key: "two", rules }) }),
       ],
     });
     const rests = children[0]!.days.map(({ exempt }) =>
