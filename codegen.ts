@@ -69,6 +69,8 @@ const mappers: Record<string, string> = {
   DishNotOffered: "./rows.js#DishNotOfferedNode as DishNotOfferedRow",
   Exclusion: "./rows.js#ShutOutNode as ExclusionRow",
   RuleOrigin: "../app/rule-origins.js#RuleOrigin as RuleOriginRow",
+  Compliance: "../app/compliance.js#Compliance as ComplianceRow",
+  RuleFinding: "./rows.js#RuleFindingNode as RuleFindingRow",
   RuleObeyed: "./rows.js#RuleObeyedNode as RuleObeyedRow",
   RuleNotice: "./rows.js#RuleNoticeNode as RuleNoticeRow",
   Exemption: "./rows.js#ExemptionNode as ExemptionNodeRow",

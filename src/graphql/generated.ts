@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
+import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleFindingNode as RuleFindingRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { RuleSetRow as RuleSetRow, AppointmentRow as AppointmentRow, AuditRow as AuditEntryRow } from '../database/school.js';
 import type { RuleImpact as RuleImpact } from '../app/count-rules.js';
@@ -14,6 +14,7 @@ import type { WeekRow as WeekRow, CertificateRow as PlanCertificateRow } from '.
 import type { SessionPlan as SessionTimingRow, ReadyUse as ReadyUseRow, ItemPlan as MendedItemRow, ItemPlan as ItemDifferenceRow } from '../domain/week.js';
 import type { Alternative as AlternativeRow } from '../domain/planner/alternatives.js';
 import type { RuleOrigin as RuleOriginRow } from '../app/rule-origins.js';
+import type { Compliance as ComplianceRow } from '../app/compliance.js';
 import type { MendingOffer as MendingOfferRow } from '../app/mend-week.js';
 import type { MissingFact as MissingFactRow } from '../domain/catalogue/what-is-missing.js';
 import type { DisruptionOffer as DisruptionOfferRow, DisruptionRef as DisruptionPayloadRow } from '../app/report-disruption.js';
@@ -321,6 +322,8 @@ export type Box = Node & {
   /** Everything for whoever packs it; null when the child's other home does. */
   readonly card?: Maybe<BoxCard>;
   readonly child: Child;
+  /** How it keeps them: what is asked of the box, and of the days that the same home packs with it. Both homes may ask. */
+  readonly compliance: Compliance;
   readonly date: Scalars['LocalDate']['output'];
   readonly id: Scalars['ID']['output'];
   readonly items: ReadonlyArray<BoxItem>;
@@ -358,6 +361,28 @@ export type BoxCard = {
   /** Compartments in their order, the flask last; those that stay empty are left out. */
   readonly parts: ReadonlyArray<BoxPart>;
 };
+
+export type BoxCheck = {
+  readonly __typename?: 'BoxCheck';
+  /** What the child avoids and finds in it, and what this check does not look at. */
+  readonly cautions: ReadonlyArray<Scalars['String']['output']>;
+  readonly compliance: Compliance;
+};
+
+/** Give dish or food. */
+export type BoxCheckItem = {
+  readonly breakKey: Scalars['String']['input'];
+  /** Key of a dish. */
+  readonly dish?: InputMaybe<Scalars['String']['input']>;
+  /** Key of a food that is put in as it is. */
+  readonly food?: InputMaybe<Scalars['String']['input']>;
+  /** How the food is served: WHOLE, SLICED_THIN and the like. */
+  readonly form: Scalars['String']['input'];
+  readonly grams: Scalars['Float']['input'];
+  readonly slot: Slot;
+};
+
+export type BoxCheckResult = BoxCheck | ChildNotFound | DishUnknown | HouseholdNotFound | InvalidInput | OutsideTerm;
 
 /** The box is packed or eaten; it does not move. */
 export type BoxClosed = UserError & {
@@ -709,6 +734,30 @@ export type CompartmentInput = {
   readonly leakProof: Scalars['Boolean']['input'];
   /** 50 to 2000. */
   readonly ml: Scalars['Int']['input'];
+};
+
+/** Every rule that may bind the boxes, as the rules are today. Rules only: safety, holding and what a child avoids are looked at before a box is planned, and by Child.verdicts. */
+export type Compliance = {
+  readonly __typename?: 'Compliance';
+  /** Days judged together: a week's limits hold over these. */
+  readonly dates: ReadonlyArray<Scalars['LocalDate']['output']>;
+  /** By child, rule set and rule; those in one state when given. */
+  readonly rules: ReadonlyArray<RuleFinding>;
+  readonly totals: ComplianceTotals;
+};
+
+
+/** Every rule that may bind the boxes, as the rules are today. Rules only: safety, holding and what a child avoids are looked at before a box is planned, and by Child.verdicts. */
+export type ComplianceRulesArgs = {
+  state?: InputMaybe<RuleState>;
+};
+
+export type ComplianceTotals = {
+  readonly __typename?: 'ComplianceTotals';
+  readonly met: Scalars['Int']['output'];
+  readonly notApplicable: Scalars['Int']['output'];
+  readonly notKnown: Scalars['Int']['output'];
+  readonly notMet: Scalars['Int']['output'];
 };
 
 /** Nothing has changed yet. Send the same again with the token, and a new idempotency key, to go through with it. */
@@ -2592,6 +2641,8 @@ export type Query = {
   readonly __typename?: 'Query';
   /** Dishes that could take an item's place with the whole week still passing every rule, best first; found by replanning each. At most five. */
   readonly alternatives: ReadonlyArray<Alternative>;
+  /** How a box would keep the rules of school and family, without planning or storing it. It takes the place of that day's box in the week as it is planned. Only for members of the child's household. */
+  readonly boxCheck: BoxCheckResult;
   /** What loadCalendar would add, change and remove. Only for the school's or jurisdiction's administrator. */
   readonly calendarChange: CalendarChangeResult;
   /** By key; with householdId also one of that household's own list. */
@@ -2634,6 +2685,14 @@ export type Query = {
 
 export type QueryAlternativesArgs = {
   itemId: Scalars['ID']['input'];
+};
+
+
+export type QueryBoxCheckArgs = {
+  childId: Scalars['ID']['input'];
+  date: Scalars['LocalDate']['input'];
+  householdId: Scalars['ID']['input'];
+  items: ReadonlyArray<BoxCheckItem>;
 };
 
 
@@ -2969,6 +3028,37 @@ export type RuleCount = {
   readonly weeks?: Maybe<Scalars['Int']['output']>;
 };
 
+export type RuleFinding = {
+  readonly __typename?: 'RuleFinding';
+  /** Limits as they hold here: a short week's share of them. */
+  readonly atLeast?: Maybe<Scalars['Float']['output']>;
+  readonly atMost?: Maybe<Scalars['Float']['output']>;
+  readonly child: Child;
+  /** Null: over all the days. */
+  readonly date?: Maybe<Scalars['LocalDate']['output']>;
+  /** Foods whose figure is missing. */
+  readonly foods: ReadonlyArray<Food>;
+  /** What there is, in the unit; null where the rule has no figure or nothing was measured. */
+  readonly found?: Maybe<Scalars['Float']['output']>;
+  /** The item it is about; null: the whole box, or the days. */
+  readonly place?: Maybe<RuleFindingPlace>;
+  readonly state: RuleState;
+  readonly text: Scalars['String']['output'];
+  /** GRAMS, ML, CUPS, OZ_EQ, OZ_EQ_MYPLATE, KCAL, G, MG, UG, ITEMS, KINDS, DAYS, SHARE (of 1) or PERCENT_OF_ENERGY. */
+  readonly unit?: Maybe<Scalars['String']['output']>;
+  readonly whoSaysSo: RuleOrigin;
+};
+
+export type RuleFindingPlace = {
+  readonly __typename?: 'RuleFindingPlace';
+  readonly breakKey: Scalars['String']['output'];
+  /** Name of the dish or food; its key where the catalogue has it no more. */
+  readonly name: Scalars['String']['output'];
+  /** Counts items of the same slot in the break, from 0. */
+  readonly place: Scalars['Int']['output'];
+  readonly slot: Slot;
+};
+
 export type RuleLayer =
   | 'CHILD'
   | 'CLASS'
@@ -3112,6 +3202,14 @@ export type RuleSetVersion = {
   readonly version: Scalars['Int']['output'];
   readonly withdrawn: Scalars['Boolean']['output'];
 };
+
+export type RuleState =
+  | 'MET'
+  /** It asks for nothing here; the text says why. */
+  | 'NOT_APPLICABLE'
+  /** A figure is missing, or it is about something that no list of dishes shows. */
+  | 'NOT_KNOWN'
+  | 'NOT_MET';
 
 export type SaveOwnDishInput = {
   readonly dish: OwnDishInput;
@@ -3757,6 +3855,8 @@ export type WeekPlan = Node & {
   readonly cautions: ReadonlyArray<Caution>;
   /** How good the week is for sure; null until it was worked out, some seconds after the plan, and where nothing works it out. */
   readonly certificate?: Maybe<PlanCertificate>;
+  /** How its boxes keep the rules of school and family, child by child. */
+  readonly compliance: Compliance;
   readonly createdAt: Scalars['DateTime']['output'];
   /** What this plan changed from an earlier or later one of the same week; null when it has none of that number. */
   readonly differenceFrom?: Maybe<WeekDifference>;
@@ -3951,6 +4051,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotAppointed & { __typename: 'NotAppointed' } )
     | ( PersonNotFound & { __typename: 'PersonNotFound' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+  ;
+  BoxCheckResult:
+    | ( Omit<BoxCheck, 'compliance'> & { compliance: _RefType['Compliance'] } & { __typename: 'BoxCheck' } )
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( DishUnknown & { __typename: 'DishUnknown' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( OutsideTerm & { __typename: 'OutsideTerm' } )
   ;
   CalendarChangeResult:
     | ( CalendarChangeRow & { __typename: 'CalendarChange' } )
@@ -4500,6 +4608,9 @@ export type ResolversTypes = {
   Box: ResolverTypeWrapper<BoxRow>;
   BoxBlocked: ResolverTypeWrapper<BoxBlocked>;
   BoxCard: ResolverTypeWrapper<BoxCardRow>;
+  BoxCheck: ResolverTypeWrapper<Omit<BoxCheck, 'compliance'> & { compliance: ResolversTypes['Compliance'] }>;
+  BoxCheckItem: BoxCheckItem;
+  BoxCheckResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['BoxCheckResult']>;
   BoxClosed: ResolverTypeWrapper<BoxClosed>;
   BoxDifference: ResolverTypeWrapper<BoxDifferenceRow>;
   BoxItem: ResolverTypeWrapper<BoxItemRow>;
@@ -4531,6 +4642,8 @@ export type ResolversTypes = {
   ClassBreakInput: ClassBreakInput;
   ClimateRegion: ClimateRegion;
   CompartmentInput: CompartmentInput;
+  Compliance: ResolverTypeWrapper<ComplianceRow>;
+  ComplianceTotals: ResolverTypeWrapper<ComplianceTotals>;
   ConfirmationNeeded: ResolverTypeWrapper<ConfirmationNeeded>;
   Conflict: ResolverTypeWrapper<ConflictRow>;
   CostPart: ResolverTypeWrapper<CostPartRow>;
@@ -4725,6 +4838,8 @@ export type ResolversTypes = {
   RuleChange: ResolverTypeWrapper<ChangedRule>;
   RuleChangeKind: RuleChangeKind;
   RuleCount: ResolverTypeWrapper<RuleCount>;
+  RuleFinding: ResolverTypeWrapper<RuleFindingRow>;
+  RuleFindingPlace: ResolverTypeWrapper<RuleFindingPlace>;
   RuleLayer: RuleLayer;
   RuleLevel: RuleLevel;
   RuleNotice: ResolverTypeWrapper<RuleNoticeRow>;
@@ -4737,6 +4852,7 @@ export type ResolversTypes = {
   RuleSetDifference: ResolverTypeWrapper<DocumentDifference>;
   RuleSetDocumentInput: RuleSetDocumentInput;
   RuleSetVersion: ResolverTypeWrapper<RuleSetVersionNode>;
+  RuleState: RuleState;
   SaveOwnDishInput: SaveOwnDishInput;
   SaveOwnDishPayload: ResolverTypeWrapper<Omit<SaveOwnDishPayload, 'dish' | 'household' | 'missing'> & { dish: ResolversTypes['Dish'], household: ResolversTypes['Household'], missing: ReadonlyArray<ResolversTypes['MissingFact']> }>;
   SaveOwnDishResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SaveOwnDishResult']>;
@@ -4865,6 +4981,9 @@ export type ResolversParentTypes = {
   Box: BoxRow;
   BoxBlocked: BoxBlocked;
   BoxCard: BoxCardRow;
+  BoxCheck: Omit<BoxCheck, 'compliance'> & { compliance: ResolversParentTypes['Compliance'] };
+  BoxCheckItem: BoxCheckItem;
+  BoxCheckResult: ResolversUnionTypes<ResolversParentTypes>['BoxCheckResult'];
   BoxClosed: BoxClosed;
   BoxDifference: BoxDifferenceRow;
   BoxItem: BoxItemRow;
@@ -4892,6 +5011,8 @@ export type ResolversParentTypes = {
   ClassBreak: BreakRow;
   ClassBreakInput: ClassBreakInput;
   CompartmentInput: CompartmentInput;
+  Compliance: ComplianceRow;
+  ComplianceTotals: ComplianceTotals;
   ConfirmationNeeded: ConfirmationNeeded;
   Conflict: ConflictRow;
   CostPart: CostPartRow;
@@ -5070,6 +5191,8 @@ export type ResolversParentTypes = {
   Rule: RuleRow;
   RuleChange: ChangedRule;
   RuleCount: RuleCount;
+  RuleFinding: RuleFindingRow;
+  RuleFindingPlace: RuleFindingPlace;
   RuleNotice: RuleNoticeRow;
   RuleObeyed: RuleObeyedRow;
   RuleOrigin: RuleOriginRow;
@@ -5307,6 +5430,7 @@ export type BoxResolvers<ContextType = GraphqlContext, ParentType extends Resolv
   blockedBecause?: Resolver<ReadonlyArray<ResolversTypes['BlockReason']>, ParentType, ContextType>;
   card?: Resolver<Maybe<ResolversTypes['BoxCard']>, ParentType, ContextType>;
   child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  compliance?: Resolver<ResolversTypes['Compliance'], ParentType, ContextType>;
   date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   items?: Resolver<ReadonlyArray<ResolversTypes['BoxItem']>, ParentType, ContextType>;
@@ -5333,6 +5457,16 @@ export type BoxCardResolvers<ContextType = GraphqlContext, ParentType extends Re
   lines?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   packing?: Resolver<Maybe<ResolversTypes['PackingTime']>, ParentType, ContextType>;
   parts?: Resolver<ReadonlyArray<ResolversTypes['BoxPart']>, ParentType, ContextType>;
+};
+
+export type BoxCheckResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxCheck'] = ResolversParentTypes['BoxCheck']> = {
+  cautions?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  compliance?: Resolver<ResolversTypes['Compliance'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type BoxCheckResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxCheckResult'] = ResolversParentTypes['BoxCheckResult']> = {
+  __resolveType: TypeResolveFn<'BoxCheck' | 'ChildNotFound' | 'DishUnknown' | 'HouseholdNotFound' | 'InvalidInput' | 'OutsideTerm', ParentType, ContextType>;
 };
 
 export type BoxClosedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxClosed'] = ResolversParentTypes['BoxClosed']> = {
@@ -5526,6 +5660,19 @@ export type ClassBreakResolvers<ContextType = GraphqlContext, ParentType extends
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   slots?: Resolver<ReadonlyArray<ResolversTypes['Slot']>, ParentType, ContextType>;
   startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+};
+
+export type ComplianceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Compliance'] = ResolversParentTypes['Compliance']> = {
+  dates?: Resolver<ReadonlyArray<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  rules?: Resolver<ReadonlyArray<ResolversTypes['RuleFinding']>, ParentType, ContextType, Partial<ComplianceRulesArgs>>;
+  totals?: Resolver<ResolversTypes['ComplianceTotals'], ParentType, ContextType>;
+};
+
+export type ComplianceTotalsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ComplianceTotals'] = ResolversParentTypes['ComplianceTotals']> = {
+  met?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  notApplicable?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  notKnown?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  notMet?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
 export type ConfirmationNeededResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ConfirmationNeeded'] = ResolversParentTypes['ConfirmationNeeded']> = {
@@ -6373,6 +6520,7 @@ export type ProcessingClassResolvers<ContextType = GraphqlContext, ParentType ex
 
 export type QueryResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
   alternatives?: Resolver<ReadonlyArray<ResolversTypes['Alternative']>, ParentType, ContextType, RequireFields<QueryAlternativesArgs, 'itemId'>>;
+  boxCheck?: Resolver<ResolversTypes['BoxCheckResult'], ParentType, ContextType, RequireFields<QueryBoxCheckArgs, 'childId' | 'date' | 'householdId' | 'items'>>;
   calendarChange?: Resolver<ResolversTypes['CalendarChangeResult'], ParentType, ContextType, RequireFields<QueryCalendarChangeArgs, 'calendar' | 'schoolId'>>;
   dish?: Resolver<Maybe<ResolversTypes['Dish']>, ParentType, ContextType, RequireFields<QueryDishArgs, 'key'>>;
   dishes?: Resolver<ResolversTypes['DishConnection'], ParentType, ContextType, RequireFields<QueryDishesArgs, 'first'>>;
@@ -6486,6 +6634,27 @@ export type RuleCountResolvers<ContextType = GraphqlContext, ParentType extends 
   held?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
   rule?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   weeks?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+};
+
+export type RuleFindingResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleFinding'] = ResolversParentTypes['RuleFinding']> = {
+  atLeast?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  atMost?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  date?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  foods?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  found?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  place?: Resolver<Maybe<ResolversTypes['RuleFindingPlace']>, ParentType, ContextType>;
+  state?: Resolver<ResolversTypes['RuleState'], ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  unit?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  whoSaysSo?: Resolver<ResolversTypes['RuleOrigin'], ParentType, ContextType>;
+};
+
+export type RuleFindingPlaceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleFindingPlace'] = ResolversParentTypes['RuleFindingPlace']> = {
+  breakKey?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  place?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  slot?: Resolver<ResolversTypes['Slot'], ParentType, ContextType>;
 };
 
 export type RuleNoticeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleNotice'] = ResolversParentTypes['RuleNotice']> = {
@@ -6926,6 +7095,7 @@ export type WeekPlanResolvers<ContextType = GraphqlContext, ParentType extends R
   boxes?: Resolver<ReadonlyArray<ResolversTypes['Box']>, ParentType, ContextType, Partial<WeekPlanBoxesArgs>>;
   cautions?: Resolver<ReadonlyArray<ResolversTypes['Caution']>, ParentType, ContextType>;
   certificate?: Resolver<Maybe<ResolversTypes['PlanCertificate']>, ParentType, ContextType>;
+  compliance?: Resolver<ResolversTypes['Compliance'], ParentType, ContextType>;
   createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   differenceFrom?: Resolver<Maybe<ResolversTypes['WeekDifference']>, ParentType, ContextType, RequireFields<WeekPlanDifferenceFromArgs, 'number'>>;
   estimatedCost?: Resolver<ResolversTypes['EstimatedCost'], ParentType, ContextType>;
@@ -6986,6 +7156,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Box?: BoxResolvers<ContextType>;
   BoxBlocked?: BoxBlockedResolvers<ContextType>;
   BoxCard?: BoxCardResolvers<ContextType>;
+  BoxCheck?: BoxCheckResolvers<ContextType>;
+  BoxCheckResult?: BoxCheckResultResolvers<ContextType>;
   BoxClosed?: BoxClosedResolvers<ContextType>;
   BoxDifference?: BoxDifferenceResolvers<ContextType>;
   BoxItem?: BoxItemResolvers<ContextType>;
@@ -7009,6 +7181,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Clash?: ClashResolvers<ContextType>;
   ClashMember?: ClashMemberResolvers<ContextType>;
   ClassBreak?: ClassBreakResolvers<ContextType>;
+  Compliance?: ComplianceResolvers<ContextType>;
+  ComplianceTotals?: ComplianceTotalsResolvers<ContextType>;
   ConfirmationNeeded?: ConfirmationNeededResolvers<ContextType>;
   Conflict?: ConflictResolvers<ContextType>;
   CostPart?: CostPartResolvers<ContextType>;
@@ -7138,6 +7312,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Rule?: RuleResolvers<ContextType>;
   RuleChange?: RuleChangeResolvers<ContextType>;
   RuleCount?: RuleCountResolvers<ContextType>;
+  RuleFinding?: RuleFindingResolvers<ContextType>;
+  RuleFindingPlace?: RuleFindingPlaceResolvers<ContextType>;
   RuleNotice?: RuleNoticeResolvers<ContextType>;
   RuleObeyed?: RuleObeyedResolvers<ContextType>;
   RuleOrigin?: RuleOriginResolvers<ContextType>;

@@ -5,6 +5,7 @@ import {
   administratorTypes,
   appointmentsOfMe,
 } from "./administrator.resolvers.js";
+import { complianceOfBox, complianceOfPlan, complianceQueries, complianceTypes } from "./compliance.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import {
   differencesOfPlan,
@@ -87,18 +88,20 @@ export const resolvers: Resolvers = {
   ...ruleTypes,
   RuleSet: { ...plainRuleSet, ...copiesOfSchool },
   ...familyRuleTypes,
+  ...complianceTypes,
   ...week,
   ...recheck,
   ...whyTypes,
   ...timetableTypes,
   Task: { ...plainTask, ...latestOfTask },
   ...disruptionTypes,
-  Box: { ...plainBox, ...boxOnBlocks },
+  Box: { ...plainBox, ...boxOnBlocks, ...complianceOfBox },
   BoxItem: { ...plainItem, ...whyOfItems, ...askersOfItem },
-  WeekPlan: { ...plainPlan, ...timetableOfPlan, ...differencesOfPlan, ...rulesOfPlan },
+  WeekPlan: { ...plainPlan, ...timetableOfPlan, ...differencesOfPlan, ...rulesOfPlan, ...complianceOfPlan },
   Query: {
     ...administratorQueries,
     ...calendarQueries,
+    ...complianceQueries,
     ...disruptionQueries,
     ...foodQueries,
     ...householdQueries,

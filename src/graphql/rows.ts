@@ -20,6 +20,8 @@ import type { PricedDish } from "../domain/planner/price.js";
 import type { Requirement } from "../domain/planner/requirements.js";
 import type { Change, VerifiedWayOut } from "../domain/planner/ways-out.js";
 import type { BoxCard, BoxPart } from "../app/box-card.js";
+import type { RuleFinding } from "../app/compliance.js";
+import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import type { RuleNotice } from "../app/own-rules.js";
 import type { NamedRule, ObeyedRule } from "../app/rule-origins.js";
 import type { CalendarEntry } from "../domain/calendar/school-calendar.js";
@@ -229,6 +231,12 @@ export interface RuleObeyedNode {
 }
 export interface RuleNoticeNode {
   readonly row: RuleNotice;
+  readonly householdId: string;
+}
+export interface RuleFindingNode {
+  readonly row: RuleFinding;
+  /** Names what stands at the place. */
+  readonly index: CatalogueIndex;
   readonly householdId: string;
 }
 export interface ExemptionNode {

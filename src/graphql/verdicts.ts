@@ -62,9 +62,7 @@ function shutOut(
 
 /** The rule behind a cause; null where it is none. */
 export const ruleOf = (why: WhyNotOffered, childId: string, date: string): NamedRule | null =>
-  why.kind === "RULE"
-    ? { childId, dates: [date], ruleSet: why.ruleSet, rule: why.rule, source: why.source }
-    : null;
+  why.kind === "RULE" ? { childId, dates: [date], ruleSet: why.ruleSet, rule: why.rule, source: why.source } : null;
 
 function shape({ breakKey, slot, candidate }: PlaceVerdict, context: GraphqlContext) {
   return {
