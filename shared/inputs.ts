@@ -251,3 +251,20 @@ function isTimeZone(name: string): boolean {
     return false;
   }
 }
+
+/** A clinician's note on which a rule rests for a child. */
+export const exemptionInput = z.object({
+  from: localDate,
+  until: localDate,
+  clinician: z
+    .string()
+    .trim()
+    .regex(plainText, "Give the clinician's name without control characters.")
+    .min(2, "Say who wrote the note, in 2 to 120 characters.")
+    .max(120, "Say who wrote the note, in 2 to 120 characters."),
+  note: z
+    .string()
+    .trim()
+    .min(5, "Say what the note says, in 5 to 1000 characters.")
+    .max(1000, "Say what the note says, in 5 to 1000 characters."),
+});

@@ -10,6 +10,7 @@ import { withOwnRows, type OwnRows } from "../domain/catalogue/own-rows.js";
 import type { ChildBrief, ChildDayBrief, MadeBatchBrief, PinBrief, SessionBrief, WeekBrief } from "../domain/brief.js";
 import { addDays, minutesOf, timeOf, weekdayOf } from "../domain/calendar/dates.js";
 import { shareOfBreak } from "../domain/nutrition/meal-share.js";
+import { namesAllergen } from "../domain/rules/in-force.js";
 import { rulesFromOtherHome } from "./other-home.js";
 
 export interface BriefParts {
@@ -69,39 +70,54 @@ export function isSchoolDay(school: SchoolRow, schoolClassId: string, date: stri
   );
 }
 
-/** Does this set hold for this child in this class: its own, its class's, its school's, or its jurisdiction's. */
-function holdsFor(row: RuleSetRow, child: ChildRow, school: SchoolRow, schoolClassId: string): boolean {
+/** Is this set meant for this child in this class: its own, its class's, its school's, or its jurisdiction's. */
+export function isMeantFor(row: RuleSetRow, child: ChildRow, school: SchoolRow, schoolClassId: string): boolean {
   if (row.childId !== null) return row.childId === child.id;
   if (row.schoolClassId !== null) return row.schoolClassId === schoolClassId;
   if (row.schoolId !== null) return row.schoolId === school.id;
-  return (
-    row.adoptedBy.includes(school.id) ||
-    (row.document.coversFoodFromHome && row.jurisdiction !== null && row.jurisdiction === school.jurisdiction)
-  );
+  return row.adoptedBy.includes(school.id) || (row.jurisdiction !== null && row.jurisdiction === school.jurisdiction);
 }
 
-/** The version of each rule set in force on a date that holds for this child there; by holding it covers food from home. */
-export function documentsFor(
+/** A family's own rules are about what it packs; a school's or a jurisdiction's say so, or a school takes them over. */
+export const bindsBoxes = ({ childId, adoptedBy, document }: RuleSetRow, school: SchoolRow): boolean =>
+  childId !== null || document.coversFoodFromHome || adoptedBy.includes(school.id);
+
+/** The version of each rule set in force on a date that binds this child's box there. */
+export function ruleSetsFor(
   ruleSets: readonly RuleSetRow[],
   child: ChildRow,
   school: SchoolRow,
   schoolClassId: string,
   date: string,
-): RuleSetDocument[] {
-  const newest = new Map<string, RuleSetDocument>();
+): RuleSetRow[] {
+  const newest = new Map<string, RuleSetRow>();
   for (const row of ruleSets) {
     const { document } = row;
     if (
       document.inForceFrom > date ||
       (document.inForceUntil !== undefined && document.inForceUntil < date) ||
-      !holdsFor(row, child, school, schoolClassId)
+      !isMeantFor(row, child, school, schoolClassId)
     )
       continue;
     const other = newest.get(row.id);
-    if (!other || other.version < document.version) newest.set(row.id, document);
+    if (!other || other.document.version < document.version) newest.set(row.id, row);
   }
-  return [...newest.values()];
+  // Asked of the version in force: one that no longer speaks of boxes takes the place of one that did.
+  return [...newest.values()].filter((row) => bindsBoxes(row, school));
 }
+
+/**
+ * Rules that rest for a child on a date, by their places among the sets of that day. A rule that names an allergen in the version
+ * of that day holds, whatever an older one said when the note was recorded.
+ */
+export const exemptOn = (child: ChildRow, rows: readonly RuleSetRow[], date: string) =>
+  child.exemptions
+    .filter(({ from, until }) => from <= date && date <= until)
+    .flatMap(({ ruleSetId, rule }) => {
+      const at = rows.findIndex((row) => row.id === ruleSetId);
+      const found = rows[at]?.document.rules.find(({ id }) => id === rule);
+      return found === undefined || namesAllergen(found) ? [] : [{ at, rule }];
+    });
 
 const DEFAULT_BOX = {
   compartments: [
@@ -226,6 +242,33 @@ function shortened(session: SessionBrief, minutes: number, leaveTimes: readonly 
   };
 }
 
+/** @param on the day whose school it is named after */
+export function childBriefOf(
+  household: HouseholdRow,
+  child: ChildRow,
+  days: readonly ChildDayBrief[],
+  on: string,
+): ChildBrief {
+  const enrolled = enrolmentOn(child, on);
+  return {
+    id: child.id,
+    name: child.name,
+    dateOfBirth: child.dateOfBirth,
+    sex: child.body?.sex ?? null,
+    weightKg: child.body?.weightKg ?? null,
+    heightCm: child.body?.heightCm ?? null,
+    activity: child.activity,
+    appetite: child.appetite,
+    diets: child.diets,
+    dislikes: child.dislikes,
+    minutesToEat: child.minutesToEat,
+    allergies: child.allergies.map(({ allergen, foodKind, avoid }) => ({ allergen, foodKind, avoid })),
+    box: child.boxKit ?? DEFAULT_BOX,
+    schoolName: household.schools.find((school) => school.id === enrolled?.schoolId)?.name ?? "",
+    days,
+  };
+}
+
 export function assembleBrief(parts: BriefParts): WeekBrief {
   const { household, facts, reference, weekStart, before, now } = parts;
   const dates = weekDates(weekStart);
@@ -235,13 +278,8 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
     const at = documents.indexOf(document);
     return at >= 0 ? at : documents.push(document) - 1;
   };
-  // One object per version, so that children under the same rules share it.
-  const ruleSets = parts.ruleSets.map((row) => ({
-    ...row,
-    // What holds only where a school adopts it does not hold in the other schools of its jurisdiction.
-    jurisdiction: row.document.coversFoodFromHome ? row.jurisdiction : null,
-    document: { ...row.document, coversFoodFromHome: row.document.coversFoodFromHome || row.adoptedBy.length > 0 },
-  }));
+  // One object per version, so that children under the same rules share it; whatever binds a box covers it.
+  const binding = new Map(parts.ruleSets.map((row) => [row, { ...row.document, coversFoodFromHome: true }]));
   const children = household.children.map((child): ChildBrief => {
     const otherHome = rulesFromOtherHome(facts, parts.index, child.id, weekStart);
     const days = dates.flatMap((date): ChildDayBrief[] => {
@@ -273,6 +311,9 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
       );
       const given = child.provisions.filter((entry) => entry.weekday === null || entry.weekday === weekdayOf(date));
       if (breaks.length === 0) return [];
+      const holding = ruleSetsFor(parts.ruleSets, child, school, schoolClass.id, date);
+      const places = holding.map((row) => indexOf(binding.get(row)!));
+      const exempt = exemptOn(child, holding, date).map(({ at, rule }) => ({ ruleSet: places[at]!, rule }));
       return [
         {
           date,
@@ -284,33 +325,14 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
           })),
           // Away from school there is neither a refrigerator nor anything to heat with.
           facility: [...special, ...reported].some((day) => day.kind === "TRIP") ? "NEITHER" : schoolClass.facility,
-          ruleSets: [
-            ...documentsFor(ruleSets, child, school, schoolClass.id, date),
-            ...(otherHome ? [otherHome] : []),
-          ].map(indexOf),
+          ruleSets: [...places, ...(otherHome ? [indexOf(otherHome)] : [])],
+          ...(exempt.length > 0 ? { exempt } : {}),
           ...(household.hotDays.includes(date) ? { hotDay: true as const } : {}),
           ...(given.length > 0 ? { given: given.map(({ food, grams, breakKey }) => ({ food, grams, breakKey })) } : {}),
         },
       ];
     });
-    const enrolled = enrolmentOn(child, days[0]?.date ?? weekStart);
-    return {
-      id: child.id,
-      name: child.name,
-      dateOfBirth: child.dateOfBirth,
-      sex: child.body?.sex ?? null,
-      weightKg: child.body?.weightKg ?? null,
-      heightCm: child.body?.heightCm ?? null,
-      activity: child.activity,
-      appetite: child.appetite,
-      diets: child.diets,
-      dislikes: child.dislikes,
-      minutesToEat: child.minutesToEat,
-      allergies: child.allergies.map(({ allergen, foodKind, avoid }) => ({ allergen, foodKind, avoid })),
-      box: child.boxKit ?? DEFAULT_BOX,
-      schoolName: household.schools.find((school) => school.id === enrolled?.schoolId)?.name ?? "",
-      days,
-    };
+    return childBriefOf(household, child, days, days[0]?.date ?? weekStart);
   });
   const packing = children.filter((child) => child.days.length > 0);
   const schoolDates = dates.filter((date) => packing.some((child) => child.days.some((day) => day.date === date)));

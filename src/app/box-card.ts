@@ -74,12 +74,13 @@ export function boxCard(box: BoxRow, plan: PlanRow, household: HouseholdRow): Bo
     labels: [...new Set(box.items.flatMap(({ note }) => note?.labelsToRead ?? []))].sort(),
     cautions: plan.cautions.filter(
       (caution) =>
-        (caution.kind === "KEEP_COLD" ||
+        (caution.kind === "RULE_RESTS" && caution.childId === box.childId && caution.dates.includes(box.date)) ||
+        ((caution.kind === "KEEP_COLD" ||
           caution.kind === "PREHEAT_FLASK" ||
           caution.kind === "REHEAT_THROUGH" ||
           caution.kind === "ADVICE_NOT_MET") &&
-        caution.childId === box.childId &&
-        caution.date === box.date,
+          caution.childId === box.childId &&
+          caution.date === box.date),
     ),
     clockOf,
   };

@@ -42,6 +42,12 @@ export type Failure =
       readonly dishes: readonly string[];
       readonly boxes: readonly { readonly childId: string; readonly date: string; readonly householdId: string }[];
     }
+  | {
+      readonly kind: "ExemptionRefused";
+      readonly reason: "NAMES_ALLERGEN" | "FAMILYS_OWN" | "DOES_NOT_HOLD";
+      /** The rule's own sentence; null where there is no such rule. */
+      readonly says: string | null;
+    }
   | { readonly kind: "NotAppointed" }
   | { readonly kind: "PersonNotFound"; readonly subject: string }
   | { readonly kind: "LastAdministrator"; readonly jurisdiction: string }

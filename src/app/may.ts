@@ -9,6 +9,8 @@ export const leastRole = {
   changeKitchen: "COOK",
   setKeepsOut: "COORDINATOR",
   changeStock: "COOK",
+  keepOwnRules: "COORDINATOR",
+  recordExemption: "COORDINATOR",
   recordLabel: "HELPER",
   changeOwnCatalogue: "COOK",
   relaxHouseRule: "COORDINATOR",

@@ -17,7 +17,7 @@ import { withOwnRows } from "../domain/catalogue/own-rows.js";
 import { whatIsMissing, type MissingFact } from "../domain/catalogue/what-is-missing.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
-import { documentsFor, weekStartOf } from "./assemble-brief.js";
+import { ruleSetsFor, weekStartOf } from "./assemble-brief.js";
 import { changeHousehold, type HouseholdChangeFailure } from "./change-household.js";
 import type { KitchenChange } from "./change-kitchen.js";
 import { checkInput, invalid } from "./check-input.js";
@@ -368,7 +368,8 @@ function documentsInForce(household: HouseholdRow, ruleSets: readonly RuleSetRow
       .filter(({ untilDate }) => untilDate === null || untilDate >= today)
       .flatMap(({ schoolId, schoolClassId, fromDate: from }) => {
         const school = household.schools.find(({ id }) => id === schoolId);
-        return school ? documentsFor(ruleSets, child, school, schoolClassId, from > today ? from : today) : [];
+        const date = from > today ? from : today;
+        return school ? ruleSetsFor(ruleSets, child, school, schoolClassId, date).map(({ document }) => document) : [];
       }),
   );
   return [...new Set(documents)];

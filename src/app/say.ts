@@ -103,6 +103,8 @@ export function sayCaution(caution: Caution, names: Names): string {
       return `${baseName(names, caution.base)}: cool it below 21 °C within two hours and to 5 °C within six in all. In a refrigerator alone a layer of 1 cm does that (model); stand deeper food in cold water and stir, then into the refrigerator.`;
     case "ADVICE_NOT_MET":
       return `The school advises otherwise (${caution.ruleSet}, ${caution.rule}).`;
+    case "RULE_RESTS":
+      return `On a clinician's note a rule rests for ${names.child(caution.childId)} on ${list(caution.dates)} (${caution.ruleSet}, ${caution.rule}). The school should know of it.`;
     case "READY_UNUSED":
       return caution.from === "LEFTOVER"
         ? `${baseName(names, caution.base)}: ${caution.grams} g of the leftover is in no box; eat it by ${caution.lastDate}, after that it is thrown away.`

@@ -127,6 +127,18 @@ export interface ProvisionRow {
   /** Null: at any break. */
   readonly breakKey: string | null;
 }
+/** A rule that rests for a child on a clinician's note. */
+export interface ExemptionRow {
+  readonly id: string;
+  readonly ruleSetId: string;
+  /** The rule's id in its document. */
+  readonly rule: string;
+  /** First and last day. */
+  readonly from: string;
+  readonly until: string;
+  /** Of the home that entered it; null for the other. */
+  readonly note: { readonly clinician: string; readonly note: string } | null;
+}
 export interface ChildRow {
   readonly id: string;
   readonly name: string;
@@ -141,6 +153,8 @@ export interface ChildRow {
   readonly enrolments: readonly EnrolmentRow[];
   readonly schoolMealDays: readonly WeekdayCode[];
   readonly provisions: readonly ProvisionRow[];
+  /** In the order in which they begin. */
+  readonly exemptions: readonly ExemptionRow[];
   /** Of this household only; null where it never entered one. */
   readonly body: {
     readonly sex: "FEMALE" | "MALE" | null;
@@ -203,6 +217,9 @@ export async function readHousehold(tx: ReadTx, id: string): Promise<HouseholdRo
           'schoolMealDays', (select coalesce(json_agg(s.weekday order by s.weekday), '[]') from school_meal_day s where s.child_id = c.id),
           'provisions', (select coalesce(json_agg(json_build_object('food', f.key, 'grams', p.grams, 'weekday', p.weekday, 'breakKey', p.break_key) order by f.key, p.weekday, p.break_key), '[]')
             from school_provision p join food f on f.id = p.food_id where p.child_id = c.id),
+          'exemptions', (select coalesce(json_agg(json_build_object('id', x.id, 'ruleSetId', x.rule_set_id, 'rule', x.rule_key, 'from', x.from_date, 'until', x.until_date,
+              'note', (select json_build_object('clinician', n.clinician, 'note', n.note) from exemption_note n where n.exemption_id = x.id and n.household_id = h.id)) order by x.from_date, x.id), '[]')
+            from exemption x where x.child_id = c.id),
           'body', (select json_build_object('sex', b.sex, 'weightKg', b.weight_kg, 'heightCm', b.height_cm) from child_body b where b.child_id = c.id and b.household_id = h.id),
           'boxKit', (select json_build_object('compartments', k.compartments, 'coldSources', k.cold_sources, 'insulated', k.insulated, 'flask', k.flask) from box_kit k where k.child_id = c.id and k.household_id = h.id),
           'leaveTimes', (select coalesce(json_agg(json_build_object('weekday', l.weekday, 'leaveAt', l.leave_at)), '[]') from leave_time l where l.child_id = c.id and l.household_id = h.id)

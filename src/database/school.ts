@@ -9,6 +9,8 @@ export interface RuleSetRow {
   readonly schoolId: string | null;
   readonly schoolClassId: string | null;
   readonly childId: string | null;
+  /** A family's copy only: the school whose rules it writes down. */
+  readonly copyOfId: string | null;
   /** Jurisdiction sets only: schools that adopted it, and the jurisdiction where it covers food from home by itself. */
   readonly adoptedBy: readonly string[];
   readonly jurisdiction: string | null;
@@ -26,7 +28,7 @@ export const documentTree = (tx: ReadTx) => tx`json_strip_nulls(json_build_objec
 /** SQL for one row per version `v` of rule sets `r`, before a condition on them. */
 const ruleSetVersions = (tx: ReadTx) => tx`
     select json_build_object('id', r.id, 'confirmed', r.confirmed, 'schoolId', coalesce(r.school_id, k.school_id), 'schoolClassId', r.school_class_id,
-      'childId', r.child_id, 'jurisdiction', r.jurisdiction,
+      'childId', r.child_id, 'copyOfId', r.copy_of_id, 'jurisdiction', r.jurisdiction,
       'adoptedBy', (select coalesce(json_agg(a.school_id), '[]') from rule_set_adoption a where a.rule_set_id = r.id), 'document', ${documentTree(tx)}) as tree
     from rule_set r join rule_set_version v on v.rule_set_id = r.id
     left join school_class k on k.id = r.school_class_id`;
@@ -81,7 +83,7 @@ export async function readSchoolPage(tx: ReadTx, first: number, afterName: strin
 
 /**
  * Every version of every rule set that can hold for these schools and children: the schools' own, their classes', adopted
- * jurisdiction sets and those that cover food from home in the school's jurisdiction, and the children's own.
+ * jurisdiction sets and those of the school's jurisdiction of which any version covers food from home, and the children's own.
  */
 export async function readRuleSets(
   tx: ReadTx,
@@ -92,7 +94,8 @@ export async function readRuleSets(
     ${ruleSetVersions(tx)}
     where r.school_id = any(${schoolIds as string[]}::uuid[]) or k.school_id = any(${schoolIds as string[]}::uuid[]) or r.child_id = any(${childIds as string[]}::uuid[])
       or r.id in (select a.rule_set_id from rule_set_adoption a where a.school_id = any(${schoolIds as string[]}::uuid[]))
-      or (v.covers_food_from_home and r.jurisdiction in (select s.jurisdiction from school s where s.id = any(${schoolIds as string[]}::uuid[])))
+      or (r.jurisdiction in (select s.jurisdiction from school s where s.id = any(${schoolIds as string[]}::uuid[]))
+        and exists (select from rule_set_version h where h.rule_set_id = r.id and h.covers_food_from_home))
     order by case r.layer when 'JURISDICTION' then 1 when 'SCHOOL' then 2 when 'CLASS' then 3 else 4 end, r.key, v.version`;
   return rows.map((row) => row.tree);
 }

@@ -218,6 +218,14 @@ export type Caution =
       readonly ruleSet: string;
       readonly rule: string;
     }
+  /** On a clinician's note: planned as if there were no such rule on these days of the child's boxes. */
+  | {
+      readonly kind: "RULE_RESTS";
+      readonly childId: string;
+      readonly dates: readonly string[];
+      readonly ruleSet: string;
+      readonly rule: string;
+    }
   /** So much of what is ready is in no box; after `lastDate` it is not safe, or no longer good. */
   | {
       readonly kind: "READY_UNUSED";

@@ -3,6 +3,7 @@ import type { App } from "../app/app.js";
 import type { ReadSession } from "../database/database.js";
 import { readOwnCatalogue, type OwnCatalogueRows } from "../database/own-catalogue.js";
 import { indexSeen } from "../app/own-rows.js";
+import type { RulesOfHome } from "../app/rule-origins.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import { readHousehold, readMe, type HouseholdRow, type SchoolRow } from "../database/household.js";
 import { readRuleSets, readSchools, type RuleSetRow } from "../database/school.js";
@@ -73,6 +74,8 @@ export interface Reads {
   me(): ReturnType<typeof readMe>;
   schools(ids: readonly string[]): Promise<SchoolRow[]>;
   ruleSets(schoolId: string): Promise<RuleSetRow[]>;
+  /** A household with every version of every rule set that may hold for its children; null when it is not the reader's. */
+  rulesOfHome(householdId: string): Promise<RulesOfHome | null>;
   /** After a write everything is read anew. */
   forget(): void;
 }
@@ -149,6 +152,14 @@ export function createReads(app: App, openSession: () => ReadSession): Reads {
         : once(`schools/${ids.join()}`, () => session().read((tx) => readSchools(tx, ids))),
     ruleSets: (schoolId) =>
       once(`rule-sets/${schoolId}`, () => session().read((tx) => readRuleSets(tx, [schoolId], []))),
+    rulesOfHome: (householdId) =>
+      once(`rules-of-home/${householdId}`, async () => {
+        const tree = await household(householdId);
+        if (!tree) return null;
+        const ids = (of: readonly { readonly id: string }[]) => of.map(({ id }) => id);
+        const rows = await session().read((tx) => readRuleSets(tx, ids(tree.schools), ids(tree.children)));
+        return { household: tree, rows };
+      }),
     forget() {
       kept.clear();
       known.clear();

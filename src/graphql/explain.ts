@@ -125,6 +125,18 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
         token: failure.token,
         expiresAt: failure.expiresAt,
       };
+    case "ExemptionRefused":
+      return {
+        __typename: failure.kind,
+        message: {
+          NAMES_ALLERGEN:
+            "No note lets a rule rest that keeps an allergen out: other children rely on it. Talk to the school.",
+          FAMILYS_OWN: "It is a rule of the family's own. Change it with keepOwnRules, or end it with dropOwnRules.",
+          DOES_NOT_HOLD: "No such rule holds for this child's boxes on those days.",
+        }[failure.reason],
+        reason: failure.reason,
+        says: failure.says,
+      };
     case "NotAppointed":
       return { __typename: failure.kind, message: "You are not appointed to administer this." };
     case "PersonNotFound":

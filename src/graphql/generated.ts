@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, AppointmentNode as AppointmentRow, AuditEntryNode as AuditEntryRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
+import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, AppointmentNode as AppointmentRow, AuditEntryNode as AuditEntryRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleFindingNode as RuleFindingRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { RuleSetRow as RuleSetRow } from '../database/school.js';
 import type { RuleImpact as RuleImpact } from '../app/count-rules.js';
@@ -13,6 +13,8 @@ import type { ProcessingClass as ProcessingClassRow } from '../domain/catalogue/
 import type { WeekRow as WeekRow, CertificateRow as PlanCertificateRow } from '../database/week.js';
 import type { SessionPlan as SessionTimingRow, ReadyUse as ReadyUseRow, ItemPlan as MendedItemRow, ItemPlan as ItemDifferenceRow } from '../domain/week.js';
 import type { Alternative as AlternativeRow } from '../domain/planner/alternatives.js';
+import type { RuleOrigin as RuleOriginRow } from '../app/rule-origins.js';
+import type { Compliance as ComplianceRow } from '../app/compliance.js';
 import type { MendingOffer as MendingOfferRow } from '../app/mend-week.js';
 import type { MissingFact as MissingFactRow } from '../domain/catalogue/what-is-missing.js';
 import type { DisruptionOffer as DisruptionOfferRow, DisruptionRef as DisruptionPayloadRow } from '../app/report-disruption.js';
@@ -308,6 +310,8 @@ export type BlockReason = {
   readonly dish?: Maybe<Dish>;
   readonly kind: BlockKind;
   readonly text: Scalars['String']['output'];
+  /** Where a rule of a school or the family blocks it. */
+  readonly whoSaysSo?: Maybe<RuleOrigin>;
 };
 
 /** What leaves the house with a child on a school day. */
@@ -318,6 +322,8 @@ export type Box = Node & {
   /** Everything for whoever packs it; null when the child's other home does. */
   readonly card?: Maybe<BoxCard>;
   readonly child: Child;
+  /** How it keeps them: what is asked of the box, and of the days that the same home packs with it. Both homes may ask. */
+  readonly compliance: Compliance;
   readonly date: Scalars['LocalDate']['output'];
   readonly id: Scalars['ID']['output'];
   readonly items: ReadonlyArray<BoxItem>;
@@ -356,6 +362,28 @@ export type BoxCard = {
   readonly parts: ReadonlyArray<BoxPart>;
 };
 
+export type BoxCheck = {
+  readonly __typename?: 'BoxCheck';
+  /** What the child avoids and finds in it, and what this check does not look at. */
+  readonly cautions: ReadonlyArray<Scalars['String']['output']>;
+  readonly compliance: Compliance;
+};
+
+/** Give dish or food. */
+export type BoxCheckItem = {
+  readonly breakKey: Scalars['String']['input'];
+  /** Key of a dish. */
+  readonly dish?: InputMaybe<Scalars['String']['input']>;
+  /** Key of a food that is put in as it is. */
+  readonly food?: InputMaybe<Scalars['String']['input']>;
+  /** How the food is served: WHOLE, SLICED_THIN and the like. */
+  readonly form: Scalars['String']['input'];
+  readonly grams: Scalars['Float']['input'];
+  readonly slot: Slot;
+};
+
+export type BoxCheckResult = BoxCheck | ChildNotFound | DishUnknown | HouseholdNotFound | InvalidInput | OutsideTerm;
+
 /** The box is packed or eaten; it does not move. */
 export type BoxClosed = UserError & {
   readonly __typename?: 'BoxClosed';
@@ -376,6 +404,8 @@ export type BoxDifference = {
 export type BoxItem = Node & {
   readonly __typename?: 'BoxItem';
   readonly allergens: ReadonlyArray<Scalars['String']['output']>;
+  /** Rules that ask for such an item: that there be some of it, or nothing else at its break. Empty when none does. */
+  readonly askedForBy: ReadonlyArray<RuleOrigin>;
   readonly breakKey: Scalars['String']['output'];
   /** Null when an ingredient's figure is missing. */
   readonly carbohydrateGrams?: Maybe<Scalars['Float']['output']>;
@@ -542,6 +572,8 @@ export type Caution = {
   readonly date?: Maybe<Scalars['LocalDate']['output']>;
   readonly kind: Scalars['String']['output'];
   readonly text: Scalars['String']['output'];
+  /** Of advice that is not kept and of a rule that rests; null otherwise. */
+  readonly whoSaysSo?: Maybe<RuleOrigin>;
 };
 
 export type ChangeSchoolClassInput = {
@@ -572,9 +604,13 @@ export type Child = Node & {
   /** Dish keys or food kinds. */
   readonly dislikes: ReadonlyArray<Scalars['String']['output']>;
   readonly enrolments: ReadonlyArray<Enrolment>;
+  /** Rules that rest for the child on a clinician's note. */
+  readonly exemptions: ReadonlyArray<Exemption>;
   readonly id: Scalars['ID']['output'];
   readonly minutesToEat: Scalars['Int']['output'];
   readonly name: Scalars['String']['output'];
+  /** The family's own rule sets, copies of what a school asks for and dropped ones among them. Both homes see them; no administrator does. */
+  readonly ownRules: ReadonlyArray<RuleSet>;
   /** Food or milk the school gives. Boxes are planned for the rest of the day's need. */
   readonly provisions: ReadonlyArray<SchoolProvision>;
   /** May a dish, or a food as it comes, stand in the box this household packs for that day; and if not, why not. Give one of the two keys. */
@@ -652,6 +688,8 @@ export type ClashMember = {
   /** Key of the session. */
   readonly session?: Maybe<Scalars['String']['output']>;
   readonly text: Scalars['String']['output'];
+  /** Of a RULE of a school or the family; null otherwise. */
+  readonly whoSaysSo?: Maybe<RuleOrigin>;
 };
 
 export type ClashProof =
@@ -698,6 +736,30 @@ export type CompartmentInput = {
   readonly ml: Scalars['Int']['input'];
 };
 
+/** Every rule that may bind the boxes, as the rules are today. Rules only: safety, holding and what a child avoids are looked at before a box is planned, and by Child.verdicts. */
+export type Compliance = {
+  readonly __typename?: 'Compliance';
+  /** Days judged together: a week's limits hold over these. */
+  readonly dates: ReadonlyArray<Scalars['LocalDate']['output']>;
+  /** By child, rule set and rule; those in one state when given. */
+  readonly rules: ReadonlyArray<RuleFinding>;
+  readonly totals: ComplianceTotals;
+};
+
+
+/** Every rule that may bind the boxes, as the rules are today. Rules only: safety, holding and what a child avoids are looked at before a box is planned, and by Child.verdicts. */
+export type ComplianceRulesArgs = {
+  state?: InputMaybe<RuleState>;
+};
+
+export type ComplianceTotals = {
+  readonly __typename?: 'ComplianceTotals';
+  readonly met: Scalars['Int']['output'];
+  readonly notApplicable: Scalars['Int']['output'];
+  readonly notKnown: Scalars['Int']['output'];
+  readonly notMet: Scalars['Int']['output'];
+};
+
 /** Nothing has changed yet. Send the same again with the token, and a new idempotency key, to go through with it. */
 export type ConfirmationNeeded = UserError & {
   readonly __typename?: 'ConfirmationNeeded';
@@ -714,6 +776,8 @@ export type Conflict = {
   readonly session?: Maybe<Scalars['String']['output']>;
   readonly text: Scalars['String']['output'];
   readonly wayOut: Scalars['String']['output'];
+  /** Where it is a rule of a school or the family; null otherwise. */
+  readonly whoSaysSo?: Maybe<RuleOrigin>;
 };
 
 export type CostPart = {
@@ -952,6 +1016,8 @@ export type DishNotOffered = UserError & {
   readonly rule?: Maybe<Scalars['String']['output']>;
   /** Where that is laid down. */
   readonly source: Scalars['String']['output'];
+  /** Of a RULE of a school or the family; null otherwise. */
+  readonly whoSaysSo?: Maybe<RuleOrigin>;
 };
 
 export type DishStep = {
@@ -1073,6 +1139,17 @@ export type DocumentRefused = UserError & {
   readonly warnings: ReadonlyArray<DocumentIssue>;
 };
 
+export type DropOwnRulesInput = {
+  /** First day on which it asks for nothing. */
+  readonly from: Scalars['LocalDate']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly ruleSetId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type DropOwnRulesResult = HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | OwnRulesPayload | RevisionPassed;
+
 export type EarlyFinishInput = {
   readonly childId: Scalars['ID']['input'];
   readonly date: Scalars['LocalDate']['input'];
@@ -1080,6 +1157,17 @@ export type EarlyFinishInput = {
   readonly endsAt: Scalars['LocalTime']['input'];
   readonly until?: InputMaybe<Scalars['LocalDate']['input']>;
 };
+
+export type EndExemptionInput = {
+  readonly exemptionId: Scalars['ID']['input'];
+  /** First day on which the rule holds again. */
+  readonly from: Scalars['LocalDate']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type EndExemptionResult = ExemptionPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
 
 export type EnergyMethod =
   /** Institute of Medicine 2002/2005. */
@@ -1136,9 +1224,54 @@ export type Exclusion = {
   readonly __typename?: 'Exclusion';
   /** ALLERGEN, MAY_CONTAIN, KEPT_OUT, DIET, CHOKING, HOLDING, FACILITY, RULE, OUT_OF, EQUIPMENT, NO_SESSION, MORNING_TOO_SHORT or VOLUME. */
   readonly kind: Scalars['String']['output'];
-  /** Who says so; null where it is the family's own list or the kitchen itself. */
+  /** Where that is laid down; null where it is the family's own list or the kitchen itself. */
   readonly source?: Maybe<Scalars['String']['output']>;
   readonly text: Scalars['String']['output'];
+  /** Of a RULE of a school or the family; null otherwise. */
+  readonly whoSaysSo?: Maybe<RuleOrigin>;
+};
+
+export type Exemption = {
+  readonly __typename?: 'Exemption';
+  readonly from: Scalars['LocalDate']['output'];
+  readonly id: Scalars['ID']['output'];
+  /** Null for the home that did not enter it. */
+  readonly note?: Maybe<ExemptionNote>;
+  /** The rule's key in its document. */
+  readonly rule: Scalars['String']['output'];
+  readonly ruleSet: RuleSet;
+  /** The rule's sentence; null where the newest version has no such rule. */
+  readonly says?: Maybe<Scalars['String']['output']>;
+  /** Last day. */
+  readonly until: Scalars['LocalDate']['output'];
+};
+
+export type ExemptionNote = {
+  readonly __typename?: 'ExemptionNote';
+  readonly clinician: Scalars['String']['output'];
+  readonly note: Scalars['String']['output'];
+};
+
+/** The school should know of it. */
+export type ExemptionPayload = {
+  readonly __typename?: 'ExemptionPayload';
+  readonly child: Child;
+  /** Null when it was taken back before it began. */
+  readonly exemption?: Maybe<Exemption>;
+  readonly household: Household;
+};
+
+export type ExemptionRefusal =
+  | 'DOES_NOT_HOLD'
+  | 'FAMILYS_OWN'
+  | 'NAMES_ALLERGEN';
+
+export type ExemptionRefused = UserError & {
+  readonly __typename?: 'ExemptionRefused';
+  readonly message: Scalars['String']['output'];
+  readonly reason: ExemptionRefusal;
+  /** The rule's sentence; null where there is no such rule. */
+  readonly says?: Maybe<Scalars['String']['output']>;
 };
 
 export type Facility =
@@ -1274,6 +1407,8 @@ export type Household = Node & {
   readonly ownFoods: ReadonlyArray<Food>;
   /** Goes up with every change of kitchen, children or stock. */
   readonly revision: Scalars['Int']['output'];
+  /** What the household should look at in its children's rules. */
+  readonly ruleNotices: ReadonlyArray<RuleNotice>;
   /** IANA name: Europe/London. */
   readonly timeZone: Scalars['String']['output'];
   readonly unitSystem: UnitSystem;
@@ -1350,6 +1485,19 @@ export type ItemHolding = {
   /** The organism that grows most; null when none of those looked for does. */
   readonly organism?: Maybe<Scalars['String']['output']>;
 };
+
+export type KeepOwnRulesInput = {
+  readonly childId: Scalars['ID']['input'];
+  /** A school of the child, where the document writes down what that school asks for: the rule set is then not confirmed. */
+  readonly copyOfSchoolId?: InputMaybe<Scalars['ID']['input']>;
+  /** JSON or YAML text in the format noonpail-rule-set/1, of layer CHILD. */
+  readonly document: Scalars['String']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type KeepOwnRulesResult = ChildNotFound | DocumentRefused | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | OwnRulesPayload | RevisionPassed | SchoolNotFound;
 
 /** The same idempotency key came before with another input. Nothing was changed. */
 export type KeyReused = UserError & {
@@ -1666,10 +1814,16 @@ export type Mutation = {
   readonly createHousehold: CreateHouseholdResult;
   /** End an appointment. Only for the jurisdiction's administrators; the last of them stays. */
   readonly dismiss: DismissResult;
+  /** Let a rule set of the family's own ask for nothing any more from a day on, as a new version. From either home. */
+  readonly dropOwnRules: DropOwnRulesResult;
+  /** Let the rule hold again from a day on. From either home. */
+  readonly endExemption: EndExemptionResult;
   /** Join a child to a class of a school from a day on. */
   readonly enrolChild: EnrolChildResult;
   /** Say a task is done. */
   readonly finishTask: FinishTaskResult;
+  /** Keep rules of the family's own for a child, or a copy of what a school asks for, as a new version. From either home. Boxes that no longer pass are blocked in both. */
+  readonly keepOwnRules: KeepOwnRulesResult;
   /** Put an iCalendar file in place of whatever came from a file before; terms and days set by hand stay and win. All or nothing. Only for the school's or jurisdiction's administrator. */
   readonly loadCalendar: LoadCalendarResult;
   /** Load a rule set document as a new version. Only for the school's or jurisdiction's administrator. A version that is loaded is never edited; a document that says what the newest version says loads nothing. */
@@ -1686,6 +1840,8 @@ export type Mutation = {
   readonly planWeekInBackground: PlanWeekInBackgroundResult;
   /** Record an allergy of a child or make it stricter, from either home, at once. Boxes that no longer pass are blocked in both. */
   readonly recordAllergy: RecordAllergyResult;
+  /** Let a rule of a school or jurisdiction rest for a child on a clinician's note, at most a year. Never one that keeps an allergen out, nor one of the family's own. */
+  readonly recordExemption: RecordExemptionResult;
   /** Record what a label says. Needed before a box may be marked packed for a child who avoids traces. */
   readonly recordLabel: RecordLabelResult;
   /** Add a school to the jurisdiction. Only for its administrators. */
@@ -1794,6 +1950,16 @@ export type MutationDismissArgs = {
 };
 
 
+export type MutationDropOwnRulesArgs = {
+  input: DropOwnRulesInput;
+};
+
+
+export type MutationEndExemptionArgs = {
+  input: EndExemptionInput;
+};
+
+
 export type MutationEnrolChildArgs = {
   input: EnrolChildInput;
 };
@@ -1801,6 +1967,11 @@ export type MutationEnrolChildArgs = {
 
 export type MutationFinishTaskArgs = {
   input: FinishTaskInput;
+};
+
+
+export type MutationKeepOwnRulesArgs = {
+  input: KeepOwnRulesInput;
 };
 
 
@@ -1841,6 +2012,11 @@ export type MutationPlanWeekInBackgroundArgs = {
 
 export type MutationRecordAllergyArgs = {
   input: RecordAllergyInput;
+};
+
+
+export type MutationRecordExemptionArgs = {
+  input: RecordExemptionInput;
 };
 
 
@@ -2237,6 +2413,15 @@ export type OwnPortionInput = {
   readonly stepPieces?: InputMaybe<Scalars['Float']['input']>;
 };
 
+export type OwnRulesPayload = {
+  readonly __typename?: 'OwnRulesPayload';
+  readonly child: Child;
+  readonly household: Household;
+  readonly ruleSet: RuleSet;
+  /** The newest version said the same already: nothing was kept. */
+  readonly unchanged: Scalars['Boolean']['output'];
+};
+
 export type PackingTime = {
   readonly __typename?: 'PackingTime';
   /** Which pair of hands, from 1. */
@@ -2456,6 +2641,8 @@ export type Query = {
   readonly __typename?: 'Query';
   /** Dishes that could take an item's place with the whole week still passing every rule, best first; found by replanning each. At most five. */
   readonly alternatives: ReadonlyArray<Alternative>;
+  /** How a box would keep the rules of school and family, without planning or storing it. It takes the place of that day's box in the week as it is planned. Only for members of the child's household. */
+  readonly boxCheck: BoxCheckResult;
   /** What loadCalendar would add, change and remove. Only for the school's or jurisdiction's administrator. */
   readonly calendarChange: CalendarChangeResult;
   /** By key; with householdId also one of that household's own list. */
@@ -2498,6 +2685,14 @@ export type Query = {
 
 export type QueryAlternativesArgs = {
   itemId: Scalars['ID']['input'];
+};
+
+
+export type QueryBoxCheckArgs = {
+  childId: Scalars['ID']['input'];
+  date: Scalars['LocalDate']['input'];
+  householdId: Scalars['ID']['input'];
+  items: ReadonlyArray<BoxCheckItem>;
 };
 
 
@@ -2625,6 +2820,24 @@ export type RecordAllergyInput = {
 };
 
 export type RecordAllergyResult = AllergyPayload | ChildNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
+
+export type RecordExemptionInput = {
+  readonly childId: Scalars['ID']['input'];
+  /** Who wrote the note. It stays with this home. */
+  readonly clinician: Scalars['String']['input'];
+  readonly from: Scalars['LocalDate']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly note: Scalars['String']['input'];
+  /** The rule's key in its document. */
+  readonly rule: Scalars['String']['input'];
+  readonly ruleSetId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  /** Last day, at most a year later. */
+  readonly until: Scalars['LocalDate']['input'];
+};
+
+export type RecordExemptionResult = ChildNotFound | ExemptionPayload | ExemptionRefused | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed;
 
 export type RecordLabelInput = {
   readonly contains: ReadonlyArray<Scalars['String']['input']>;
@@ -2815,6 +3028,37 @@ export type RuleCount = {
   readonly weeks?: Maybe<Scalars['Int']['output']>;
 };
 
+export type RuleFinding = {
+  readonly __typename?: 'RuleFinding';
+  /** Limits as they hold here: a short week's share of them. */
+  readonly atLeast?: Maybe<Scalars['Float']['output']>;
+  readonly atMost?: Maybe<Scalars['Float']['output']>;
+  readonly child: Child;
+  /** Null: over all the days. */
+  readonly date?: Maybe<Scalars['LocalDate']['output']>;
+  /** Foods whose figure is missing. */
+  readonly foods: ReadonlyArray<Food>;
+  /** What there is, in the unit; null where the rule has no figure or nothing was measured. */
+  readonly found?: Maybe<Scalars['Float']['output']>;
+  /** The item it is about; null: the whole box, or the days. */
+  readonly place?: Maybe<RuleFindingPlace>;
+  readonly state: RuleState;
+  readonly text: Scalars['String']['output'];
+  /** GRAMS, ML, CUPS, OZ_EQ, OZ_EQ_MYPLATE, KCAL, G, MG, UG, ITEMS, KINDS, DAYS, SHARE (of 1) or PERCENT_OF_ENERGY. */
+  readonly unit?: Maybe<Scalars['String']['output']>;
+  readonly whoSaysSo: RuleOrigin;
+};
+
+export type RuleFindingPlace = {
+  readonly __typename?: 'RuleFindingPlace';
+  readonly breakKey: Scalars['String']['output'];
+  /** Name of the dish or food; its key where the catalogue has it no more. */
+  readonly name: Scalars['String']['output'];
+  /** Counts items of the same slot in the break, from 0. */
+  readonly place: Scalars['Int']['output'];
+  readonly slot: Slot;
+};
+
 export type RuleLayer =
   | 'CHILD'
   | 'CLASS'
@@ -2827,14 +3071,59 @@ export type RuleLevel =
   /** A box that breaks it is never planned. */
   | 'FORBID';
 
+/** The school has loaded rules of its own, and the family still keeps a copy that it wrote down itself. */
+export type RuleNotice = {
+  readonly __typename?: 'RuleNotice';
+  readonly child: Child;
+  /** With differsFromSchool. */
+  readonly copy: RuleSet;
+  /** First day on which one of them holds. */
+  readonly from: Scalars['LocalDate']['output'];
+  /** What the school loaded, the newest version of each. */
+  readonly schoolRuleSets: ReadonlyArray<RuleSet>;
+  readonly text: Scalars['String']['output'];
+};
+
+/** A rule that was obeyed, by child, with the days on which it held. */
+export type RuleObeyed = {
+  readonly __typename?: 'RuleObeyed';
+  readonly child: Child;
+  /** Days of the plan's boxes, without those on which it rests. */
+  readonly dates: ReadonlyArray<Scalars['LocalDate']['output']>;
+  readonly whoSaysSo: RuleOrigin;
+};
+
+/** Who says so: a rule with the rule set and version it stands in, as they hold on the day in question. */
+export type RuleOrigin = {
+  readonly __typename?: 'RuleOrigin';
+  /** False: a family's copy that the school has not confirmed. */
+  readonly confirmed: Scalars['Boolean']['output'];
+  readonly jurisdiction?: Maybe<Scalars['String']['output']>;
+  readonly rule: Rule;
+  /** In the version that holds, with its layer, title and dates. */
+  readonly ruleSet: RuleSet;
+  /** A school's or jurisdiction's name, or: the family. */
+  readonly saidBy: Scalars['String']['output'];
+  /** The school that loaded it, or whose rules the family wrote down; null for a jurisdiction's and for a family's own. */
+  readonly school?: Maybe<School>;
+  /** Of a class's rules. */
+  readonly schoolClass?: Maybe<SchoolClass>;
+  /** All of it in a sentence. */
+  readonly text: Scalars['String']['output'];
+};
+
 export type RuleSet = Node & {
   readonly __typename?: 'RuleSet';
   /** Whom all its rules are for, in whole years on the day; null: everyone. */
   readonly ages?: Maybe<AgeSpan>;
   /** False: a family's own copy that the school has not confirmed. */
   readonly confirmed: Scalars['Boolean']['output'];
+  /** A family's copy only: the school whose rules it writes down. */
+  readonly copyOf?: Maybe<School>;
   /** False: a school has to take it over before it holds for boxes. */
   readonly coversFoodFromHome: Scalars['Boolean']['output'];
+  /** What the school asks for now that the copy does not say, and the other way round; null for other rule sets and while the school has loaded nothing. The copy stays in force beside the school's own until it is dropped: the strictest wins. */
+  readonly differsFromSchool?: Maybe<RuleSetDifference>;
   /** The newest version as it was loaded: JSON text in the format noonpail-rule-set/1. */
   readonly document: Scalars['String']['output'];
   readonly id: Scalars['ID']['output'];
@@ -2913,6 +3202,14 @@ export type RuleSetVersion = {
   readonly version: Scalars['Int']['output'];
   readonly withdrawn: Scalars['Boolean']['output'];
 };
+
+export type RuleState =
+  | 'MET'
+  /** It asks for nothing here; the text says why. */
+  | 'NOT_APPLICABLE'
+  /** A figure is missing, or it is about something that no list of dishes shows. */
+  | 'NOT_KNOWN'
+  | 'NOT_MET';
 
 export type SaveOwnDishInput = {
   readonly dish: OwnDishInput;
@@ -3558,6 +3855,8 @@ export type WeekPlan = Node & {
   readonly cautions: ReadonlyArray<Caution>;
   /** How good the week is for sure; null until it was worked out, some seconds after the plan, and where nothing works it out. */
   readonly certificate?: Maybe<PlanCertificate>;
+  /** How its boxes keep the rules of school and family, child by child. */
+  readonly compliance: Compliance;
   readonly createdAt: Scalars['DateTime']['output'];
   /** What this plan changed from an earlier or later one of the same week; null when it has none of that number. */
   readonly differenceFrom?: Maybe<WeekDifference>;
@@ -3569,6 +3868,8 @@ export type WeekPlan = Node & {
   readonly origin: PlanOrigin;
   /** Leftovers and frozen portions that go into boxes, the first to spoil first. What no box eats stands among the cautions. */
   readonly readyUses: ReadonlyArray<ReadyUse>;
+  /** Every rule of school and family that the plan was made under, in the versions of that day. */
+  readonly rulesObeyed: ReadonlyArray<RuleObeyed>;
   /** The timetable by session, in time order. */
   readonly sessions: ReadonlyArray<PrepSession>;
   /** What cooking together saves; null when it was not compared. */
@@ -3751,6 +4052,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( PersonNotFound & { __typename: 'PersonNotFound' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
   ;
+  BoxCheckResult:
+    | ( Omit<BoxCheck, 'compliance'> & { compliance: _RefType['Compliance'] } & { __typename: 'BoxCheck' } )
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( DishUnknown & { __typename: 'DishUnknown' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( OutsideTerm & { __typename: 'OutsideTerm' } )
+  ;
   CalendarChangeResult:
     | ( CalendarChangeRow & { __typename: 'CalendarChange' } )
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
@@ -3810,6 +4119,24 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( WeekInfeasibleRow & { __typename: 'WeekInfeasible' } )
   ;
+  DropOwnRulesResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( Omit<OwnRulesPayload, 'child' | 'household' | 'ruleSet'> & { child: _RefType['Child'], household: _RefType['Household'], ruleSet: _RefType['RuleSet'] } & { __typename: 'OwnRulesPayload' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
+  EndExemptionResult:
+    | ( Omit<ExemptionPayload, 'child' | 'exemption' | 'household'> & { child: _RefType['Child'], exemption?: Maybe<_RefType['Exemption']>, household: _RefType['Household'] } & { __typename: 'ExemptionPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
   EnrolChildResult:
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
     | ( Omit<EnrolChildPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'EnrolChildPayload' } )
@@ -3828,6 +4155,17 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
     | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
+  ;
+  KeepOwnRulesResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( DocumentRefused & { __typename: 'DocumentRefused' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( Omit<OwnRulesPayload, 'child' | 'household' | 'ruleSet'> & { child: _RefType['Child'], household: _RefType['Household'], ruleSet: _RefType['RuleSet'] } & { __typename: 'OwnRulesPayload' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
   ;
   LoadCalendarResult:
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
@@ -3901,7 +4239,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
   ;
   PriceOfDishResult:
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
-    | ( DishNotOffered & { __typename: 'DishNotOffered' } )
+    | ( DishNotOfferedRow & { __typename: 'DishNotOffered' } )
     | ( DishUnknown & { __typename: 'DishUnknown' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -3919,6 +4257,16 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
+  RecordExemptionResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( Omit<ExemptionPayload, 'child' | 'exemption' | 'household'> & { child: _RefType['Child'], exemption?: Maybe<_RefType['Exemption']>, household: _RefType['Household'] } & { __typename: 'ExemptionPayload' } )
+    | ( ExemptionRefused & { __typename: 'ExemptionRefused' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
   RecordLabelResult:
@@ -4198,9 +4546,10 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( BoxClosed & { __typename: 'BoxClosed' } )
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
     | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
-    | ( DishNotOffered & { __typename: 'DishNotOffered' } )
+    | ( DishNotOfferedRow & { __typename: 'DishNotOffered' } )
     | ( DishUnknown & { __typename: 'DishUnknown' } )
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
+    | ( ExemptionRefused & { __typename: 'ExemptionRefused' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -4259,6 +4608,9 @@ export type ResolversTypes = {
   Box: ResolverTypeWrapper<BoxRow>;
   BoxBlocked: ResolverTypeWrapper<BoxBlocked>;
   BoxCard: ResolverTypeWrapper<BoxCardRow>;
+  BoxCheck: ResolverTypeWrapper<Omit<BoxCheck, 'compliance'> & { compliance: ResolversTypes['Compliance'] }>;
+  BoxCheckItem: BoxCheckItem;
+  BoxCheckResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['BoxCheckResult']>;
   BoxClosed: ResolverTypeWrapper<BoxClosed>;
   BoxDifference: ResolverTypeWrapper<BoxDifferenceRow>;
   BoxItem: ResolverTypeWrapper<BoxItemRow>;
@@ -4290,6 +4642,8 @@ export type ResolversTypes = {
   ClassBreakInput: ClassBreakInput;
   ClimateRegion: ClimateRegion;
   CompartmentInput: CompartmentInput;
+  Compliance: ResolverTypeWrapper<ComplianceRow>;
+  ComplianceTotals: ResolverTypeWrapper<ComplianceTotals>;
   ConfirmationNeeded: ResolverTypeWrapper<ConfirmationNeeded>;
   Conflict: ResolverTypeWrapper<ConflictRow>;
   CostPart: ResolverTypeWrapper<CostPartRow>;
@@ -4313,7 +4667,7 @@ export type ResolversTypes = {
   DishBase: ResolverTypeWrapper<Omit<DishBase, 'base'> & { base: ResolversTypes['Base'] }>;
   DishConnection: ResolverTypeWrapper<Omit<DishConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversTypes['Dish']> }>;
   DishIngredient: ResolverTypeWrapper<DishIngredientRow>;
-  DishNotOffered: ResolverTypeWrapper<DishNotOffered>;
+  DishNotOffered: ResolverTypeWrapper<DishNotOfferedRow>;
   DishStep: ResolverTypeWrapper<DishStep>;
   DishUnknown: ResolverTypeWrapper<DishUnknown>;
   DismissInput: DismissInput;
@@ -4326,7 +4680,11 @@ export type ResolversTypes = {
   DisruptionPayload: ResolverTypeWrapper<DisruptionPayloadRow>;
   DocumentIssue: ResolverTypeWrapper<DocumentIssue>;
   DocumentRefused: ResolverTypeWrapper<DocumentRefused>;
+  DropOwnRulesInput: DropOwnRulesInput;
+  DropOwnRulesResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['DropOwnRulesResult']>;
   EarlyFinishInput: EarlyFinishInput;
+  EndExemptionInput: EndExemptionInput;
+  EndExemptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EndExemptionResult']>;
   EnergyMethod: EnergyMethod;
   EnrolChildInput: EnrolChildInput;
   EnrolChildPayload: ResolverTypeWrapper<Omit<EnrolChildPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
@@ -4335,7 +4693,12 @@ export type ResolversTypes = {
   Equipment: ResolverTypeWrapper<Equipment>;
   EquipmentInput: EquipmentInput;
   EstimatedCost: ResolverTypeWrapper<EstimatedCost>;
-  Exclusion: ResolverTypeWrapper<Exclusion>;
+  Exclusion: ResolverTypeWrapper<ExclusionRow>;
+  Exemption: ResolverTypeWrapper<ExemptionNodeRow>;
+  ExemptionNote: ResolverTypeWrapper<ExemptionNote>;
+  ExemptionPayload: ResolverTypeWrapper<Omit<ExemptionPayload, 'child' | 'exemption' | 'household'> & { child: ResolversTypes['Child'], exemption?: Maybe<ResolversTypes['Exemption']>, household: ResolversTypes['Household'] }>;
+  ExemptionRefusal: ExemptionRefusal;
+  ExemptionRefused: ResolverTypeWrapper<ExemptionRefused>;
   Facility: Facility;
   FieldChange: ResolverTypeWrapper<FieldChange>;
   FinishTaskInput: FinishTaskInput;
@@ -4355,6 +4718,8 @@ export type ResolversTypes = {
   InvalidInput: ResolverTypeWrapper<InvalidInput>;
   ItemDifference: ResolverTypeWrapper<ItemDifferenceRow>;
   ItemHolding: ResolverTypeWrapper<ItemHoldingRow>;
+  KeepOwnRulesInput: KeepOwnRulesInput;
+  KeepOwnRulesResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['KeepOwnRulesResult']>;
   KeyReused: ResolverTypeWrapper<KeyReused>;
   Kitchen: ResolverTypeWrapper<KitchenRow>;
   KitchenPayload: ResolverTypeWrapper<Omit<KitchenPayload, 'household'> & { household: ResolversTypes['Household'] }>;
@@ -4414,13 +4779,14 @@ export type ResolversTypes = {
   OwnLabelInput: OwnLabelInput;
   OwnPackInput: OwnPackInput;
   OwnPortionInput: OwnPortionInput;
+  OwnRulesPayload: ResolverTypeWrapper<Omit<OwnRulesPayload, 'child' | 'household' | 'ruleSet'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'], ruleSet: ResolversTypes['RuleSet'] }>;
   PackingTime: ResolverTypeWrapper<PackingTime>;
   PageInfo: ResolverTypeWrapper<PageInfo>;
   Person: ResolverTypeWrapper<PersonRow>;
   PersonNotFound: ResolverTypeWrapper<PersonNotFound>;
   PinItemInput: PinItemInput;
   PinItemResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PinItemResult']>;
-  PlaceVerdict: ResolverTypeWrapper<Omit<PlaceVerdict, 'labelsToRead'> & { labelsToRead: ReadonlyArray<ResolversTypes['Food']> }>;
+  PlaceVerdict: ResolverTypeWrapper<Omit<PlaceVerdict, 'exclusion' | 'labelsToRead'> & { exclusion?: Maybe<ResolversTypes['Exclusion']>, labelsToRead: ReadonlyArray<ResolversTypes['Food']> }>;
   PlanCertificate: ResolverTypeWrapper<PlanCertificateRow>;
   PlanOrigin: ResolverTypeWrapper<PlanOrigin>;
   PlanProgress: ResolverTypeWrapper<PlanProgress>;
@@ -4442,6 +4808,8 @@ export type ResolversTypes = {
   ReadyUse: ResolverTypeWrapper<ReadyUseRow>;
   RecordAllergyInput: RecordAllergyInput;
   RecordAllergyResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RecordAllergyResult']>;
+  RecordExemptionInput: RecordExemptionInput;
+  RecordExemptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RecordExemptionResult']>;
   RecordLabelInput: RecordLabelInput;
   RecordLabelResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RecordLabelResult']>;
   RegisterSchoolInput: RegisterSchoolInput;
@@ -4470,8 +4838,13 @@ export type ResolversTypes = {
   RuleChange: ResolverTypeWrapper<ChangedRule>;
   RuleChangeKind: RuleChangeKind;
   RuleCount: ResolverTypeWrapper<RuleCount>;
+  RuleFinding: ResolverTypeWrapper<RuleFindingRow>;
+  RuleFindingPlace: ResolverTypeWrapper<RuleFindingPlace>;
   RuleLayer: RuleLayer;
   RuleLevel: RuleLevel;
+  RuleNotice: ResolverTypeWrapper<RuleNoticeRow>;
+  RuleObeyed: ResolverTypeWrapper<RuleObeyedRow>;
+  RuleOrigin: ResolverTypeWrapper<RuleOriginRow>;
   RuleSet: ResolverTypeWrapper<RuleSetRow>;
   RuleSetCheck: ResolverTypeWrapper<CheckedDocument>;
   RuleSetCheckResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RuleSetCheckResult']>;
@@ -4479,6 +4852,7 @@ export type ResolversTypes = {
   RuleSetDifference: ResolverTypeWrapper<DocumentDifference>;
   RuleSetDocumentInput: RuleSetDocumentInput;
   RuleSetVersion: ResolverTypeWrapper<RuleSetVersionNode>;
+  RuleState: RuleState;
   SaveOwnDishInput: SaveOwnDishInput;
   SaveOwnDishPayload: ResolverTypeWrapper<Omit<SaveOwnDishPayload, 'dish' | 'household' | 'missing'> & { dish: ResolversTypes['Dish'], household: ResolversTypes['Household'], missing: ReadonlyArray<ResolversTypes['MissingFact']> }>;
   SaveOwnDishResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SaveOwnDishResult']>;
@@ -4607,6 +4981,9 @@ export type ResolversParentTypes = {
   Box: BoxRow;
   BoxBlocked: BoxBlocked;
   BoxCard: BoxCardRow;
+  BoxCheck: Omit<BoxCheck, 'compliance'> & { compliance: ResolversParentTypes['Compliance'] };
+  BoxCheckItem: BoxCheckItem;
+  BoxCheckResult: ResolversUnionTypes<ResolversParentTypes>['BoxCheckResult'];
   BoxClosed: BoxClosed;
   BoxDifference: BoxDifferenceRow;
   BoxItem: BoxItemRow;
@@ -4634,6 +5011,8 @@ export type ResolversParentTypes = {
   ClassBreak: BreakRow;
   ClassBreakInput: ClassBreakInput;
   CompartmentInput: CompartmentInput;
+  Compliance: ComplianceRow;
+  ComplianceTotals: ComplianceTotals;
   ConfirmationNeeded: ConfirmationNeeded;
   Conflict: ConflictRow;
   CostPart: CostPartRow;
@@ -4655,7 +5034,7 @@ export type ResolversParentTypes = {
   DishBase: Omit<DishBase, 'base'> & { base: ResolversParentTypes['Base'] };
   DishConnection: Omit<DishConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversParentTypes['Dish']> };
   DishIngredient: DishIngredientRow;
-  DishNotOffered: DishNotOffered;
+  DishNotOffered: DishNotOfferedRow;
   DishStep: DishStep;
   DishUnknown: DishUnknown;
   DismissInput: DismissInput;
@@ -4667,7 +5046,11 @@ export type ResolversParentTypes = {
   DisruptionPayload: DisruptionPayloadRow;
   DocumentIssue: DocumentIssue;
   DocumentRefused: DocumentRefused;
+  DropOwnRulesInput: DropOwnRulesInput;
+  DropOwnRulesResult: ResolversUnionTypes<ResolversParentTypes>['DropOwnRulesResult'];
   EarlyFinishInput: EarlyFinishInput;
+  EndExemptionInput: EndExemptionInput;
+  EndExemptionResult: ResolversUnionTypes<ResolversParentTypes>['EndExemptionResult'];
   EnrolChildInput: EnrolChildInput;
   EnrolChildPayload: Omit<EnrolChildPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
   EnrolChildResult: ResolversUnionTypes<ResolversParentTypes>['EnrolChildResult'];
@@ -4675,7 +5058,11 @@ export type ResolversParentTypes = {
   Equipment: Equipment;
   EquipmentInput: EquipmentInput;
   EstimatedCost: EstimatedCost;
-  Exclusion: Exclusion;
+  Exclusion: ExclusionRow;
+  Exemption: ExemptionNodeRow;
+  ExemptionNote: ExemptionNote;
+  ExemptionPayload: Omit<ExemptionPayload, 'child' | 'exemption' | 'household'> & { child: ResolversParentTypes['Child'], exemption?: Maybe<ResolversParentTypes['Exemption']>, household: ResolversParentTypes['Household'] };
+  ExemptionRefused: ExemptionRefused;
   FieldChange: FieldChange;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolversUnionTypes<ResolversParentTypes>['FinishTaskResult'];
@@ -4693,6 +5080,8 @@ export type ResolversParentTypes = {
   InvalidInput: InvalidInput;
   ItemDifference: ItemDifferenceRow;
   ItemHolding: ItemHoldingRow;
+  KeepOwnRulesInput: KeepOwnRulesInput;
+  KeepOwnRulesResult: ResolversUnionTypes<ResolversParentTypes>['KeepOwnRulesResult'];
   KeyReused: KeyReused;
   Kitchen: KitchenRow;
   KitchenPayload: Omit<KitchenPayload, 'household'> & { household: ResolversParentTypes['Household'] };
@@ -4748,13 +5137,14 @@ export type ResolversParentTypes = {
   OwnLabelInput: OwnLabelInput;
   OwnPackInput: OwnPackInput;
   OwnPortionInput: OwnPortionInput;
+  OwnRulesPayload: Omit<OwnRulesPayload, 'child' | 'household' | 'ruleSet'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'], ruleSet: ResolversParentTypes['RuleSet'] };
   PackingTime: PackingTime;
   PageInfo: PageInfo;
   Person: PersonRow;
   PersonNotFound: PersonNotFound;
   PinItemInput: PinItemInput;
   PinItemResult: ResolversUnionTypes<ResolversParentTypes>['PinItemResult'];
-  PlaceVerdict: Omit<PlaceVerdict, 'labelsToRead'> & { labelsToRead: ReadonlyArray<ResolversParentTypes['Food']> };
+  PlaceVerdict: Omit<PlaceVerdict, 'exclusion' | 'labelsToRead'> & { exclusion?: Maybe<ResolversParentTypes['Exclusion']>, labelsToRead: ReadonlyArray<ResolversParentTypes['Food']> };
   PlanCertificate: PlanCertificateRow;
   PlanOrigin: PlanOrigin;
   PlanProgress: PlanProgress;
@@ -4774,6 +5164,8 @@ export type ResolversParentTypes = {
   ReadyUse: ReadyUseRow;
   RecordAllergyInput: RecordAllergyInput;
   RecordAllergyResult: ResolversUnionTypes<ResolversParentTypes>['RecordAllergyResult'];
+  RecordExemptionInput: RecordExemptionInput;
+  RecordExemptionResult: ResolversUnionTypes<ResolversParentTypes>['RecordExemptionResult'];
   RecordLabelInput: RecordLabelInput;
   RecordLabelResult: ResolversUnionTypes<ResolversParentTypes>['RecordLabelResult'];
   RegisterSchoolInput: RegisterSchoolInput;
@@ -4799,6 +5191,11 @@ export type ResolversParentTypes = {
   Rule: RuleRow;
   RuleChange: ChangedRule;
   RuleCount: RuleCount;
+  RuleFinding: RuleFindingRow;
+  RuleFindingPlace: RuleFindingPlace;
+  RuleNotice: RuleNoticeRow;
+  RuleObeyed: RuleObeyedRow;
+  RuleOrigin: RuleOriginRow;
   RuleSet: RuleSetRow;
   RuleSetCheck: CheckedDocument;
   RuleSetCheckResult: ResolversUnionTypes<ResolversParentTypes>['RuleSetCheckResult'];
@@ -5026,12 +5423,14 @@ export type BlockReasonResolvers<ContextType = GraphqlContext, ParentType extend
   dish?: Resolver<Maybe<ResolversTypes['Dish']>, ParentType, ContextType>;
   kind?: Resolver<ResolversTypes['BlockKind'], ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
 };
 
 export type BoxResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Box'] = ResolversParentTypes['Box']> = {
   blockedBecause?: Resolver<ReadonlyArray<ResolversTypes['BlockReason']>, ParentType, ContextType>;
   card?: Resolver<Maybe<ResolversTypes['BoxCard']>, ParentType, ContextType>;
   child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  compliance?: Resolver<ResolversTypes['Compliance'], ParentType, ContextType>;
   date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   items?: Resolver<ReadonlyArray<ResolversTypes['BoxItem']>, ParentType, ContextType>;
@@ -5060,6 +5459,16 @@ export type BoxCardResolvers<ContextType = GraphqlContext, ParentType extends Re
   parts?: Resolver<ReadonlyArray<ResolversTypes['BoxPart']>, ParentType, ContextType>;
 };
 
+export type BoxCheckResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxCheck'] = ResolversParentTypes['BoxCheck']> = {
+  cautions?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  compliance?: Resolver<ResolversTypes['Compliance'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type BoxCheckResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxCheckResult'] = ResolversParentTypes['BoxCheckResult']> = {
+  __resolveType: TypeResolveFn<'BoxCheck' | 'ChildNotFound' | 'DishUnknown' | 'HouseholdNotFound' | 'InvalidInput' | 'OutsideTerm', ParentType, ContextType>;
+};
+
 export type BoxClosedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxClosed'] = ResolversParentTypes['BoxClosed']> = {
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   state?: Resolver<ResolversTypes['BoxState'], ParentType, ContextType>;
@@ -5075,6 +5484,7 @@ export type BoxDifferenceResolvers<ContextType = GraphqlContext, ParentType exte
 
 export type BoxItemResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxItem'] = ResolversParentTypes['BoxItem']> = {
   allergens?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  askedForBy?: Resolver<ReadonlyArray<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
   breakKey?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   carbohydrateGrams?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   cuts?: Resolver<ReadonlyArray<ResolversTypes['Cut']>, ParentType, ContextType>;
@@ -5184,6 +5594,7 @@ export type CautionResolvers<ContextType = GraphqlContext, ParentType extends Re
   date?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
 };
 
 export type ChangeSchoolClassResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ChangeSchoolClassResult'] = ResolversParentTypes['ChangeSchoolClassResult']> = {
@@ -5200,9 +5611,11 @@ export type ChildResolvers<ContextType = GraphqlContext, ParentType extends Reso
   diets?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   dislikes?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   enrolments?: Resolver<ReadonlyArray<ResolversTypes['Enrolment']>, ParentType, ContextType>;
+  exemptions?: Resolver<ReadonlyArray<ResolversTypes['Exemption']>, ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   minutesToEat?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  ownRules?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
   provisions?: Resolver<ReadonlyArray<ResolversTypes['SchoolProvision']>, ParentType, ContextType>;
   verdicts?: Resolver<ResolversTypes['VerdictsResult'], ParentType, ContextType, RequireFields<ChildVerdictsArgs, 'date'>>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
@@ -5236,6 +5649,7 @@ export type ClashMemberResolvers<ContextType = GraphqlContext, ParentType extend
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   session?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
 };
 
 export type ClassBreakResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ClassBreak'] = ResolversParentTypes['ClassBreak']> = {
@@ -5246,6 +5660,19 @@ export type ClassBreakResolvers<ContextType = GraphqlContext, ParentType extends
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   slots?: Resolver<ReadonlyArray<ResolversTypes['Slot']>, ParentType, ContextType>;
   startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+};
+
+export type ComplianceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Compliance'] = ResolversParentTypes['Compliance']> = {
+  dates?: Resolver<ReadonlyArray<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  rules?: Resolver<ReadonlyArray<ResolversTypes['RuleFinding']>, ParentType, ContextType, Partial<ComplianceRulesArgs>>;
+  totals?: Resolver<ResolversTypes['ComplianceTotals'], ParentType, ContextType>;
+};
+
+export type ComplianceTotalsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ComplianceTotals'] = ResolversParentTypes['ComplianceTotals']> = {
+  met?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  notApplicable?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  notKnown?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  notMet?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
 export type ConfirmationNeededResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ConfirmationNeeded'] = ResolversParentTypes['ConfirmationNeeded']> = {
@@ -5262,6 +5689,7 @@ export type ConflictResolvers<ContextType = GraphqlContext, ParentType extends R
   session?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   wayOut?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
 };
 
 export type CostPartResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CostPart'] = ResolversParentTypes['CostPart']> = {
@@ -5394,6 +5822,7 @@ export type DishNotOfferedResolvers<ContextType = GraphqlContext, ParentType ext
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   rule?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -5464,6 +5893,14 @@ export type DocumentRefusedResolvers<ContextType = GraphqlContext, ParentType ex
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type DropOwnRulesResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DropOwnRulesResult'] = ResolversParentTypes['DropOwnRulesResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'OwnRulesPayload' | 'RevisionPassed', ParentType, ContextType>;
+};
+
+export type EndExemptionResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EndExemptionResult'] = ResolversParentTypes['EndExemptionResult']> = {
+  __resolveType: TypeResolveFn<'ExemptionPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
+};
+
 export type EnrolChildPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EnrolChildPayload'] = ResolversParentTypes['EnrolChildPayload']> = {
   child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
   household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
@@ -5495,6 +5932,36 @@ export type ExclusionResolvers<ContextType = GraphqlContext, ParentType extends 
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   source?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
+};
+
+export type ExemptionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Exemption'] = ResolversParentTypes['Exemption']> = {
+  from?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  note?: Resolver<Maybe<ResolversTypes['ExemptionNote']>, ParentType, ContextType>;
+  rule?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  ruleSet?: Resolver<ResolversTypes['RuleSet'], ParentType, ContextType>;
+  says?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  until?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+};
+
+export type ExemptionNoteResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ExemptionNote'] = ResolversParentTypes['ExemptionNote']> = {
+  clinician?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  note?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type ExemptionPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ExemptionPayload'] = ResolversParentTypes['ExemptionPayload']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  exemption?: Resolver<Maybe<ResolversTypes['Exemption']>, ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type ExemptionRefusedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ExemptionRefused'] = ResolversParentTypes['ExemptionRefused']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  reason?: Resolver<ResolversTypes['ExemptionRefusal'], ParentType, ContextType>;
+  says?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type FieldChangeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['FieldChange'] = ResolversParentTypes['FieldChange']> = {
@@ -5567,6 +6034,7 @@ export type HouseholdResolvers<ContextType = GraphqlContext, ParentType extends 
   ownDishes?: Resolver<ReadonlyArray<ResolversTypes['Dish']>, ParentType, ContextType>;
   ownFoods?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
   revision?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  ruleNotices?: Resolver<ReadonlyArray<ResolversTypes['RuleNotice']>, ParentType, ContextType>;
   timeZone?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   unitSystem?: Resolver<ResolversTypes['UnitSystem'], ParentType, ContextType>;
   week?: Resolver<Maybe<ResolversTypes['Week']>, ParentType, ContextType, RequireFields<HouseholdWeekArgs, 'date'>>;
@@ -5610,6 +6078,10 @@ export type ItemHoldingResolvers<ContextType = GraphqlContext, ParentType extend
   minutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   mostCelsius?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   organism?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type KeepOwnRulesResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['KeepOwnRulesResult'] = ResolversParentTypes['KeepOwnRulesResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'DocumentRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'OwnRulesPayload' | 'RevisionPassed' | 'SchoolNotFound', ParentType, ContextType>;
 };
 
 export type KeyReusedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['KeyReused'] = ResolversParentTypes['KeyReused']> = {
@@ -5786,8 +6258,11 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   createChild?: Resolver<ResolversTypes['CreateChildResult'], ParentType, ContextType, RequireFields<MutationCreateChildArgs, 'input'>>;
   createHousehold?: Resolver<ResolversTypes['CreateHouseholdResult'], ParentType, ContextType, RequireFields<MutationCreateHouseholdArgs, 'input'>>;
   dismiss?: Resolver<ResolversTypes['DismissResult'], ParentType, ContextType, RequireFields<MutationDismissArgs, 'input'>>;
+  dropOwnRules?: Resolver<ResolversTypes['DropOwnRulesResult'], ParentType, ContextType, RequireFields<MutationDropOwnRulesArgs, 'input'>>;
+  endExemption?: Resolver<ResolversTypes['EndExemptionResult'], ParentType, ContextType, RequireFields<MutationEndExemptionArgs, 'input'>>;
   enrolChild?: Resolver<ResolversTypes['EnrolChildResult'], ParentType, ContextType, RequireFields<MutationEnrolChildArgs, 'input'>>;
   finishTask?: Resolver<ResolversTypes['FinishTaskResult'], ParentType, ContextType, RequireFields<MutationFinishTaskArgs, 'input'>>;
+  keepOwnRules?: Resolver<ResolversTypes['KeepOwnRulesResult'], ParentType, ContextType, RequireFields<MutationKeepOwnRulesArgs, 'input'>>;
   loadCalendar?: Resolver<ResolversTypes['LoadCalendarResult'], ParentType, ContextType, RequireFields<MutationLoadCalendarArgs, 'input'>>;
   loadRuleSet?: Resolver<ResolversTypes['LoadRuleSetResult'], ParentType, ContextType, RequireFields<MutationLoadRuleSetArgs, 'input'>>;
   markPacked?: Resolver<ResolversTypes['MarkPackedResult'], ParentType, ContextType, RequireFields<MutationMarkPackedArgs, 'input'>>;
@@ -5796,6 +6271,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   planWeek?: Resolver<ResolversTypes['PlanWeekResult'], ParentType, ContextType, RequireFields<MutationPlanWeekArgs, 'input'>>;
   planWeekInBackground?: Resolver<ResolversTypes['PlanWeekInBackgroundResult'], ParentType, ContextType, RequireFields<MutationPlanWeekInBackgroundArgs, 'input'>>;
   recordAllergy?: Resolver<ResolversTypes['RecordAllergyResult'], ParentType, ContextType, RequireFields<MutationRecordAllergyArgs, 'input'>>;
+  recordExemption?: Resolver<ResolversTypes['RecordExemptionResult'], ParentType, ContextType, RequireFields<MutationRecordExemptionArgs, 'input'>>;
   recordLabel?: Resolver<ResolversTypes['RecordLabelResult'], ParentType, ContextType, RequireFields<MutationRecordLabelArgs, 'input'>>;
   registerSchool?: Resolver<ResolversTypes['RegisterSchoolResult'], ParentType, ContextType, RequireFields<MutationRegisterSchoolArgs, 'input'>>;
   relaxHouseRule?: Resolver<ResolversTypes['RelaxHouseRuleResult'], ParentType, ContextType, RequireFields<MutationRelaxHouseRuleArgs, 'input'>>;
@@ -5903,6 +6379,14 @@ export type OutsideTermResolvers<ContextType = GraphqlContext, ParentType extend
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   nextSchoolDay?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
   weekStart?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type OwnRulesPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['OwnRulesPayload'] = ResolversParentTypes['OwnRulesPayload']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  ruleSet?: Resolver<ResolversTypes['RuleSet'], ParentType, ContextType>;
+  unchanged?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -6036,6 +6520,7 @@ export type ProcessingClassResolvers<ContextType = GraphqlContext, ParentType ex
 
 export type QueryResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
   alternatives?: Resolver<ReadonlyArray<ResolversTypes['Alternative']>, ParentType, ContextType, RequireFields<QueryAlternativesArgs, 'itemId'>>;
+  boxCheck?: Resolver<ResolversTypes['BoxCheckResult'], ParentType, ContextType, RequireFields<QueryBoxCheckArgs, 'childId' | 'date' | 'householdId' | 'items'>>;
   calendarChange?: Resolver<ResolversTypes['CalendarChangeResult'], ParentType, ContextType, RequireFields<QueryCalendarChangeArgs, 'calendar' | 'schoolId'>>;
   dish?: Resolver<Maybe<ResolversTypes['Dish']>, ParentType, ContextType, RequireFields<QueryDishArgs, 'key'>>;
   dishes?: Resolver<ResolversTypes['DishConnection'], ParentType, ContextType, RequireFields<QueryDishesArgs, 'first'>>;
@@ -6065,6 +6550,10 @@ export type ReadyUseResolvers<ContextType = GraphqlContext, ParentType extends R
 
 export type RecordAllergyResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RecordAllergyResult'] = ResolversParentTypes['RecordAllergyResult']> = {
   __resolveType: TypeResolveFn<'AllergyPayload' | 'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
+};
+
+export type RecordExemptionResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RecordExemptionResult'] = ResolversParentTypes['RecordExemptionResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'ExemptionPayload' | 'ExemptionRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
 
 export type RecordLabelResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RecordLabelResult'] = ResolversParentTypes['RecordLabelResult']> = {
@@ -6147,10 +6636,58 @@ export type RuleCountResolvers<ContextType = GraphqlContext, ParentType extends 
   weeks?: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
 };
 
+export type RuleFindingResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleFinding'] = ResolversParentTypes['RuleFinding']> = {
+  atLeast?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  atMost?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  date?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  foods?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  found?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  place?: Resolver<Maybe<ResolversTypes['RuleFindingPlace']>, ParentType, ContextType>;
+  state?: Resolver<ResolversTypes['RuleState'], ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  unit?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  whoSaysSo?: Resolver<ResolversTypes['RuleOrigin'], ParentType, ContextType>;
+};
+
+export type RuleFindingPlaceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleFindingPlace'] = ResolversParentTypes['RuleFindingPlace']> = {
+  breakKey?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  place?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  slot?: Resolver<ResolversTypes['Slot'], ParentType, ContextType>;
+};
+
+export type RuleNoticeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleNotice'] = ResolversParentTypes['RuleNotice']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  copy?: Resolver<ResolversTypes['RuleSet'], ParentType, ContextType>;
+  from?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  schoolRuleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type RuleObeyedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleObeyed'] = ResolversParentTypes['RuleObeyed']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  dates?: Resolver<ReadonlyArray<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  whoSaysSo?: Resolver<ResolversTypes['RuleOrigin'], ParentType, ContextType>;
+};
+
+export type RuleOriginResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleOrigin'] = ResolversParentTypes['RuleOrigin']> = {
+  confirmed?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  jurisdiction?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  rule?: Resolver<ResolversTypes['Rule'], ParentType, ContextType>;
+  ruleSet?: Resolver<ResolversTypes['RuleSet'], ParentType, ContextType>;
+  saidBy?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  school?: Resolver<Maybe<ResolversTypes['School']>, ParentType, ContextType>;
+  schoolClass?: Resolver<Maybe<ResolversTypes['SchoolClass']>, ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type RuleSetResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RuleSet'] = ResolversParentTypes['RuleSet']> = {
   ages?: Resolver<Maybe<ResolversTypes['AgeSpan']>, ParentType, ContextType>;
   confirmed?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  copyOf?: Resolver<Maybe<ResolversTypes['School']>, ParentType, ContextType>;
   coversFoodFromHome?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  differsFromSchool?: Resolver<Maybe<ResolversTypes['RuleSetDifference']>, ParentType, ContextType>;
   document?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   inForceFrom?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
@@ -6491,7 +7028,7 @@ export type UpperLevelResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type UserErrorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UserError'] = ResolversParentTypes['UserError']> = {
-  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
 };
 
 export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Verdicts'] = ResolversParentTypes['Verdicts']> = {
@@ -6558,6 +7095,7 @@ export type WeekPlanResolvers<ContextType = GraphqlContext, ParentType extends R
   boxes?: Resolver<ReadonlyArray<ResolversTypes['Box']>, ParentType, ContextType, Partial<WeekPlanBoxesArgs>>;
   cautions?: Resolver<ReadonlyArray<ResolversTypes['Caution']>, ParentType, ContextType>;
   certificate?: Resolver<Maybe<ResolversTypes['PlanCertificate']>, ParentType, ContextType>;
+  compliance?: Resolver<ResolversTypes['Compliance'], ParentType, ContextType>;
   createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   differenceFrom?: Resolver<Maybe<ResolversTypes['WeekDifference']>, ParentType, ContextType, RequireFields<WeekPlanDifferenceFromArgs, 'number'>>;
   estimatedCost?: Resolver<ResolversTypes['EstimatedCost'], ParentType, ContextType>;
@@ -6565,6 +7103,7 @@ export type WeekPlanResolvers<ContextType = GraphqlContext, ParentType extends R
   number?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   origin?: Resolver<ResolversTypes['PlanOrigin'], ParentType, ContextType>;
   readyUses?: Resolver<ReadonlyArray<ResolversTypes['ReadyUse']>, ParentType, ContextType>;
+  rulesObeyed?: Resolver<ReadonlyArray<ResolversTypes['RuleObeyed']>, ParentType, ContextType>;
   sessions?: Resolver<ReadonlyArray<ResolversTypes['PrepSession']>, ParentType, ContextType>;
   sharing?: Resolver<Maybe<ResolversTypes['SharingGain']>, ParentType, ContextType>;
   shopping?: Resolver<ReadonlyArray<ResolversTypes['ShoppingLine']>, ParentType, ContextType>;
@@ -6617,6 +7156,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Box?: BoxResolvers<ContextType>;
   BoxBlocked?: BoxBlockedResolvers<ContextType>;
   BoxCard?: BoxCardResolvers<ContextType>;
+  BoxCheck?: BoxCheckResolvers<ContextType>;
+  BoxCheckResult?: BoxCheckResultResolvers<ContextType>;
   BoxClosed?: BoxClosedResolvers<ContextType>;
   BoxDifference?: BoxDifferenceResolvers<ContextType>;
   BoxItem?: BoxItemResolvers<ContextType>;
@@ -6640,6 +7181,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Clash?: ClashResolvers<ContextType>;
   ClashMember?: ClashMemberResolvers<ContextType>;
   ClassBreak?: ClassBreakResolvers<ContextType>;
+  Compliance?: ComplianceResolvers<ContextType>;
+  ComplianceTotals?: ComplianceTotalsResolvers<ContextType>;
   ConfirmationNeeded?: ConfirmationNeededResolvers<ContextType>;
   Conflict?: ConflictResolvers<ContextType>;
   CostPart?: CostPartResolvers<ContextType>;
@@ -6667,12 +7210,18 @@ export type Resolvers<ContextType = GraphqlContext> = {
   DisruptionPayload?: DisruptionPayloadResolvers<ContextType>;
   DocumentIssue?: DocumentIssueResolvers<ContextType>;
   DocumentRefused?: DocumentRefusedResolvers<ContextType>;
+  DropOwnRulesResult?: DropOwnRulesResultResolvers<ContextType>;
+  EndExemptionResult?: EndExemptionResultResolvers<ContextType>;
   EnrolChildPayload?: EnrolChildPayloadResolvers<ContextType>;
   EnrolChildResult?: EnrolChildResultResolvers<ContextType>;
   Enrolment?: EnrolmentResolvers<ContextType>;
   Equipment?: EquipmentResolvers<ContextType>;
   EstimatedCost?: EstimatedCostResolvers<ContextType>;
   Exclusion?: ExclusionResolvers<ContextType>;
+  Exemption?: ExemptionResolvers<ContextType>;
+  ExemptionNote?: ExemptionNoteResolvers<ContextType>;
+  ExemptionPayload?: ExemptionPayloadResolvers<ContextType>;
+  ExemptionRefused?: ExemptionRefusedResolvers<ContextType>;
   FieldChange?: FieldChangeResolvers<ContextType>;
   FinishTaskResult?: FinishTaskResultResolvers<ContextType>;
   Food?: FoodResolvers<ContextType>;
@@ -6685,6 +7234,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   InvalidInput?: InvalidInputResolvers<ContextType>;
   ItemDifference?: ItemDifferenceResolvers<ContextType>;
   ItemHolding?: ItemHoldingResolvers<ContextType>;
+  KeepOwnRulesResult?: KeepOwnRulesResultResolvers<ContextType>;
   KeyReused?: KeyReusedResolvers<ContextType>;
   Kitchen?: KitchenResolvers<ContextType>;
   KitchenPayload?: KitchenPayloadResolvers<ContextType>;
@@ -6724,6 +7274,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   NutrientDerivation?: NutrientDerivationResolvers<ContextType>;
   NutrientPart?: NutrientPartResolvers<ContextType>;
   OutsideTerm?: OutsideTermResolvers<ContextType>;
+  OwnRulesPayload?: OwnRulesPayloadResolvers<ContextType>;
   PackingTime?: PackingTimeResolvers<ContextType>;
   PageInfo?: PageInfoResolvers<ContextType>;
   Person?: PersonResolvers<ContextType>;
@@ -6745,6 +7296,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Query?: QueryResolvers<ContextType>;
   ReadyUse?: ReadyUseResolvers<ContextType>;
   RecordAllergyResult?: RecordAllergyResultResolvers<ContextType>;
+  RecordExemptionResult?: RecordExemptionResultResolvers<ContextType>;
   RecordLabelResult?: RecordLabelResultResolvers<ContextType>;
   RegisterSchoolResult?: RegisterSchoolResultResolvers<ContextType>;
   RelaxHouseRuleResult?: RelaxHouseRuleResultResolvers<ContextType>;
@@ -6760,6 +7312,11 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Rule?: RuleResolvers<ContextType>;
   RuleChange?: RuleChangeResolvers<ContextType>;
   RuleCount?: RuleCountResolvers<ContextType>;
+  RuleFinding?: RuleFindingResolvers<ContextType>;
+  RuleFindingPlace?: RuleFindingPlaceResolvers<ContextType>;
+  RuleNotice?: RuleNoticeResolvers<ContextType>;
+  RuleObeyed?: RuleObeyedResolvers<ContextType>;
+  RuleOrigin?: RuleOriginResolvers<ContextType>;
   RuleSet?: RuleSetResolvers<ContextType>;
   RuleSetCheck?: RuleSetCheckResolvers<ContextType>;
   RuleSetCheckResult?: RuleSetCheckResultResolvers<ContextType>;

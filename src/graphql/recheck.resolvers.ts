@@ -5,7 +5,7 @@ import { mendingOffer, mendWeek } from "../app/mend-week.js";
 import { sayBlock } from "../app/say.js";
 import type { FailureOf } from "../app/failures.js";
 import { removeSchoolDay, setFacility, setSchoolDay, type SchoolChangeFailure } from "../app/school-days.js";
-import { readBoxesOfChild } from "../database/week.js";
+import { readBoxesOfChild, type BoxRow } from "../database/week.js";
 import type { Result } from "../domain/result.js";
 import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
@@ -14,6 +14,7 @@ import type { Resolvers } from "./generated.js";
 import { localId } from "./global-id.js";
 import { changedChild, childOf, freshHousehold } from "./household.resolvers.js";
 import type { NoticeOn } from "./notices.js";
+import { whoSaysSo } from "./who-says-so.js";
 import { namesFor, noticesAbout, weekPayload } from "./week.resolvers.js";
 
 type Mutations = "recordAllergy" | "removeAllergy" | "mendWeek" | "setFacility" | "setSchoolDay" | "removeSchoolDay";
@@ -33,6 +34,9 @@ export async function schoolPayload<F extends SchoolChangeFailure | FailureOf<"D
   if (!school) throw new Error("a school just changed cannot be read");
   return { __typename: "SchoolPayload" as const, school };
 }
+
+const blocksOf = ({ blocks, childId, date }: BoxRow, householdId: string) =>
+  blocks.map((row) => ({ row, childId, date, householdId }));
 
 async function allergyPayload(context: GraphqlContext, ref: { householdId: string; childId: string }) {
   const household = await freshHousehold(context, ref.householdId);
@@ -118,8 +122,7 @@ export const recheckResolvers: Pick<
     },
   },
   Box: {
-    blockedBecause: ({ row, householdId }) =>
-      row.blocks.map((block) => ({ row: block, childId: row.childId, householdId })),
+    blockedBecause: ({ row, householdId }) => blocksOf(row, householdId),
   },
   BlockReason: {
     kind: ({ row }) => row.note?.kind ?? row.kind,
@@ -131,12 +134,17 @@ export const recheckResolvers: Pick<
     allergen: ({ row }) => row.note?.allergen ?? row.allergen,
     text: async ({ row, childId, householdId }, _, context) =>
       sayBlock(row, childId, await namesFor(context, householdId, row)),
+    whoSaysSo({ row, childId, date, householdId }, _, context) {
+      const { ruleSet, rule, says } = row;
+      const named = ruleSet === null || rule === null ? null : { childId, dates: [date], ruleSet, rule, says };
+      return whoSaysSo(context, householdId, named);
+    },
   },
   BoxVerdict: {
     child: ({ row, householdId }, _, context) => childOf(context, householdId, row.childId),
     date: ({ row }) => row.date,
     state: ({ row }) => row.state,
-    reasons: ({ row, householdId }) => row.blocks.map((block) => ({ row: block, childId: row.childId, householdId })),
+    reasons: ({ row, householdId }) => blocksOf(row, householdId),
   },
   MendingOffer: {
     changedBoxes: ({ changedBoxes, householdId }) => changedBoxes.map((row) => ({ row, householdId })),

@@ -5,6 +5,7 @@ import {
   administratorTypes,
   appointmentsOfMe,
 } from "./administrator.resolvers.js";
+import { complianceOfBox, complianceOfPlan, complianceQueries, complianceTypes } from "./compliance.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import {
   differencesOfPlan,
@@ -13,6 +14,15 @@ import {
   disruptionsOfHousehold,
   disruptionTypes,
 } from "./disruption.resolvers.js";
+import {
+  askersOfItem,
+  copiesOfSchool,
+  familyRuleMutations,
+  familyRuleTypes,
+  noticesOfHousehold,
+  ownRulesOfChild,
+  rulesOfPlan,
+} from "./family-rules.resolvers.js";
 import { foodResolvers } from "./food.resolvers.js";
 import { householdResolvers } from "./household.resolvers.js";
 import { foodOnLabels, labelLawQueries } from "./label-law.resolvers.js";
@@ -33,6 +43,7 @@ const {
   Query: householdQueries,
   Mutation: householdMutations,
   Household: plainHousehold,
+  Child: plainChild,
   ...household
 } = householdResolvers;
 const { Query: nodeQueries, ...node } = nodeResolvers;
@@ -44,6 +55,7 @@ const {
   Box: boxOnBlocks,
   ...recheck
 } = recheckResolvers;
+const { RuleSet: plainRuleSet, ...ruleTypes } = ruleSetTypes;
 const { Query: schoolQueries, School: plainSchool, ...school } = schoolResolvers;
 const {
   Query: weekQueries,
@@ -63,7 +75,8 @@ export const resolvers: Resolvers = {
   ...food,
   Food: { ...plainFood, ...foodOnLabels },
   ...household,
-  Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold },
+  Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold, ...noticesOfHousehold },
+  Child: { ...plainChild, ...ownRulesOfChild },
   ...node,
   ...ownTypes,
   ...person,
@@ -72,19 +85,23 @@ export const resolvers: Resolvers = {
   School: { ...plainSchool, ...administratorsOfSchool },
   ...administratorTypes,
   ...calendarTypes,
-  ...ruleSetTypes,
+  ...ruleTypes,
+  RuleSet: { ...plainRuleSet, ...copiesOfSchool },
+  ...familyRuleTypes,
+  ...complianceTypes,
   ...week,
   ...recheck,
   ...whyTypes,
   ...timetableTypes,
   Task: { ...plainTask, ...latestOfTask },
   ...disruptionTypes,
-  Box: { ...plainBox, ...boxOnBlocks },
-  BoxItem: { ...plainItem, ...whyOfItems },
-  WeekPlan: { ...plainPlan, ...timetableOfPlan, ...differencesOfPlan },
+  Box: { ...plainBox, ...boxOnBlocks, ...complianceOfBox },
+  BoxItem: { ...plainItem, ...whyOfItems, ...askersOfItem },
+  WeekPlan: { ...plainPlan, ...timetableOfPlan, ...differencesOfPlan, ...rulesOfPlan, ...complianceOfPlan },
   Query: {
     ...administratorQueries,
     ...calendarQueries,
+    ...complianceQueries,
     ...disruptionQueries,
     ...foodQueries,
     ...householdQueries,
@@ -101,6 +118,7 @@ export const resolvers: Resolvers = {
     ...administratorMutations,
     ...calendarMutations,
     ...disruptionMutations,
+    ...familyRuleMutations,
     ...ownMutations,
     ...householdMutations,
     ...recheckMutations,

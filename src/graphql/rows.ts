@@ -1,6 +1,6 @@
 /** What resolvers are handed where a row alone does not know enough: mostly the household whose tree it hangs on. */
 import type { MendingOffer } from "../app/mend-week.js";
-import type { ChildRow, EnrolmentRow, HouseholdRow, PersonRow } from "../database/household.js";
+import type { ChildRow, EnrolmentRow, ExemptionRow, HouseholdRow, PersonRow } from "../database/household.js";
 import type {
   BatchRow,
   BlockRow,
@@ -20,6 +20,10 @@ import type { PricedDish } from "../domain/planner/price.js";
 import type { Requirement } from "../domain/planner/requirements.js";
 import type { Change, VerifiedWayOut } from "../domain/planner/ways-out.js";
 import type { BoxCard, BoxPart } from "../app/box-card.js";
+import type { RuleFinding } from "../app/compliance.js";
+import type { CatalogueIndex } from "../domain/catalogue/derive.js";
+import type { RuleNotice } from "../app/own-rules.js";
+import type { NamedRule, ObeyedRule } from "../app/rule-origins.js";
 import type { CalendarEntry } from "../domain/calendar/school-calendar.js";
 import type { DisruptionRow } from "../database/disruption.js";
 import type { AppointmentRow, AuditRow } from "../database/school.js";
@@ -102,6 +106,8 @@ export interface SpareDishNode {
 }
 export interface CautionNode {
   readonly row: Caution;
+  /** Days of the plan's boxes. */
+  readonly dates: readonly string[];
   readonly householdId: string;
 }
 export interface ConflictNode {
@@ -144,6 +150,7 @@ export interface NoWeekWithDishNode {
 export interface BlockNode {
   readonly row: BlockRow;
   readonly childId: string;
+  readonly date: string;
   readonly householdId: string;
 }
 export interface BoxVerdictNode {
@@ -207,6 +214,40 @@ export interface CalendarEntryNode {
   readonly schoolId: string;
 }
 
+/** What shuts a dish out of a place, and the rule if it is one. */
+export interface ShutOutNode {
+  readonly kind: string;
+  readonly text: string;
+  readonly source: string | null;
+  readonly named: NamedRule | null;
+  readonly householdId: string;
+}
+export interface DishNotOfferedNode {
+  readonly message: string;
+  readonly kind: string;
+  readonly rule: string | null;
+  readonly source: string;
+  readonly named: NamedRule | null;
+  readonly householdId: string;
+}
+export interface RuleObeyedNode {
+  readonly row: ObeyedRule;
+  readonly householdId: string;
+}
+export interface RuleNoticeNode {
+  readonly row: RuleNotice;
+  readonly householdId: string;
+}
+export interface RuleFindingNode {
+  readonly row: RuleFinding;
+  /** Names what stands at the place. */
+  readonly index: CatalogueIndex;
+  readonly householdId: string;
+}
+export interface ExemptionNode {
+  readonly row: ExemptionRow;
+  readonly householdId: string;
+}
 /** A version of a rule set beside the one it took over from; null for the first. */
 export interface RuleSetVersionNode {
   readonly document: RuleSetDocument;

@@ -36,6 +36,7 @@ import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
 import { childOf, childrenOf } from "./household.resolvers.js";
 import { mapped, type NoticeOn, type Topic } from "./notices.js";
+import { whoSaysSo } from "./who-says-so.js";
 
 const holdingModelOf = (app: App) => app.reference.holding.model;
 
@@ -246,7 +247,10 @@ export const weekResolvers: Pick<Resolvers, Types> & {
       currency: (await householdOf(reads, householdId)).currency,
     }),
     readyUses: ({ row }) => row.readyUses,
-    cautions: ({ row, householdId }) => row.cautions.map((caution) => ({ row: caution, householdId })),
+    cautions: ({ row, householdId }) => {
+      const dates = [...new Set(row.boxes.map(({ date }) => date))];
+      return row.cautions.map((caution) => ({ row: caution, dates, householdId }));
+    },
     wishes: ({ row }) => ({ ...row.wishes, objectivePoints: Math.round(row.wishes.objectivePoints) }),
     sharing: ({ row }) =>
       row.comparison && {
@@ -427,6 +431,11 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     child: ({ row, householdId }, _, context) => ("childId" in row ? childOf(context, householdId, row.childId) : null),
     date: ({ row }) => ("date" in row ? row.date : null),
     text: async ({ row, householdId }, _, context) => sayCaution(row, await namesFor(context, householdId, row)),
+    whoSaysSo({ row, dates, householdId }, _, context) {
+      if (row.kind === "RULE_RESTS") return whoSaysSo(context, householdId, row);
+      if (row.kind !== "ADVICE_NOT_MET") return null;
+      return whoSaysSo(context, householdId, { ...row, dates: row.date === null ? dates : [row.date] });
+    },
   },
   Conflict: {
     kind: ({ row }) => row.kind,
@@ -436,6 +445,11 @@ export const weekResolvers: Pick<Resolvers, Types> & {
     session: ({ row }) => row.session,
     text: async ({ row, householdId }, _, context) => sayConflict(row, await namesFor(context, householdId, row)),
     wayOut: ({ row }) => row.wayOut.map(sayWayOut).join(" "),
+    whoSaysSo({ row: { childId, date, facts }, householdId }, _, context) {
+      const { ruleSet, rule } = facts;
+      if (childId === null || typeof ruleSet !== "string" || typeof rule !== "string") return null;
+      return whoSaysSo(context, householdId, { childId, dates: date === null ? [] : [date], ruleSet, rule });
+    },
   },
   Alternative: {
     dish: ({ dish }, _, context) => dishOf(context, dish),

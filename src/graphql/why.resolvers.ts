@@ -10,7 +10,9 @@ import { dishOf } from "./food.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import { localId } from "./global-id.js";
 import { childOf } from "./household.resolvers.js";
+import { ruleOf } from "./verdicts.js";
 import { namesFor } from "./week.resolvers.js";
+import { whoSaysSo } from "./who-says-so.js";
 
 /** One search for both fields of a refusal. */
 const explanations = new WeakMap<WeekBrief, Promise<InfeasibleWeek>>();
@@ -47,7 +49,15 @@ export const whyQueries: Pick<NonNullable<Resolvers["Query"]>, "priceOfDish"> = 
         return { __typename: "PricedAlternative", row: found.priced, householdId: home };
       case "NOT_OFFERED": {
         const { text, source } = sayNotOffered(found.why, await namesFor(context, home, found.why));
-        return { __typename: "DishNotOffered", message: text, kind: found.why.kind, rule: found.rule, source };
+        return {
+          __typename: "DishNotOffered",
+          message: text,
+          kind: found.why.kind,
+          rule: found.rule,
+          source,
+          named: ruleOf(found.why, ids.childId ?? "", about.date),
+          householdId: home,
+        };
       }
       case "NO_WEEK":
         return {
@@ -61,7 +71,15 @@ export const whyQueries: Pick<NonNullable<Resolvers["Query"]>, "priceOfDish"> = 
 
 export const whyTypes: Pick<
   Resolvers,
-  "WeekInfeasible" | "Clash" | "ClashMember" | "WayOut" | "WayOutChange" | "PricedAlternative" | "PriceOfChange"
+  | "WeekInfeasible"
+  | "Clash"
+  | "ClashMember"
+  | "DishNotOffered"
+  | "Exclusion"
+  | "WayOut"
+  | "WayOutChange"
+  | "PricedAlternative"
+  | "PriceOfChange"
 > = {
   WeekInfeasible: {
     async clash(node, _, context) {
@@ -87,6 +105,18 @@ export const whyTypes: Pick<
     fixed: ({ row }) => isFixed(row),
     text: async ({ row, householdId, ruleSets }, _, context) =>
       sayRequirement(row, ruleSets, await namesFor(context, householdId, row)),
+    whoSaysSo: ({ row, householdId }, _, context) =>
+      whoSaysSo(
+        context,
+        householdId,
+        row.kind === "RULE" ? { ...row, dates: row.date === null ? [] : [row.date] } : null,
+      ),
+  },
+  DishNotOffered: {
+    whoSaysSo: ({ named, householdId }, _, context) => whoSaysSo(context, householdId, named),
+  },
+  Exclusion: {
+    whoSaysSo: ({ named, householdId }, _, context) => whoSaysSo(context, householdId, named),
   },
   WayOut: {
     changes: ({ row, householdId }) => row.changes.map((change) => ({ row: change, householdId })),

@@ -66,6 +66,7 @@ const child = (change: Partial<ChildRow> = {}): ChildRow => ({
   dislikes: [],
   appetite: 1,
   provisions: [],
+  exemptions: [],
   activity: "LOW_ACTIVE",
   minutesToEat: 20,
   revision: 1,
@@ -192,6 +193,7 @@ const ruleSet = (change: Partial<RuleSetRow> = {}): RuleSetRow => ({
   schoolId: "school",
   schoolClassId: null,
   childId: null,
+  copyOfId: null,
   adoptedBy: [],
   jurisdiction: null,
   document: document(),
@@ -456,6 +458,58 @@ describe("what a day at school asks for", () => {
       "england-adopted",
     ]);
     expect(ruleSets.every((set) => set.coversFoodFromHome)).toBe(true);
+  });
+
+  it("is bound by no document about the school's own meals, nor by one that only another school took over", () => {
+    const meals = document({ coversFoodFromHome: false });
+    const { children, ruleSets } = brief({
+      ruleSets: [
+        ruleSet({ id: "1", document: { ...meals, key: "school-meals" } }),
+        ruleSet({ id: "2", schoolId: null, schoolClassId: "owls", document: { ...meals, key: "class-meals" } }),
+        ruleSet({
+          id: "3",
+          schoolId: null,
+          jurisdiction: "England",
+          adoptedBy: ["another"],
+          document: { ...meals, key: "adopted-elsewhere" },
+        }),
+        ruleSet({ id: "4", schoolId: null, childId: "ari", document: { ...meals, key: "own" } }),
+        // A newer version that no longer speaks of boxes takes the place of one that did.
+        ruleSet({ id: "5", document: document({ key: "was-about-boxes" }) }),
+        ruleSet({ id: "5", document: { ...meals, key: "was-about-boxes", version: 2, inForceFrom: wednesday } }),
+      ],
+    });
+    const keysOn = (at: number) => children[0]!.days[at]!.ruleSets.map((set) => ruleSets[set]!.key);
+    expect(keysOn(0)).toEqual(["own", "was-about-boxes"]);
+    expect(keysOn(2)).toEqual(["own"]);
+  });
+
+  it("lets a rule rest on the days of a clinician's note, by the rule set it stands in", () => {
+    const note = { id: "x", ruleSetId: "2", rule: "no-crisps", from: tuesday, until: wednesday, note: null };
+    const exemptions = [note, { ...note, id: "y", ruleSetId: "gone" }, { ...note, id: "z", rule: "no-nuts" }];
+    const rule = {
+      id: "no-crisps",
+      kind: "EXCLUDE",
+      says: "No crisps.",
+      level: "FORBID",
+      source: "own rule of this test",
+      shortWeek: "PRORATE",
+      matches: { anyOf: [{ kinds: ["crisps"] }] },
+    } as const;
+    // The school has made it a rule about an allergen since the note was recorded: it holds.
+    const nuts = { ...rule, id: "no-nuts", matches: { anyOf: [{ allergens: ["TREE_NUTS" as const] }] } };
+    const rules = [rule, nuts].map((row) => structuredClone(row)) as RuleSetDocument["rules"];
+    const { children, ruleSets } = brief({
+      household: household({ children: [child({ exemptions })] }),
+      ruleSets: [
+        ruleSet({ id: "1", document: document({ key: "one", rules }) }),
+        ruleSet({ id: "2", document: document({ key: "two", rules }) }),
+      ],
+    });
+    const rests = children[0]!.days.map(({ exempt }) =>
+      exempt?.map((row) => `${ruleSets[row.ruleSet]!.key}/${row.rule}`),
+    );
+    expect(rests).toEqual([undefined, ["two/no-crisps"], ["two/no-crisps"], undefined, undefined]);
   });
 });
 

@@ -1,6 +1,7 @@
 /** Every mutation with an input that succeeds, so that one test can ask the same of all of them. */
 import type { RoleCode } from "../../src/database/household.js";
 import { ownKey } from "../../src/app/own-catalogue.js";
+import { globalId } from "../../src/graphql/global-id.js";
 import { calendar, event } from "../support/calendar-file.js";
 import { classId, localOf, schoolId, type Household, type ServedApp, type WeekSeen } from "../support/served-app.js";
 import { DAY } from "./documents.js";
@@ -177,6 +178,102 @@ const ownMutations: readonly Mutation[] = [
     input: (home) => ({ key: ownKey(ownFood.name, localOf(home.id)) }),
   },
 ];
+const ownRule = {
+  id: "no-kiwi",
+  kind: "EXCLUDE",
+  says: "No kiwi on a Friday.",
+  level: "FORBID",
+  source: "the family's own",
+  weekdays: ["FRIDAY"],
+  matches: { anyOf: [{ kinds: ["kiwi"] }] },
+};
+const ownRules = (version: number) =>
+  JSON.stringify({
+    format: "noonpail-rule-set/1",
+    key: "no-kiwi-on-fridays",
+    title: "No kiwi on Fridays",
+    layer: "CHILD",
+    coversFoodFromHome: true,
+    language: "en",
+    version,
+    inForceFrom: "2027-02-01",
+    rules: [ownRule],
+  });
+interface RulesSeen {
+  readonly ownRules: readonly { readonly id: string; readonly version: number; readonly withdrawn: boolean }[];
+  readonly exemptions: readonly { readonly id: string }[];
+}
+const KEEP = `mutation Keep($input: KeepOwnRulesInput!) { keepOwnRules(input: $input) { __typename
+  ... on OwnRulesPayload { child { ownRules { id version withdrawn } exemptions { id } } } } }`;
+const RECORD_NOTE = `mutation Record($input: RecordExemptionInput!) { recordExemption(input: $input) { __typename
+  ... on ExemptionPayload { child { ownRules { id version withdrawn } exemptions { id } } } } }`;
+const RULES_SEEN =
+  "query Rules($id: ID!) { node(id: $id) { ... on Child { ownRules { id version withdrawn } exemptions { id } } } }";
+const pastry = (day: number) => ({
+  ruleSetId: globalId("RuleSet", "d0e00000-0000-4000-8000-000000000403"),
+  rule: "pastry",
+  from: `2027-02-${day}`,
+  until: "2027-06-30",
+  clinician: "A. Dietitian",
+  note: "Extra energy in small portions until the summer.",
+});
+/** Kept before it is dropped, recorded before it is ended: what is not there yet is arranged. */
+const familyMutations: readonly Mutation[] = [
+  {
+    field: "keepOwnRules",
+    needs: "COORDINATOR",
+    ...householdGone,
+    async input(home) {
+      const { ownRules: own } = await home.ask<RulesSeen>(RULES_SEEN, home.children[0]!);
+      return { childId: home.children[0], document: ownRules((own[0]?.version ?? 0) + 1) };
+    },
+    other: { document: ownRules(99) },
+  },
+  {
+    field: "dropOwnRules",
+    needs: "COORDINATOR",
+    ...householdGone,
+    async input(home) {
+      let [own] = (await home.ask<RulesSeen>(RULES_SEEN, home.children[0]!)).ownRules;
+      if (!own || own.withdrawn) {
+        const document = ownRules((own?.version ?? 0) + 1);
+        const { child } = (await home.change(KEEP, { childId: home.children[0], document })) as unknown as {
+          child: RulesSeen;
+        };
+        own = child.ownRules[0]!;
+      }
+      return { ruleSetId: own.id, from: "2027-03-01", seenRevision: await home.revision() };
+    },
+    other: { from: "2027-03-02" },
+  },
+  {
+    field: "recordExemption",
+    needs: "COORDINATOR",
+    ...householdGone,
+    async input(home) {
+      const { exemptions } = await home.ask<RulesSeen>(RULES_SEEN, home.children[0]!);
+      return { childId: home.children[0], ...pastry(10 + exemptions.length) };
+    },
+    other: { rule: "fried-or-coated" },
+  },
+  {
+    field: "endExemption",
+    needs: "COORDINATOR",
+    ...householdGone,
+    async input(home) {
+      let [found] = (await home.ask<RulesSeen>(RULES_SEEN, home.children[0]!)).exemptions;
+      if (!found) {
+        const { child } = (await home.change(RECORD_NOTE, { childId: home.children[0], ...pastry(20) })) as unknown as {
+          child: RulesSeen;
+        };
+        found = child.exemptions[0]!;
+      }
+      return { exemptionId: found.id, from: "2027-03-01", seenRevision: await home.revision() };
+    },
+    other: { from: "2027-03-02" },
+  },
+];
+
 /** The first of the two steps that taking an allergy back needs, once for each home. */
 const firstSteps = new Map<string, string>();
 async function removal(home: Household): Promise<Record<string, unknown>> {
@@ -268,6 +365,7 @@ export const kitchenMutations: readonly Mutation[] = [
     other: { entries: [] },
   },
   ...ownMutations,
+  ...familyMutations,
 ];
 
 /** Needs a queue beside the server to succeed: tests/jobs/queue.test.ts sends it twice, here it is refused. */

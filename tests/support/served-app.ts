@@ -325,6 +325,8 @@ export interface Household {
   revision(): Promise<number>;
   /** Null when nothing has been planned for it. */
   week(date: string): Promise<WeekSeen | null>;
+  /** What a query of one node, by `$id`, answers its coordinator. */
+  ask<T>(query: string, id: string): Promise<T>;
   /** Sends a change of the household with its current revision. */
   change(mutation: string, input: Record<string, unknown>, person?: string): Promise<Said>;
   plan(date: string, input?: Record<string, unknown>): Promise<Said>;
@@ -393,6 +395,9 @@ function planHousehold(served: ServedApp): HouseholdPlan {
         },
         async week(date: string) {
           return (await served.ask<{ week: WeekSeen | null }>(coordinator, WEEK, { id, date })).week;
+        },
+        async ask<T>(query: string, id: string) {
+          return (await served.ask<{ node: T }>(coordinator, query, { id })).node;
         },
         async change(mutation: string, input: Record<string, unknown>, person = coordinator) {
           return served.send(person, mutation, { householdId: id, seenRevision: await home.revision(), ...input });

@@ -3,7 +3,7 @@ import type { Fault } from "./fault.js";
 import { place } from "./week-read.js";
 import type { WeekRead } from "./week-read.js";
 
-/** Everything a person has to be told travels with the plan: labels, cuts, cold, flask, reheating, leftovers no box eats, and the four general ones. */
+/** Everything a person has to be told travels with the plan: labels, cuts, cold, flask, reheating, rules that rest, leftovers no box eats, and the four general ones. */
 export function checkCautions(week: WeekRead): Fault[] {
   const { cautions } = week.draft;
   const faults: Fault[] = [];
@@ -57,6 +57,20 @@ export function checkCautions(week: WeekRead): Fault[] {
       faults.push({ kind: "CAUTION_MISSING", caution: warm, ...at });
     }
   }
+  for (const { id: childId, days } of week.brief.children)
+    for (const { date, exempt = [] } of days)
+      for (const { ruleSet: at, rule } of exempt) {
+        const ruleSet = week.brief.ruleSets[at]?.key ?? "";
+        const told = cautions.some(
+          (row) =>
+            row.kind === "RULE_RESTS" &&
+            row.childId === childId &&
+            row.ruleSet === ruleSet &&
+            row.rule === rule &&
+            row.dates.includes(date),
+        );
+        if (!told) faults.push({ kind: "CAUTION_MISSING", caution: "RULE_RESTS", childId, date, ruleSet, rule });
+      }
   for (const ready of week.brief.ready) {
     const used = week.draft.readyUses
       .filter((use) => use.readyId === ready.id)

@@ -226,7 +226,7 @@ export function findCandidates(brief: WeekBrief, index: CatalogueIndex, shouldSt
 /**
  * The labels on record, carried over to what is made of the labelled food: the label of dry lentils speaks for cooked ones.
  */
-export function labelsThroughPurchase(brief: WeekBrief): readonly LabelBrief[] {
+export function labelsThroughPurchase(brief: Pick<WeekBrief, "labels" | "catalogue">): readonly LabelBrief[] {
   const made = brief.catalogue.foods.flatMap((food) =>
     food.boughtAs === null
       ? []

@@ -439,6 +439,7 @@ function listCautions(
     const kept = row !== undefined && row.passiveMinutes > 0 && heatedKinds.has(row.kind);
     if (!made && kept) cautions.push({ kind: "COOL_QUICKLY", session, base });
   }
+  for (const child of brief.children) cautions.push(...resting(brief, child));
   const unmet = new Set<string>();
   const advise = (childId: string, date: string | null, ruleSet: string, rule: string): void => {
     const key = [childId, date ?? "", ruleSet, rule].join("/");
@@ -460,6 +461,20 @@ function listCautions(
   for (const [, { food, nutrient }] of [...missing].sort(([a], [b]) => (a < b ? -1 : 1)))
     cautions.push({ kind: "FIGURE_MISSING", food, nutrient });
   return cautions;
+}
+
+/** The rules that rest for a child, each with the days on which it does. */
+function resting({ ruleSets }: SolvedWeek["brief"], child: ChildBrief): Caution[] {
+  const found = new Map<string, { readonly ruleSet: string; readonly rule: string; readonly dates: string[] }>();
+  for (const { date, exempt = [] } of child.days)
+    for (const { ruleSet: at, rule } of exempt) {
+      const ruleSet = ruleSets[at]?.key ?? "";
+      const key = `${ruleSet}/${rule}`;
+      const before = found.get(key);
+      if (before) before.dates.push(date);
+      else found.set(key, { ruleSet, rule, dates: [date] });
+    }
+  return [...found.values()].map((row) => ({ kind: "RULE_RESTS", childId: child.id, ...row }));
 }
 
 function totalWishes(

@@ -1,6 +1,6 @@
 /** May one dish or one food stand in one child's box on one day, and if not, what shuts it out there. */
 import type { Dish, Food } from "../../../shared/catalogue.js";
-import { slotCode, type SlotCode } from "../../../shared/codes.js";
+import { slotCode, type ServedForm, type SlotCode } from "../../../shared/codes.js";
 import type { WeekBrief } from "../brief.js";
 import { indexCatalogue, type CatalogueIndex } from "../catalogue/derive.js";
 import { findCandidates, type CandidateDish, type ExclusionCause } from "./candidates.js";
@@ -38,8 +38,36 @@ export function judgeDish(
     }));
 }
 
-/** Grams of a food that is judged on its own; no rule of the day's sums is asked, so the amount decides nothing. */
+/** Grams of a food that stands on its own. */
 const PROBE_GRAMS = 50;
+
+/**
+ * A food on its own as a dish: cold, without any work, a portion of 50 g. It belongs to no family of starch or protein, asks for
+ * no cutlery and is dry, because no row says otherwise: who asks about those has to know that nobody knows.
+ */
+export const servedAlone = (food: Food, form: ServedForm): Dish => ({
+  key: `food-${food.key}-${form.toLowerCase().replaceAll("_", "-")}`,
+  name: food.name,
+  slots: slotCode.options,
+  bases: [],
+  ingredients: [{ food: food.key, grams: PROBE_GRAMS, form }],
+  portion: { kind: "CONTINUOUS", grams: PROBE_GRAMS, stepGrams: PROBE_GRAMS },
+  steps: [],
+  served: "COLD",
+  goodForHours: 24,
+  cutlery: "NONE",
+  spill: "DRY",
+  volumeMl: Math.round(PROBE_GRAMS / (food.densityGramsPerMl ?? 1)),
+  starch: "NONE",
+  protein: "NONE",
+  colours: [],
+  textures: [],
+  flavours: [],
+  cuisine: "none",
+  processing: [],
+  cookedInFat: false,
+  treat: false,
+});
 
 /**
  * The same for a food on its own, as it comes: whole, cold, without any work. What is said of it holds for every dish it goes
@@ -50,28 +78,6 @@ export function judgeFood(
   at: { readonly childId: string; readonly date: string },
   food: Food,
 ): PlaceVerdict[] {
-  const probe: Dish = {
-    key: `food-${food.key}`,
-    name: food.name,
-    slots: slotCode.options,
-    bases: [],
-    ingredients: [{ food: food.key, grams: PROBE_GRAMS, form: "WHOLE" }],
-    portion: { kind: "CONTINUOUS", grams: PROBE_GRAMS, stepGrams: PROBE_GRAMS },
-    steps: [],
-    served: "COLD",
-    goodForHours: 24,
-    cutlery: "NONE",
-    spill: "DRY",
-    volumeMl: PROBE_GRAMS,
-    starch: "NONE",
-    protein: "NONE",
-    colours: [],
-    textures: [],
-    flavours: [],
-    cuisine: "none",
-    processing: [],
-    cookedInFat: false,
-    treat: false,
-  };
+  const probe = servedAlone(food, "WHOLE");
   return judgeDish(brief, indexCatalogue({ ...brief.catalogue, dishes: [probe] }), at, probe);
 }

@@ -43,7 +43,7 @@ export function documentDifference(before: RuleSetDocument | null, after: RuleSe
       ...after.rules.flatMap((rule): RuleChange[] => {
         const old = known.get(rule.id);
         if (old === undefined) return [{ kind: "ADDED", rule }];
-        const fields = changesOf(old, rule, [...new Set([...Object.keys(old), ...Object.keys(rule)])]);
+        const fields = changesOf(old, rule);
         return fields.length > 0 ? [{ kind: "CHANGED", rule, fields }] : [];
       }),
       ...(before?.rules ?? []).flatMap((rule): RuleChange[] => (kept.has(rule.id) ? [] : [{ kind: "REMOVED", rule }])),
@@ -51,7 +51,12 @@ export function documentDifference(before: RuleSetDocument | null, after: RuleSe
   };
 }
 
-function changesOf(before: object, after: object, fields: readonly string[]): FieldChange[] {
+/** @param fields those to compare; absent: every one that either states */
+export function changesOf(
+  before: object,
+  after: object,
+  fields: readonly string[] = [...new Set([...Object.keys(before), ...Object.keys(after)])],
+): FieldChange[] {
   const text = (from: object, field: string) => canonical((from as Record<string, unknown>)[field]);
   return fields.flatMap((field) => {
     const change = { field, before: text(before, field), after: text(after, field) };
