@@ -42,7 +42,7 @@ function restsOn(set: RuleSetDocument, rule: Rule, { day, age, weekday }: DayFac
 }
 
 /** Every matcher a rule states. */
-function matchersOf(rule: Rule): readonly Matcher[] {
+export function matchersOf(rule: Rule): readonly Matcher[] {
   switch (rule.kind) {
     case "EXCLUDE":
     case "ONLY":
