@@ -422,6 +422,8 @@ describe("plans follow the calendar", () => {
   const places = [
     {
       zone: "Europe/London",
+      // An hour ahead, before and after.
+      neighbour: "Europe/Paris",
       // To summer time on Sunday 28 March 2027: +00:00, then +01:00.
       monday: ["2027-03-22", "2027-03-29"],
       before: "20270326T121500Z",
@@ -432,6 +434,8 @@ describe("plans follow the calendar", () => {
     },
     {
       zone: "Australia/Sydney",
+      // Without summer time: an hour behind before, the same after.
+      neighbour: "Australia/Brisbane",
       // To standard time on Sunday 4 April 2027: +11:00, then +10:00.
       monday: ["2027-03-29", "2027-04-05"],
       before: "20270402T011500Z",
@@ -442,7 +446,7 @@ describe("plans follow the calendar", () => {
     },
   ] as const;
   const cases = places.flatMap((place) =>
-    [place.zone, "America/New_York"].map((household) => [place.zone, household, place] as const),
+    [place.zone, place.neighbour].map((household) => [place.zone, household, place] as const),
   );
 
   it.each(cases)("school in %s, household in %s", async (zone, household, place) => {
