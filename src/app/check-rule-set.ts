@@ -24,7 +24,7 @@ export interface RuleSetPlace {
   readonly schoolClass: string | null;
   /** Today there, for telling what has begun. */
   readonly today: string;
-  /** One entry for every class that lies under it: its breaks, and the other rule sets that hold in it. */
+  /** One entry for every class that lies under it, or one for the school that has none yet: its breaks, and the other rule sets that hold in it. */
   readonly classes: readonly {
     readonly breakKeys: readonly string[];
     readonly others: readonly RuleSetDocument[];
