@@ -24,7 +24,7 @@ export interface RuleSetPlace {
   readonly schoolClass: string | null;
   /** Today there, for telling what has begun. */
   readonly today: string;
-  /** One entry for every class that lies under it: its breaks, and the other rule sets that hold in it. */
+  /** One entry for every class that lies under it, or one for the school that has none yet: its breaks, and the other rule sets that hold in it. */
   readonly classes: readonly {
     readonly breakKeys: readonly string[];
     readonly others: readonly RuleSetDocument[];
@@ -314,10 +314,10 @@ function clashIssues(
 function membersOf(clash: DocumentClash): readonly RuleRef[] {
   switch (clash.kind) {
     case "ABOVE_MAXIMUM":
+      return [clash.minimum, clash.maximum, ...clash.by];
     case "ONLY_WITHOUT":
       return [clash.minimum, clash.maximum];
     case "MORE_THAN_THERE_ARE":
-      return [clash.minimum];
     case "GROUP_EMPTIED":
       return [clash.minimum, ...clash.by];
     case "NOTHING_LEFT":
@@ -335,15 +335,16 @@ function sayClash(clash: DocumentClash, documents: readonly RuleSetDocument[]): 
   const names = (refs: readonly RuleRef[]) => refs.map(name).join(" and ");
   switch (clash.kind) {
     case "ABOVE_MAXIMUM": {
-      const { minimum, maximum, atLeast, atMost } = clash;
+      const { minimum, maximum, atLeast, atMost, by } = clash;
+      const since = by.length > 0 ? `, now that ${names(by)} shut${by.length > 1 ? "" : "s"} out the rest` : "";
       return minimum.document === maximum.document && minimum.at === maximum.at
         ? `${name(minimum)} asks for at least ${atLeast} and at most ${atMost}`
-        : `${name(minimum)} asks for at least ${atLeast}, and ${name(maximum)} allows at most ${atMost} of it`;
+        : `${name(minimum)} asks for at least ${atLeast}, and ${name(maximum)} allows at most ${atMost} of it${since}`;
     }
     case "ONLY_WITHOUT":
       return `${name(clash.minimum)} asks for at least ${clash.atLeast}, and ${name(clash.maximum)} allows at most ${clash.atMost}: only a box with none of it keeps both`;
     case "MORE_THAN_THERE_ARE":
-      return `${name(clash.minimum)} asks for at least ${clash.atLeast}, and there are ${clash.left}`;
+      return `${name(clash.minimum)} asks for at least ${clash.atLeast}, and there are ${clash.left}${clash.by.length > 0 ? ` that ${names(clash.by)} ${clash.by.length > 1 ? "leave" : "leaves"}` : ""}`;
     case "GROUP_EMPTIED":
       return `${name(clash.minimum)} asks for what ${names(clash.by)} ${clash.by.length > 1 ? "together shut" : "shuts"} out altogether`;
     case "NOTHING_LEFT":

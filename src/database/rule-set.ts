@@ -114,7 +114,8 @@ export async function readRulePlace(tx: ReadTx, owner: RuleOwner, key: string | 
   const others =
     schoolId === null ? [] : newestOf(await readRuleSets(tx, [schoolId], [])).filter(({ id }) => id !== ruleSetId);
   const classes = (school?.classes ?? []).filter(({ id }) => owner.layer !== "CLASS" || id === owner.schoolClassId);
-  const holdsIn = (row: RuleSetRow, classId: string) => row.schoolClassId === null || row.schoolClassId === classId;
+  const holdsIn = (row: RuleSetRow, classId: string | null) =>
+    row.schoolClassId === null || row.schoolClassId === classId;
   return {
     ruleSetId,
     timeZone: school?.timeZone ?? NO_ZONE,
@@ -123,7 +124,8 @@ export async function readRulePlace(tx: ReadTx, owner: RuleOwner, key: string | 
       jurisdiction: owner.layer === "CHILD" ? null : (school?.jurisdiction ?? null),
       school: owner.layer === "CHILD" ? null : (school?.name ?? null),
       schoolClass: owner.layer === "CLASS" ? (classes[0]?.name ?? null) : null,
-      classes: classes.map(({ id, breakKeys }) => ({
+      // A school without classes yet has rules all the same.
+      classes: (classes.length > 0 ? classes : [{ id: null, breakKeys: [] }]).map(({ id, breakKeys }) => ({
         breakKeys,
         others: others.filter((row) => holdsIn(row, id)).map(({ document }) => document),
       })),

@@ -29,6 +29,8 @@ export type DocumentClash =
       readonly maximum: RuleRef;
       readonly atLeast: number;
       readonly atMost: number;
+      /** Rules that shut out what would count for the minimum alone. */
+      readonly by: readonly RuleRef[];
     }
   /** The same of what is asked of single items or of a share: kept only where there is none of it, which is no fault by itself. */
   | {
@@ -39,7 +41,14 @@ export type DocumentClash =
       readonly atMost: number;
     }
   /** More days, kinds or items are asked for than there are. */
-  | { readonly kind: "MORE_THAN_THERE_ARE"; readonly minimum: RuleRef; readonly atLeast: number; readonly left: number }
+  | {
+      readonly kind: "MORE_THAN_THERE_ARE";
+      readonly minimum: RuleRef;
+      readonly atLeast: number;
+      readonly left: number;
+      /** Rules that shut out the others. */
+      readonly by: readonly RuleRef[];
+    }
   /** Dishes that would meet the minimum are there, and these rules together shut out every one. */
   | { readonly kind: "GROUP_EMPTIED"; readonly minimum: RuleRef; readonly by: readonly RuleRef[] }
   /** Nothing at all may be eaten at a break. */
@@ -60,6 +69,7 @@ interface Scoped<R extends Rule = Rule> {
   readonly from: string;
   readonly until: string;
 }
+const refOf = ({ ref }: Scoped): RuleRef => ref;
 type RuleOf<K extends Rule["kind"]> = Extract<Rule, { kind: K }>;
 
 /** Days of a school week for a rule that names none. */
@@ -248,10 +258,15 @@ function clashesOfMinimum(
       const shutters = shuttersOf(minimum, rules).filter((other) => holdTogether([minimum, other], over));
       const emptied = groupEmptied(minimum, over, wanted, shutters, catalogue, breaks);
       if (emptied.length > 0) return emptied;
-      const left = leftAnywhere(wanted, breaksOf(rule, breaks), shutters, catalogue);
-      const most = mostThereAre(rule, catalogue, left);
-      if (wanted.size > 0 && most < rule.atLeast && holdTogether([minimum, ...shutters], over))
-        return [{ kind: "MORE_THAN_THERE_ARE", minimum: ref, atLeast: rule.atLeast, left: most }];
+      const most = (some: readonly Scoped[]) =>
+        mostThereAre(rule, catalogue, leftAnywhere(wanted, breaksOf(rule, breaks), some, catalogue));
+      if (wanted.size > 0 && most(shutters) < rule.atLeast) {
+        const by = irreducible(shutters, (some) => most(some) < rule.atLeast!);
+        if (holdTogether([minimum, ...by], over))
+          return [
+            { kind: "MORE_THAN_THERE_ARE", minimum: ref, atLeast: rule.atLeast, left: most(by), by: by.map(refOf) },
+          ];
+      }
       return maximaBelow(minimum, rule.atLeast, rules, (other) =>
         other.rule.kind === "FREQUENCY" && other.rule.atMost !== undefined
           ? frequencyPair(minimum, other as Scoped<RuleOf<"FREQUENCY">>, other.rule.atMost, rules, catalogue, breaks)
@@ -331,7 +346,7 @@ function groupEmptied(
   if (wanted.size === 0 || !isEmptied(shutters)) return [];
   const by = irreducible(shutters, isEmptied);
   return holdTogether([minimum, ...by], over)
-    ? [{ kind: "GROUP_EMPTIED", minimum: minimum.ref, by: by.map(({ ref }) => ref) }]
+    ? [{ kind: "GROUP_EMPTIED", minimum: minimum.ref, by: by.map(refOf) }]
     : [];
 }
 
@@ -372,9 +387,11 @@ function maximaBelow(
     if (found === null || found.atLeast <= found.atMost) return [];
     if (!holdTogether([minimum, other, ...(found.by ?? [])], found.over)) return [];
     // Nobody writes one rule that contradicts itself to say that there shall be none of it.
-    const kind = found.onlyWithout && other !== minimum ? "ONLY_WITHOUT" : "ABOVE_MAXIMUM";
     const atMost = (other.rule as { readonly atMost?: number }).atMost!;
-    return [{ kind, minimum: minimum.ref, maximum: other.ref, atLeast, atMost }];
+    const pairOf = { minimum: minimum.ref, maximum: other.ref, atLeast, atMost };
+    return found.onlyWithout && other !== minimum
+      ? [{ kind: "ONLY_WITHOUT", ...pairOf }]
+      : [{ kind: "ABOVE_MAXIMUM", ...pairOf, by: (found.by ?? []).map(refOf) }];
   });
 }
 
@@ -432,7 +449,7 @@ function nothingLeft(
       );
       if (!isEmpty(shutters)) continue;
       const by = irreducible(shutters, isEmpty);
-      if (holdTogether(by, "BOX")) return [{ kind: "NOTHING_LEFT", breakKey, by: by.map(({ ref }) => ref) }];
+      if (holdTogether(by, "BOX")) return [{ kind: "NOTHING_LEFT", breakKey, by: by.map(refOf) }];
     }
     return [];
   });
