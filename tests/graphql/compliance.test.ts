@@ -9,7 +9,7 @@ const younger = { dateOfBirth: "2018-05-07" };
 const FINDING = `state date found atLeast atMost unit text foods { key } place { breakKey slot place name }
   whoSaysSo { saidBy confirmed rule { key } ruleSet { key layer version inForceFrom } school { name } }`;
 const COMPLIANCE = `compliance { totals { met notMet notApplicable notKnown } dates rules { ${FINDING} } }`;
-const CHECK = `query Check($home: ID!, $child: ID!, $date: LocalDate!, $items: [BoxCheckItem!]!) {
+const CHECK = `query Check($home: ID!, $child: ID!, $date: LocalDate!, $items: [BoxCheckItemInput!]!) {
   boxCheck(householdId: $home, childId: $child, date: $date, items: $items) { __typename ... on UserError { message }
     ... on InvalidInput { issues { field problem fix } } ... on DishUnknown { nearest } ... on OutsideTerm { nextSchoolDay }
     ... on BoxCheck { cautions ${COMPLIANCE} } } }`;
