@@ -60,7 +60,9 @@ export function checkCautions(week: WeekRead): Fault[] {
   for (const { id: childId, days } of week.brief.children)
     for (const { date, exempt = [] } of days)
       for (const { ruleSet: at, rule } of exempt) {
-        const ruleSet = week.brief.ruleSets[at]?.key ?? "";
+        const document = week.brief.ruleSets[at];
+        if (!document?.rules.some(({ id }) => id === rule)) continue;
+        const ruleSet = document.key;
         const told = cautions.some(
           (row) =>
             row.kind === "RULE_RESTS" &&
