@@ -1,3 +1,4 @@
+import { namesAllergen } from "./check-rules.js";
 import { chokingRisks, labelsNeeded } from "./check-safety.js";
 import type { Fault } from "./fault.js";
 import { place } from "./week-read.js";
@@ -61,7 +62,9 @@ export function checkCautions(week: WeekRead): Fault[] {
     for (const { date, exempt = [] } of days)
       for (const { ruleSet: at, rule } of exempt) {
         const document = week.brief.ruleSets[at];
-        if (!document?.rules.some(({ id }) => id === rule)) continue;
+        const found = document?.rules.find(({ id }) => id === rule);
+        // One that names an allergen does not rest.
+        if (!document || !found || namesAllergen(found)) continue;
         const ruleSet = document.key;
         const told = cautions.some(
           (row) =>
