@@ -370,7 +370,7 @@ export type BoxCheck = {
 };
 
 /** Give dish or food. */
-export type BoxCheckItem = {
+export type BoxCheckItemInput = {
   readonly breakKey: Scalars['String']['input'];
   /** Key of a dish. */
   readonly dish?: InputMaybe<Scalars['String']['input']>;
@@ -2692,7 +2692,7 @@ export type QueryBoxCheckArgs = {
   childId: Scalars['ID']['input'];
   date: Scalars['LocalDate']['input'];
   householdId: Scalars['ID']['input'];
-  items: ReadonlyArray<BoxCheckItem>;
+  items: ReadonlyArray<BoxCheckItemInput>;
 };
 
 
@@ -4609,7 +4609,7 @@ export type ResolversTypes = {
   BoxBlocked: ResolverTypeWrapper<BoxBlocked>;
   BoxCard: ResolverTypeWrapper<BoxCardRow>;
   BoxCheck: ResolverTypeWrapper<Omit<BoxCheck, 'compliance'> & { compliance: ResolversTypes['Compliance'] }>;
-  BoxCheckItem: BoxCheckItem;
+  BoxCheckItemInput: BoxCheckItemInput;
   BoxCheckResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['BoxCheckResult']>;
   BoxClosed: ResolverTypeWrapper<BoxClosed>;
   BoxDifference: ResolverTypeWrapper<BoxDifferenceRow>;
@@ -4982,7 +4982,7 @@ export type ResolversParentTypes = {
   BoxBlocked: BoxBlocked;
   BoxCard: BoxCardRow;
   BoxCheck: Omit<BoxCheck, 'compliance'> & { compliance: ResolversParentTypes['Compliance'] };
-  BoxCheckItem: BoxCheckItem;
+  BoxCheckItemInput: BoxCheckItemInput;
   BoxCheckResult: ResolversUnionTypes<ResolversParentTypes>['BoxCheckResult'];
   BoxClosed: BoxClosed;
   BoxDifference: BoxDifferenceRow;

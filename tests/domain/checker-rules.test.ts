@@ -108,12 +108,23 @@ describe("an exemption", () => {
   const noGrapes = { kind: "EXCLUDE", matches: grapes } as const;
   const exempt =
     (childId: string, date: string, ruleSet = 0, rule = "under-test") =>
-    (brief: Mutable<WeekBrief>): void =>
-      brief.children.forEach((child) =>
-        child.days.forEach((day) => {
-          if (child.id === childId && day.date === date) day.exempt = [{ ruleSet, rule }];
-        }),
-      );
+    (brief: Mutable<WeekBrief>, draft: Mutable<WeekDraft>): void => {
+      for (const child of brief.children)
+        for (const day of child.days) if (child.id === childId && day.date === date) day.exempt = [{ ruleSet, rule }];
+      const set = brief.ruleSets[ruleSet]?.key ?? "";
+      draft.cautions.push({ kind: "RULE_RESTS", childId, dates: [date], ruleSet: set, rule });
+    };
+
+  it("is told with the plan, with its day", () => {
+    const rests = exempt("tove", monday);
+    const silent = judge(noGrapes, (brief, draft) => rests(brief, { ...draft, cautions: [] }));
+    expect(silent).toContain(`tove CAUTION_MISSING ${monday}`);
+    const otherDay = judge(noGrapes, (brief, draft) => {
+      rests(brief, draft);
+      for (const row of draft.cautions) if (row.kind === "RULE_RESTS") row.dates = [tuesday];
+    });
+    expect(otherDay).toContain(`tove CAUTION_MISSING ${monday}`);
+  });
 
   it.each([
     ["lets the rule rest for that child that day", exempt("tove", monday), [`mira ${tuesday} grapes`]],

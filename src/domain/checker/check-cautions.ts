@@ -1,3 +1,4 @@
+import { namesAllergen } from "./check-rules.js";
 import { chokingRisks, labelsNeeded } from "./check-safety.js";
 import type { Fault } from "./fault.js";
 import { place } from "./week-read.js";
@@ -60,7 +61,11 @@ export function checkCautions(week: WeekRead): Fault[] {
   for (const { id: childId, days } of week.brief.children)
     for (const { date, exempt = [] } of days)
       for (const { ruleSet: at, rule } of exempt) {
-        const ruleSet = week.brief.ruleSets[at]?.key ?? "";
+        const document = week.brief.ruleSets[at];
+        const found = document?.rules.find(({ id }) => id === rule);
+        // One that names an allergen does not rest.
+        if (!document || !found || namesAllergen(found)) continue;
+        const ruleSet = document.key;
         const told = cautions.some(
           (row) =>
             row.kind === "RULE_RESTS" &&

@@ -67,7 +67,7 @@ function matchersOf(rule: Rule): Matcher[] {
   }
 }
 
-const namesAllergen = (rule: Rule): boolean =>
+export const namesAllergen = (rule: Rule): boolean =>
   matchersOf(rule).some(({ anyOf }) => anyOf.some((clause) => clause.allergens !== undefined));
 
 /** A clinician's note lets a rule rest for a child that day; never one that names an allergen. */
