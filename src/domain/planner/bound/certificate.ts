@@ -21,7 +21,7 @@ export interface Certificate {
 }
 
 /** Where the program as a whole is not solved within this part of the time, another method has the rest. */
-const SHARE_OF_INTERIOR_POINT = 0.7;
+const SHARE_OF_INTERIOR_POINT = 0.85;
 
 /** Above this dual a row carries something at the root, cost units. */
 const CARRIES = 1_000;
