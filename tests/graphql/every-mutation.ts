@@ -287,12 +287,19 @@ export const foundingMutation = "createHousehold";
 
 interface SchoolSeen {
   readonly revision: number;
-  readonly ruleSets: readonly { readonly key: string; readonly version: number }[];
+  readonly ruleSets: readonly {
+    readonly id: string;
+    readonly key: string;
+    readonly layer: string;
+    readonly version: number;
+  }[];
+  /** A rule set of its jurisdiction. */
+  readonly standard: string;
 }
 interface SchoolMutation {
   readonly field: string;
-  /** The input that names the school or the class. */
-  readonly names: "schoolId" | "schoolClassId";
+  /** The input that names the school, the class or the rule set. */
+  readonly names: "schoolId" | "schoolClassId" | "ruleSetId";
   input(school: SchoolSeen): Record<string, unknown>;
   /** Makes another request of it. */
   readonly other: Record<string, unknown>;
@@ -306,7 +313,35 @@ const tripDay = { date: "2027-03-02", schoolClassId: classId("class-4") };
 const extraTerm = { name: "Extra", firstDay: "2027-08-02", lastDay: "2027-08-06" };
 const oneBreak = { key: "lunch", name: "Lunch", startsAt: "11:25", minutes: 25, slots: ["MAIN", "FRUIT"] };
 
-/** In this order: a day or a term is set before it is taken back. */
+const AGAIN = "sent-again";
+/** The rule set that is loaded here; any of the school's until it is. */
+function sentAgain({ ruleSets }: SchoolSeen): { readonly id: string; readonly version: number } {
+  const any = ruleSets.find(({ layer }) => layer === "SCHOOL")!;
+  return ruleSets.find(({ key }) => key === AGAIN) ?? { id: any.id, version: 0 };
+}
+const ruleSetText = (version: number): string =>
+  JSON.stringify({
+    format: "noonpail-rule-set/1",
+    key: AGAIN,
+    title: "Sent again",
+    layer: "SCHOOL",
+    coversFoodFromHome: true,
+    language: "en",
+    version,
+    inForceFrom: "2027-06-01",
+    rules: [
+      {
+        id: "no-kiwi",
+        kind: "EXCLUDE",
+        says: "No kiwi.",
+        level: "FORBID",
+        source: "own rule of an invented school",
+        matches: { anyOf: [{ kinds: ["kiwi"] }] },
+      },
+    ],
+  });
+
+/** In this order: a day, a term or a rule set is set before it is taken back. */
 export const schoolMutations: readonly SchoolMutation[] = [
   {
     field: "setFacility",
@@ -370,31 +405,38 @@ export const schoolMutations: readonly SchoolMutation[] = [
   {
     field: "loadRuleSet",
     names: "schoolId",
-    input: ({ ruleSets }) => {
-      const key = "sent-again";
-      const version = ruleSets.find((set) => set.key === key)?.version ?? 0;
-      const rule = {
-        id: "no-kiwi",
-        kind: "EXCLUDE",
-        says: "No kiwi.",
-        level: "FORBID",
-        source: "own rule of an invented school",
-        matches: { anyOf: [{ kinds: ["kiwi"] }] },
-      };
-      const document = {
-        format: "noonpail-rule-set/1",
-        key,
-        title: "Sent again",
-        layer: "SCHOOL",
-        coversFoodFromHome: true,
-        language: "en",
-        version: version + 1,
-        inForceFrom: "2027-06-01",
-        rules: [rule],
-      };
-      return { schoolId: schoolId("primary"), seenRevision: version, document: JSON.stringify(document) };
+    input: (school) => {
+      const { version } = sentAgain(school);
+      return { schoolId: schoolId("primary"), seenRevision: version, document: ruleSetText(version + 1) };
     },
     other: { seenRevision: 999 },
+  },
+  {
+    field: "countRuleSetImpact",
+    names: "schoolId",
+    input: (school) => ({ schoolId: schoolId("primary"), document: ruleSetText(sentAgain(school).version + 1) }),
+    other: { document: "" },
+  },
+  {
+    field: "countRuleSetCompliance",
+    names: "ruleSetId",
+    input: (school) => ({ ruleSetId: sentAgain(school).id, from: "2027-01-04", until: "2027-02-26" }),
+    other: { until: "2027-02-27" },
+  },
+  {
+    field: "withdrawRuleSet",
+    names: "ruleSetId",
+    input: (school) => {
+      const { id, version } = sentAgain(school);
+      return { ruleSetId: id, seenRevision: version, from: "2027-09-01" };
+    },
+    other: { from: "2027-09-02" },
+  },
+  {
+    field: "adoptRuleSet",
+    names: "schoolId",
+    input: ({ standard }) => ({ schoolId: schoolId("primary"), ruleSetId: standard, adopted: true }),
+    other: { adopted: false },
   },
 ];
 
@@ -414,22 +456,29 @@ export const jurisdictionMutations: readonly {
   },
 ];
 
+/** Mutations of a school that ask for no reading: counting changes nothing, adopting is one way or the other. */
+export const withoutReading: readonly string[] = ["countRuleSetImpact", "countRuleSetCompliance", "adoptRuleSet"];
+
 const asking = (field: string, refusals: string): string => {
   const input = `${field[0]!.toUpperCase()}${field.slice(1)}Input`;
   return `mutation Ask($input: ${input}!) { ${field}(input: $input) { __typename ... on UserError { message }
-    ... on InvalidInput { issues { field problem fix } } ... on KeyReused { usedFor }
-    ... on RevisionPassed { seenRevision currentRevision } ${refusals} } }`;
+    ... on InvalidInput { issues { field problem fix } } ... on KeyReused { usedFor } ${refusals} } }`;
 };
+const PASSED = "... on RevisionPassed { seenRevision currentRevision }";
 /** Asks a mutation for its kind and for the facts that every mutation of a household may be refused with. */
-export const documentOf = (field: string): string => asking(field, "... on NotPermitted { neededRole }");
+export const documentOf = (field: string): string => asking(field, `${PASSED} ... on NotPermitted { neededRole }`);
 /** The same for a mutation of a school, where an appointment takes the place of a role. */
-export const schoolDocumentOf = (field: string): string => asking(field, "");
+export const schoolDocumentOf = (field: string): string => asking(field, withoutReading.includes(field) ? "" : PASSED);
 
 /** The whole input of a school's mutation as it is now. */
 export async function schoolInputNow(mutation: SchoolMutation, served: ServedApp): Promise<Record<string, unknown>> {
-  const query = "query School($id: ID!) { school(id: $id) { revision ruleSets { key version } } }";
-  const { school } = await served.ask<{ school: SchoolSeen }>(administrator, query, { id: schoolId("primary") });
-  return mutation.input(school);
+  const query = `query School($id: ID!) { school(id: $id) { revision ruleSets { id key layer version } }
+    jurisdictionRuleSets(jurisdiction: "England") { id } }`;
+  const { school, jurisdictionRuleSets } = await served.ask<{
+    school: Omit<SchoolSeen, "standard">;
+    jurisdictionRuleSets: readonly { readonly id: string }[];
+  }>(administrator, query, { id: schoolId("primary") });
+  return mutation.input({ ...school, standard: jurisdictionRuleSets[0]!.id });
 }
 
 /** The whole input of a mutation as it is now. */
