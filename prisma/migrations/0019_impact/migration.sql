@@ -152,26 +152,29 @@ begin
   broken as materialized (
     select * from broken_items union select * from broken_boxes
     union select h.no, h.box from broken_weeks w join held h on h.no = w.no and h.week = w.week),
-  held_boxes as (select h.rule, count(*) as held from (select distinct rule, box from held) h group by 1),
+  held_boxes as (
+    select h.rule, count(*) as held, count(distinct h.child_id) as of_children from (select distinct rule, box, child_id from held) h group by 1),
   broken_rules as materialized (select distinct r.rule, b.box, b.week, b.child_id from broken k join r on r.no = k.no join b on b.box = k.box),
   per_rule as (
-    select o.rule, o.held, coalesce(k.boxes, 0) as boxes, coalesce(k.children, 0) as children, coalesce(k.weeks, 0) as weeks
+    select o.rule, o.held, o.of_children, coalesce(k.boxes, 0) as boxes, coalesce(k.children, 0) as children, coalesce(k.weeks, 0) as weeks
     from held_boxes o left join (
       select k.rule, count(*) as boxes, count(distinct k.child_id) as children, count(distinct k.week) as weeks
       from broken_rules k group by 1) k on k.rule = o.rule),
   over_all as (
-    select (select count(distinct box) from held) as held, count(distinct k.box) as boxes, count(distinct k.child_id) as children,
+    select (select count(distinct box) from held) as held, (select count(distinct child_id) from held) as of_children, count(distinct k.box) as boxes, count(distinct k.child_id) as children,
       count(distinct k.week) as weeks from broken_rules k),
   counted as (
-    select p.rule, p.held, p.boxes, p.children, p.weeks from per_rule p union all select null, o.held, o.boxes, o.children, o.weeks from over_all o)
+    select p.rule, p.held, p.of_children, p.boxes, p.children, p.weeks from per_rule p
+    union all select null, o.held, o.of_children, o.boxes, o.children, o.weeks from over_all o)
   select c.rule,
-    case when c.held >= 5 then c.held::int end,
-    -- Boxes of fewer than five children are not told either: they would say how often those children broke it.
+    -- Boxes of fewer than five children are not told either: they would say how often those children packed or broke it.
+    case when c.held >= 5 and c.of_children >= 5 then c.held::int end,
     case when c.boxes >= 5 and c.children >= 5 then c.boxes::int end,
     case when c.children >= 5 then c.children::int end,
     case when c.weeks >= 5 and c.children >= 5 then c.weeks::int end,
-    case when u.boxes >= 5 then u.boxes::int end
-  from counted c cross join (select count(*) as boxes from unknown) u order by c.rule nulls first;
+    case when u.boxes >= 5 and u.of_children >= 5 then u.boxes::int end
+  from counted c cross join (
+    select count(*) as boxes, count(distinct b.child_id) as of_children from unknown k join b on b.box = k.box) u order by c.rule nulls first;
   perform set_config('app.counting', '', true);
 end
 $$;

@@ -416,6 +416,16 @@ function frequencyPair(
   // A kind counts once a week however often it comes, so that only like spans and like matchers compare.
   if (rule.counts === "KINDS")
     return same && textOf(rule.matches) === textOf(other.matches) ? { atLeast, atMost, over } : null;
+  const days = daysOf(rule).length;
+  const bounds = same
+    ? { atLeast, atMost }
+    : rule.per === "BOX" && other.weeks === 1
+      ? { atLeast: atLeast * days, atMost }
+      : other.per === "BOX" && rule.weeks === 1
+        ? { atLeast, atMost: atMost * days }
+        : null;
+  // Sets are held against each other only where it matters.
+  if (bounds === null || bounds.atLeast <= bounds.atMost) return null;
   const counted = catalogue.setOf(other.matches);
   const shutters = shuttersOf(minimum, rules).filter((by) => holdTogether([minimum, maximum, by], over));
   const isCounted = (some: readonly Scoped[]) =>
@@ -424,11 +434,7 @@ function frequencyPair(
     );
   if (!isCounted(shutters)) return null;
   const by = irreducible(shutters, isCounted);
-  const days = daysOf(rule).length;
-  if (same) return { atLeast, atMost, over, by };
-  if (rule.per === "BOX" && other.weeks === 1) return { atLeast: atLeast * days, atMost, over, by };
-  if (other.per === "BOX" && rule.weeks === 1) return { atLeast, atMost: atMost * days, over, by };
-  return null;
+  return { ...bounds, over, by };
 }
 
 function nothingLeft(
