@@ -12,6 +12,7 @@ import {
 } from "../domain/rules/document-clashes.js";
 import { contentOf, documentDifference, type DocumentDifference } from "../domain/rules/document-difference.js";
 import type { App } from "./app.js";
+import { EATEN_IN_THE_OTHER_HOME } from "./other-home.js";
 import { checkShape, cut, issueAt } from "./document-shape.js";
 import { readDocument, type DocumentIssue, type DocumentText } from "./document-text.js";
 
@@ -114,6 +115,9 @@ export function checkRuleSet(source: string, words: KnownWords, place: RuleSetPl
 
 function placeIssues(text: DocumentText, document: RuleSetDocument, place: RuleSetPlace): DocumentIssue[] {
   const issues: DocumentIssue[] = [];
+  // What the other home's boxes ask of these is told apart by this key, and blocks nothing.
+  if (document.key === EATEN_IN_THE_OTHER_HOME)
+    issues.push(issueAt(text, ["key"], `is ${document.key}, which is a house rule's`, "a key of its own"));
   if (document.layer !== place.layer) issues.push(issueAt(text, ["layer"], `is ${document.layer}`, place.layer));
   for (const field of ["jurisdiction", "school", "schoolClass"] as const) {
     const stated = document[field];

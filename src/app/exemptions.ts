@@ -64,7 +64,7 @@ function picksAllergen(clause: MatcherClause, foods: readonly Food[]): boolean {
 }
 
 /** It names an allergen, or shuts out what always carries one, such as peanut butter by its kind. */
-export const keepsAllergenOut = (rule: Rule, foods: readonly Food[]): boolean =>
+const keepsAllergenOut = (rule: Rule, foods: readonly Food[]): boolean =>
   namesAllergen(rule) || (rule.kind === "EXCLUDE" && rule.matches.anyOf.some((clause) => picksAllergen(clause, foods)));
 
 /** The rule as it binds the child's boxes on the first of these days on which it does. */
