@@ -57,6 +57,16 @@ export const dismiss = (
     }
   });
 
+/**
+ * Whether the person administers the jurisdiction, and so its schools. Its appointments change one after the other, so that nobody is
+ * dismissed between this answer and the end of the transaction.
+ */
+async function appointsTo(tx: Tx, jurisdiction: string): Promise<boolean> {
+  await tx.$executeRaw`select pg_advisory_xact_lock(hashtextextended(${`appointments of ${jurisdiction}`}, 0))`;
+  const rows = await tx.$queryRaw<unknown[]>`select 1 from app_appointed_jurisdictions() a where a = ${jurisdiction}`;
+  return rows.length > 0;
+}
+
 async function changeAppointment<E = never>(
   app: App,
   personId: string,
@@ -80,17 +90,15 @@ async function changeAppointment<E = never>(
           ? null
           : await tx.school.findUnique({ where: { id: to.schoolId }, select: { jurisdiction: true } });
       if (input.schoolId !== undefined && school === null) return fail({ kind: "SchoolNotFound" });
-      const [may] = await tx.$queryRaw<
-        { may: boolean }[]
-      >`select app_appoints_to(${to.schoolId}::uuid, ${to.jurisdiction}) as may`;
-      if (!may!.may) return fail({ kind: "NotAppointed" });
+      const jurisdiction = school === null ? to.jurisdiction : school.jurisdiction;
+      if (jurisdiction === null || !(await appointsTo(tx, jurisdiction))) return fail({ kind: "NotAppointed" });
       const [known] = await tx.$queryRaw<{ id: string | null }[]>`select app_known_person(${checked.value}) as id`;
       if (known!.id === null) return fail({ kind: "PersonNotFound", subject: checked.value });
       // Written first: who dismisses themselves may not write it any more afterwards.
       await audit(tx, personId, {
         action: action === "appoint" ? "APPOINTED" : "DISMISSED",
         schoolId: to.schoolId,
-        jurisdiction: school?.jurisdiction ?? to.jurisdiction,
+        jurisdiction,
         details: { personId: known!.id },
       });
       const done = await work(tx, known!.id, to);
@@ -121,8 +129,7 @@ export async function registerSchool(
     app,
     { personId, action: "registerSchool", key: input.idempotencyKey, input },
     async (tx) => {
-      const [may] = await tx.$queryRaw<{ may: boolean }[]>`select app_appoints_to(null::uuid, ${jurisdiction}) as may`;
-      if (!may!.may) return fail({ kind: "NotAppointed" });
+      if (!(await appointsTo(tx, jurisdiction))) return fail({ kind: "NotAppointed" });
       const schoolId = randomUUID();
       const [row] = await tx.$queryRaw<
         { added: boolean }[]

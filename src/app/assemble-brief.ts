@@ -11,6 +11,7 @@ import type { ChildBrief, ChildDayBrief, MadeBatchBrief, PinBrief, SessionBrief,
 import { addDays, minutesOf, timeOf, weekdayOf } from "../domain/calendar/dates.js";
 import { shareOfBreak } from "../domain/nutrition/meal-share.js";
 import { namesAllergen } from "../domain/rules/in-force.js";
+import { clockElsewhere } from "./local-day.js";
 import { rulesFromOtherHome } from "./other-home.js";
 
 export interface BriefParts {
@@ -305,10 +306,19 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
       const special = school.days.filter(
         (day) => day.date === date && (day.schoolClassId === null || day.schoolClassId === schoolClass.id),
       );
-      const endsAt = [...special, ...reported].flatMap((day) => day.endsAt ?? []).sort()[0] ?? null;
-      const breaks = schoolClass.breaks.filter(
-        (entry) => entry.startsAt > leave.leaveAt && (endsAt === null || minutesOf(entry.startsAt) < minutesOf(endsAt)),
-      );
+      // The school's clock may not be the household's, and how long food waits is counted from when the child leaves home.
+      const atHome = (time: string) => clockElsewhere(date, time, school.timeZone, household.timeZone);
+      const ends = [
+        ...special.flatMap((day) => (day.endsAt === null ? [] : atHome(day.endsAt))),
+        ...reported.flatMap((day) => day.endsAt ?? []),
+      ];
+      const endsAt = ends.sort()[0] ?? null;
+      const breaks = schoolClass.breaks
+        .map((entry) => ({ ...entry, startsAt: atHome(entry.startsAt) }))
+        .filter(
+          (entry) =>
+            entry.startsAt > leave.leaveAt && (endsAt === null || minutesOf(entry.startsAt) < minutesOf(endsAt)),
+        );
       const given = child.provisions.filter((entry) => entry.weekday === null || entry.weekday === weekdayOf(date));
       if (breaks.length === 0) return [];
       const holding = ruleSetsFor(parts.ruleSets, child, school, schoolClass.id, date);

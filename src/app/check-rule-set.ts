@@ -12,8 +12,8 @@ import {
 } from "../domain/rules/document-clashes.js";
 import { contentOf, documentDifference, type DocumentDifference } from "../domain/rules/document-difference.js";
 import type { App } from "./app.js";
+import { checkShape, cut, issueAt, MOST_ISSUES } from "./document-shape.js";
 import { EATEN_IN_THE_OTHER_HOME } from "./other-home.js";
-import { checkShape, cut, issueAt } from "./document-shape.js";
 import { readDocument, type DocumentIssue, type DocumentText } from "./document-text.js";
 
 /** Where a document is to hold, and what holds there already. */
@@ -25,7 +25,7 @@ export interface RuleSetPlace {
   readonly schoolClass: string | null;
   /** Today there, for telling what has begun. */
   readonly today: string;
-  /** One entry for every class that lies under it: its breaks, and the other rule sets that hold in it. */
+  /** One entry for every class that lies under it, or one for the school that has none yet: its breaks, and the other rule sets that hold in it. */
   readonly classes: readonly {
     readonly breakKeys: readonly string[];
     readonly others: readonly RuleSetDocument[];
@@ -98,11 +98,13 @@ export function checkRuleSet(source: string, words: KnownWords, place: RuleSetPl
     // Sent again, under its own number or the next, it is there already.
     ...(unchanged && [0, 1].includes(document.version - newest.version) ? [] : versionIssues(text, document, place)),
   ];
-  const clashes = errors.length > 0 ? [] : clashIssues(text, document, words.catalogue, place);
+  const clashes = clashIssues(text, document, words.catalogue, place);
+  const byLine = (issues: readonly DocumentIssue[]) => cut([...issues].sort((a, b) => a.line - b.line));
   return {
     document,
-    errors: cut([...errors, ...clashes].sort((a, b) => a.line - b.line)),
-    warnings: cut([
+    errors: byLine([...errors, ...clashes.errors]),
+    warnings: byLine([
+      ...clashes.warnings,
       ...matcherWarnings(text, document, words),
       ...breakWarnings(text, document, place),
       ...returnWarnings(text, document, place),
@@ -135,6 +137,9 @@ function placeIssues(text: DocumentText, document: RuleSetDocument, place: RuleS
 }
 
 const DATES = ["inForceFrom", "inForceUntil"] as const;
+/** Outside these a date is a slip of the finger. */
+const [FIRST_DAY, LAST_DAY] = ["2000-01-01", "2199-12-31"];
+const isRuleDay = (date: string) => isCalendarDate(date) && date >= FIRST_DAY && date <= LAST_DAY;
 
 function dateIssues(text: DocumentText, document: RuleSetDocument): DocumentIssue[] {
   const issues = spanIssues(text, [], document);
@@ -175,9 +180,16 @@ function spanIssues(
   part: Pick<Rule, "inForceFrom" | "inForceUntil" | "ages">,
 ): DocumentIssue[] {
   const unreal = DATES.flatMap((field) =>
-    part[field] === undefined || isCalendarDate(part[field])
+    part[field] === undefined || isRuleDay(part[field])
       ? []
-      : [issueAt(text, [...path, field], `is ${part[field]}`, "a day of the calendar")],
+      : [
+          issueAt(
+            text,
+            [...path, field],
+            `is ${part[field]}`,
+            `a day that is on the calendar, from ${FIRST_DAY} to ${LAST_DAY}`,
+          ),
+        ],
   );
   const { inForceFrom: from, inForceUntil: until, ages } = part;
   return [
@@ -190,8 +202,8 @@ function spanIssues(
           issueAt(
             text,
             [...path, "ages"],
-            `are from ${ages.fromYears} and under ${ages.underYears}`,
-            "from less than under",
+            `are from ${ages.fromYears ?? 0} and under ${ages.underYears ?? 100} years, which is nobody`,
+            "fromYears less than underYears",
           ),
         ]
       : []),
@@ -260,10 +272,10 @@ function versionIssues(text: DocumentText, document: RuleSetDocument, place: Rul
     ({ inForceFrom, withdrawn }) =>
       withdrawn === undefined && inForceFrom > document.inForceFrom && inForceFrom > place.today,
   );
-  const last = pending.at(-1);
-  const endsBefore =
-    last !== undefined && document.inForceUntil !== undefined && document.inForceUntil < last.inForceFrom;
-  if (last && !endsBefore && document.withdrawn === undefined)
+  const last = pending.findLast(
+    ({ inForceFrom }) => document.inForceUntil === undefined || document.inForceUntil >= inForceFrom,
+  );
+  if (last && document.withdrawn === undefined)
     issues.push(
       issueAt(
         text,
@@ -280,9 +292,14 @@ function clashIssues(
   document: RuleSetDocument,
   catalogue: MatchedCatalogue,
   place: RuleSetPlace,
-): DocumentIssue[] {
+): { readonly errors: readonly DocumentIssue[]; readonly warnings: readonly DocumentIssue[] } {
+  // Days that are none cannot be put in order; they are complained of themselves.
+  const unreal = [document, ...document.rules].some((part) =>
+    DATES.some((field) => part[field] !== undefined && !isRuleDay(part[field])),
+  );
+  if (unreal) return { errors: [], warnings: [] };
   const places = place.classes.length > 0 ? place.classes : [{ breakKeys: [], others: [] }];
-  const found = new Map<string, DocumentIssue>();
+  const found = { errors: new Map<string, DocumentIssue>(), warnings: new Map<string, DocumentIssue>() };
   for (const { breakKeys, others } of places) {
     const documents = [document, ...others];
     for (const clash of findDocumentClashes(documents, catalogue, breakKeys)) {
@@ -290,19 +307,21 @@ function clashIssues(
       const own = members.find((ref) => ref.document === 0);
       // What others cannot keep among themselves is not this document's.
       if (own === undefined) continue;
-      const issue = issueAt(text, ["rules", own.at], sayClash(clash, documents), "rules that a box can keep together");
-      found.set(JSON.stringify(issue), issue);
+      const expected = clash.kind === "ONLY_WITHOUT" ? "as meant" : "rules that a box can keep together";
+      const issue = issueAt(text, ["rules", own.at], sayClash(clash, documents), expected);
+      found[clash.kind === "ONLY_WITHOUT" ? "warnings" : "errors"].set(JSON.stringify(issue), issue);
     }
   }
-  return [...found.values()];
+  return { errors: [...found.errors.values()], warnings: [...found.warnings.values()] };
 }
 
 function membersOf(clash: DocumentClash): readonly RuleRef[] {
   switch (clash.kind) {
     case "ABOVE_MAXIMUM":
+      return [clash.minimum, clash.maximum, ...clash.by];
+    case "ONLY_WITHOUT":
       return [clash.minimum, clash.maximum];
     case "MORE_THAN_THERE_ARE":
-      return [clash.minimum];
     case "GROUP_EMPTIED":
       return [clash.minimum, ...clash.by];
     case "NOTHING_LEFT":
@@ -320,19 +339,20 @@ function sayClash(clash: DocumentClash, documents: readonly RuleSetDocument[]): 
   const names = (refs: readonly RuleRef[]) => refs.map(name).join(" and ");
   switch (clash.kind) {
     case "ABOVE_MAXIMUM": {
-      const { minimum, maximum, atLeast, atMost } = clash;
+      const { minimum, maximum, atLeast, atMost, by } = clash;
+      const since = by.length > 0 ? `, now that ${names(by)} shut${by.length > 1 ? "" : "s"} out the rest` : "";
       return minimum.document === maximum.document && minimum.at === maximum.at
         ? `${name(minimum)} asks for at least ${atLeast} and at most ${atMost}`
-        : `${name(minimum)} asks for at least ${atLeast}, and ${name(maximum)} allows at most ${atMost} of it`;
+        : `${name(minimum)} asks for at least ${atLeast}, and ${name(maximum)} allows at most ${atMost} of it${since}`;
     }
+    case "ONLY_WITHOUT":
+      return `${name(clash.minimum)} asks for at least ${clash.atLeast}, and ${name(clash.maximum)} allows at most ${clash.atMost}: only a box with none of it keeps both`;
     case "MORE_THAN_THERE_ARE":
-      return `${name(clash.minimum)} asks for at least ${clash.atLeast}, and there are ${clash.left}`;
+      return `${name(clash.minimum)} asks for at least ${clash.atLeast}, and there are ${clash.left}${clash.by.length > 0 ? ` that ${names(clash.by)} ${clash.by.length > 1 ? "leave" : "leaves"}` : ""}`;
     case "GROUP_EMPTIED":
-      return `${name(clash.minimum)} asks for what ${names(clash.by)} shut out altogether`;
+      return `${name(clash.minimum)} asks for what ${names(clash.by)} ${clash.by.length > 1 ? "together shut" : "shuts"} out altogether`;
     case "NOTHING_LEFT":
-      return clash.breakKey === ""
-        ? `${names(clash.by)} leave nothing to eat`
-        : `${names(clash.by)} leave nothing to eat at ${clash.breakKey}`;
+      return `${names(clash.by)} ${clash.by.length > 1 ? "together leave" : "leaves"} nothing to eat${clash.breakKey === "" ? "" : ` at ${clash.breakKey}`}`;
     case "APART_AND_TOGETHER":
       return `${names([clash.first, clash.second])} want in every box what ${name(clash.apart)} keeps apart`;
   }
@@ -341,7 +361,7 @@ function sayClash(clash: DocumentClash, documents: readonly RuleSetDocument[]): 
 const MATCHERS = ["matches", "part", "whole", "first", "second"] as const;
 
 /** Each matcher of a rule with the field it stands in. */
-export function matchersOf(rule: Rule): { readonly field: string; readonly matcher: Matcher }[] {
+function matcherFields(rule: Rule): { readonly field: string; readonly matcher: Matcher }[] {
   return MATCHERS.flatMap((field) => {
     const matcher = (rule as Partial<Record<typeof field, Matcher>>)[field];
     return matcher ? [{ field, matcher }] : [];
@@ -353,8 +373,11 @@ function matcherWarnings(
   document: RuleSetDocument,
   { catalogue, words }: KnownWords,
 ): DocumentIssue[] {
+  let asked = 0;
+  // Of a list full of unknown words the first are told with what was meant; looking that up takes its time.
+  const meant = (word: string, list: WordList) => ((asked += 1) > MOST_ISSUES ? [] : nearest(word, words[list]));
   return document.rules.flatMap((rule, at) =>
-    matchersOf(rule).flatMap(({ field, matcher }) => {
+    matcherFields(rule).flatMap(({ field, matcher }) => {
       const path = ["rules", at, field];
       const unknown = matcher.anyOf.flatMap((clause, place) =>
         WORD_LISTS.flatMap((list) =>
@@ -367,7 +390,7 @@ function matcherWarnings(
                     [...path, "anyOf", place, list, entry],
                     `"${word}" is in nothing the catalogue has today`,
                     `one of its ${list}`,
-                    nearest(word, words[list]),
+                    meant(word, list),
                   ),
                 ],
           ),
@@ -402,12 +425,12 @@ function breakWarnings(text: DocumentText, document: RuleSetDocument, { classes 
 /** A version that ends gives way to the one before, if that one goes on. */
 function returnWarnings(text: DocumentText, document: RuleSetDocument, { versions }: RuleSetPlace): DocumentIssue[] {
   const { inForceUntil } = document;
-  if (inForceUntil === undefined || !isCalendarDate(inForceUntil)) return [];
+  if (inForceUntil === undefined || !isRuleDay(inForceUntil)) return [];
   const after = addDays(inForceUntil, 1);
   const back = versions.findLast(
     (version) => version.inForceFrom <= after && (version.inForceUntil === undefined || version.inForceUntil >= after),
   );
-  return back
+  return back && back.withdrawn === undefined
     ? [issueAt(text, ["inForceUntil"], `is ${inForceUntil}; version ${back.version} holds again after it`, "as meant")]
     : [];
 }

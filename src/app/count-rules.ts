@@ -1,26 +1,19 @@
 /** How many boxes of agreed weeks keep the rules of a school, or would break those of a document not loaded yet: numbers only. */
 import { addDays, isCalendarDate } from "../domain/calendar/dates.js";
+import { namesAllergen } from "../domain/rules/in-force.js";
 import { countTables, type CountTables } from "../domain/rules/count-tables.js";
 import type { RuleSetDocument } from "../../shared/rule-set.js";
 import { weekdayCode } from "../../shared/codes.js";
 import { countBoxes } from "../database/count-rules.js";
-import { readRuleSetById } from "../database/rule-set.js";
-import type { Tx } from "../database/database.js";
+import { readRuleSetById, readSchoolsUnder } from "../database/rule-set.js";
+import type { ReadTx } from "../database/database.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
 import { audit } from "./audit.js";
 import { invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
-import {
-  aboutOwner,
-  checkForTarget,
-  findOwner,
-  scopeOf,
-  type AdministeredOwner,
-  type CheckedRuleSet,
-  type RuleTarget,
-} from "./load-rule-set.js";
-import { before, once } from "./once.js";
+import { aboutOwner, checkForTarget, findOwner, type AdministeredOwner, type RuleTarget } from "./load-rule-set.js";
+import { before, once, type Attempt } from "./once.js";
 
 /** Null: fewer than five, none among them. */
 export interface RuleCount {
@@ -58,11 +51,16 @@ interface Counting {
   readonly until: string;
 }
 
-async function count(app: App, tx: Tx, { owner, ruleSetId, document, from, until }: Counting): Promise<RuleImpact> {
+interface Counted {
+  readonly owner: AdministeredOwner;
+  readonly document: RuleSetDocument;
+  readonly impact: RuleImpact;
+}
+
+async function count(app: App, tx: ReadTx, { owner, ruleSetId, document, from, until }: Counting): Promise<Counted> {
   const tables = countTables(document, app.index, app.reference.credits);
-  const { schoolIds } = await scopeOf(tx, owner, ruleSetId);
   const rows = await countBoxes(tx, {
-    schoolIds,
+    schoolIds: await readSchoolsUnder(tx, owner, ruleSetId),
     schoolClassId: owner.layer === "CLASS" ? owner.schoolClassId : null,
     from,
     until,
@@ -71,7 +69,7 @@ async function count(app: App, tx: Tx, { owner, ruleSetId, document, from, until
     addends: tables.addends,
     dishes: app.index.dishes.map(({ key }) => key),
   });
-  return {
+  const impact = {
     from,
     until,
     counts: rows.map(({ rule, held, boxes, children, weeks }) => ({
@@ -84,16 +82,17 @@ async function count(app: App, tx: Tx, { owner, ruleSetId, document, from, until
     ownDishes: rows[0]?.notCounted ?? null,
     notCounted: tables.notCounted.map((at) => document.rules[at]!.id),
   };
+  return { owner, document, impact };
 }
 
 /** What the database needs of each bound. */
-const boundsOf = (document: RuleSetDocument, { rules }: CountTables) =>
+export const boundsOf = (document: RuleSetDocument, { rules }: CountTables) =>
   rules.map((counted) => {
     const rule = document.rules[counted.rule]!;
     const { ages } = rule;
     return {
       ...counted,
-      key: rule.id,
+      exemptKey: namesAllergen(rule) ? null : rule.id,
       shortWeek: rule.shortWeek,
       splitWeek: rule.splitWeek ?? rule.shortWeek,
       breaks: rule.breaks ?? null,
@@ -134,28 +133,24 @@ export async function countImpact(
   const known = await before<RuleImpact>(app, attempt);
   if (known) return known;
   const session = app.db.openRead(personId);
-  let checked: Result<CheckedRuleSet, ImpactFailure>;
+  let counted: Result<Counted, ImpactFailure>;
   try {
-    checked = await session.read((read) => checkForTarget(app, read, input, input.document));
+    counted = await session.read(async (read) => {
+      const checked = await checkForTarget(app, read, input, input.document);
+      if (!checked.ok) return checked;
+      const { check, owner, ruleSetId, place } = checked.value;
+      const { document, errors, warnings } = check;
+      if (document === null || errors.length > 0)
+        return fail({ kind: "DocumentRefused", issues: errors, warnings } as const);
+      const from = document.inForceFrom > place.today ? document.inForceFrom : place.today;
+      const last = addDays(from, MOST_DAYS);
+      const until = document.inForceUntil !== undefined && document.inForceUntil < last ? document.inForceUntil : last;
+      return ok(await count(app, read, { owner, ruleSetId, document, from, until }));
+    });
   } finally {
     await session.close();
   }
-  if (!checked.ok) return checked;
-  const { check, owner, ruleSetId, place } = checked.value;
-  const { document, errors, warnings } = check;
-  if (document === null || errors.length > 0) return fail({ kind: "DocumentRefused", issues: errors, warnings });
-  const from = document.inForceFrom > place.today ? document.inForceFrom : place.today;
-  const last = addDays(from, MOST_DAYS);
-  const until = document.inForceUntil !== undefined && document.inForceUntil < last ? document.inForceUntil : last;
-  return once<RuleImpact, ImpactFailure>(app, attempt, async (tx) => {
-    const impact = await count(app, tx, { owner, ruleSetId, document, from, until });
-    await audit(tx, personId, {
-      action: "IMPACT_COUNTED",
-      ...aboutOwner(owner),
-      details: { key: document.key, version: document.version, from },
-    });
-    return ok(impact);
-  });
+  return counted.ok ? keep(app, attempt, counted.value) : counted;
 }
 
 export interface CountCompliance {
@@ -178,26 +173,31 @@ export async function countCompliance(
   const known = await before<RuleImpact>(app, attempt);
   if (known) return known;
   const session = app.db.openRead(personId);
-  let found: Result<{ owner: AdministeredOwner; newest: RuleSetDocument }, ComplianceFailure>;
+  let counted: Result<Counted, ComplianceFailure>;
   try {
-    found = await session.read(async (read) => {
+    counted = await session.read(async (read) => {
       const row = input.ruleSetId === null ? null : await readRuleSetById(read, input.ruleSetId);
       if (!row || row.owner.layer === "CHILD") return fail({ kind: "NothingThere", what: "rule set" } as const);
       const owner = await findOwner(read, row.owner);
-      return owner.ok ? ok({ owner: owner.value, newest: row.newest }) : fail({ kind: "NotAppointed" } as const);
+      if (!owner.ok) return fail({ kind: "NotAppointed" } as const);
+      const { newest: document } = row;
+      return ok(await count(app, read, { owner: owner.value, ruleSetId: input.ruleSetId, document, from, until }));
     });
   } finally {
     await session.close();
   }
-  if (!found.ok) return found;
-  const { owner, newest: document } = found.value;
-  return once<RuleImpact, ComplianceFailure>(app, attempt, async (tx) => {
-    const counted = await count(app, tx, { owner, ruleSetId: input.ruleSetId, document, from, until });
-    await audit(tx, personId, {
+  return counted.ok ? keep(app, attempt, counted.value) : counted;
+}
+
+/** Counting reads only, for as long as it takes; what was asked and answered is written after it. */
+function keep(app: App, attempt: Attempt, { owner, document, impact }: Counted) {
+  return once<RuleImpact, never>(app, attempt, async (tx) => {
+    const { from, until } = impact;
+    await audit(tx, attempt.personId, {
       action: "IMPACT_COUNTED",
       ...aboutOwner(owner),
       details: { key: document.key, version: document.version, from, until },
     });
-    return ok(counted);
+    return ok(impact);
   });
 }

@@ -19,14 +19,41 @@ export function checkShape(text: DocumentText): Result<RuleSetDocument, readonly
     return fail([issueAt(text, ["rules"], `has ${rules.length} rules`, `at most ${MOST_RULES}`)]);
   const parsed = ruleSetDocument.safeParse(value);
   if (parsed.success) return ok(parsed.data);
-  const issues = parsed.error.issues.flatMap((issue) => explainIssue(text, issue));
-  return fail(cut(issues.sort((a, b) => a.line - b.line)));
+  const places = parsed.error.issues
+    .filter((issue) => !isOfTheMachine(issue))
+    .flatMap((issue): Place[] =>
+      issue.code === "unrecognized_keys" ? issue.keys.map((key) => ({ issue, key })) : [{ issue, key: null }],
+    )
+    .map((place) => ({
+      ...place,
+      line: text.lineOf([...place.issue.path, ...(place.key === null ? [] : [place.key])]),
+    }))
+    .sort((a, b) => a.line - b.line);
+  // A document may have as many mistakes as letters: only those that are told are put into words.
+  const told = places
+    .slice(0, MOST_ISSUES + 1)
+    .map(({ issue, key }) => (key === null ? explainIssue(text, issue) : unknownField(text, issue.path, key)));
+  return fail(cut(told, places.length));
 }
 
-/** The first of many, and how many more there are. */
-export function cut(issues: readonly DocumentIssue[]): readonly DocumentIssue[] {
-  if (issues.length <= MOST_ISSUES) return issues;
-  const rest = issues.length - MOST_ISSUES;
+interface Place {
+  readonly issue: z.core.$ZodIssue;
+  /** Of a field that is none of the format. */
+  readonly key: string | null;
+}
+
+/** The largest whole number a machine counts to, which every field's own limit lies below. */
+const isOfTheMachine = (issue: z.core.$ZodIssue) =>
+  (issue.code === "too_big" && issue.maximum === Number.MAX_SAFE_INTEGER) ||
+  (issue.code === "too_small" && issue.minimum === Number.MIN_SAFE_INTEGER);
+
+/**
+ * The first of many, and how many more there are.
+ * @param of how many there are, where not all of them are put into words
+ */
+export function cut(issues: readonly DocumentIssue[], of = issues.length): readonly DocumentIssue[] {
+  if (of <= MOST_ISSUES) return issues;
+  const rest = of - MOST_ISSUES;
   const next = issues[MOST_ISSUES]!;
   return [
     ...issues.slice(0, MOST_ISSUES),
@@ -41,14 +68,18 @@ export function issueAt(
   expected: string,
   near: readonly string[] = [],
 ): DocumentIssue {
-  return { path: path.map(String).join("."), line: text.lineOf(path), problem, expected, nearest: near };
+  const parts = path.map((part) => clip(String(part)));
+  return { path: parts.join("."), line: text.lineOf(path), problem, expected, nearest: near };
 }
 
 const MOST_SHOWN = 60;
+const clip = (text: string) => (text.length > MOST_SHOWN ? `${text.slice(0, MOST_SHOWN)}...` : text);
 function shown(value: unknown): string {
   if (value === undefined) return "is missing";
+  if (value === Infinity || value === -Infinity) return "is a number without end";
+  if (Number.isNaN(value)) return "is no number";
   const json = JSON.stringify(value);
-  return `is ${json.length > MOST_SHOWN ? `${json.slice(0, MOST_SHOWN)}...` : json}`;
+  return `is ${clip(json)}`;
 }
 
 const valueAt = (value: unknown, path: readonly PropertyKey[]): unknown =>
@@ -61,7 +92,8 @@ const valueAt = (value: unknown, path: readonly PropertyKey[]): unknown =>
 function wordIssue(text: DocumentText, path: readonly PropertyKey[], words: readonly string[]): DocumentIssue {
   const value = valueAt(text.value, path);
   const few = words.length <= 8;
-  const expected = words.length === 1 ? words[0]! : few ? `one of ${words.join(", ")}` : `one of ${words.length} words`;
+  const single = words[0] === "true" ? "true, or no such field" : words[0]!;
+  const expected = words.length === 1 ? single : few ? `one of ${words.join(", ")}` : `one of ${words.length} words`;
   const near = typeof value === "string" && words.length > 1 ? nearest(value, words) : few ? [] : words.slice(0, 3);
   return issueAt(text, path, shown(value), expected, near);
 }
@@ -72,40 +104,60 @@ const kinds: Readonly<Record<string, string>> = {
   int: "a whole number",
   boolean: "true or false",
   array: "a list",
-  object: "an object",
+  object: "fields with their values",
 };
-const units: Readonly<Record<string, string>> = { string: "characters", array: "entries" };
+const units: Readonly<Record<string, { readonly one: string; readonly many: string }>> = {
+  string: { one: "character", many: "characters" },
+  array: { one: "entry", many: "entries" },
+};
 
-function explainIssue(text: DocumentText, issue: z.core.$ZodIssue): DocumentIssue[] {
+function unknownField(text: DocumentText, path: readonly PropertyKey[], key: string): DocumentIssue {
+  const known = fieldsAt(text.value, path);
+  return issueAt(
+    text,
+    [...path, key],
+    `${visible(key)} is no field of the format`,
+    "one of its fields",
+    nearest(key, known),
+  );
+}
+
+/** A name in quotes, with a code for every character that a reader cannot see or would take for another. */
+const visible = (name: string): string =>
+  JSON.stringify(clip(name)).replaceAll(
+    /[^ -~]/g,
+    (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`,
+  );
+
+function explainIssue(text: DocumentText, issue: z.core.$ZodIssue): DocumentIssue {
   const { path } = issue;
   const value = valueAt(text.value, path);
   switch (issue.code) {
     case "invalid_value":
-      return [wordIssue(text, path, issue.values.map(String))];
+      return wordIssue(text, path, issue.values.map(String));
     case "invalid_union":
-      return [wordIssue(text, path, "options" in issue ? (issue.options as unknown[]).map(String) : [])];
-    case "unrecognized_keys": {
-      const known = fieldsAt(text.value, path);
-      return issue.keys.map((key) =>
-        issueAt(text, [...path, key], "is no field of the format", "a field that is", nearest(key, known)),
-      );
-    }
+      return wordIssue(text, path, "options" in issue ? (issue.options as unknown[]).map(String) : []);
     case "invalid_type":
-      return [issueAt(text, path, shown(value), kinds[issue.expected] ?? issue.expected)];
+      return issueAt(text, path, shown(value), kinds[issue.expected] ?? issue.expected);
     case "too_small":
     case "too_big": {
       const least = issue.code === "too_small";
       const limit = least ? issue.minimum : issue.maximum;
       const unit = units[issue.origin];
-      const size = typeof value === "string" || Array.isArray(value) ? `has ${value.length} ${unit}` : shown(value);
-      return [issueAt(text, path, size, `${least ? "at least" : "at most"} ${limit}${unit ? ` ${unit}` : ""}`)];
+      const counted = (count: number | bigint) => (unit ? ` ${Number(count) === 1 ? unit.one : unit.many}` : "");
+      const size =
+        typeof value === "string" || Array.isArray(value)
+          ? `has ${value.length}${counted(value.length)}`
+          : shown(value);
+      return issueAt(text, path, size, `${least ? "at least" : "at most"} ${limit}${counted(limit)}`);
     }
+    case "unrecognized_keys":
     case "custom":
     case "invalid_element":
     case "invalid_format":
     case "invalid_key":
     case "not_multiple_of":
-      return [issueAt(text, path, shown(value), issue.message)];
+      return issueAt(text, path, shown(value), issue.message);
   }
 }
 

@@ -5,6 +5,17 @@ export const toDate = (date: string): Date => new Date(`${date}T00:00:00Z`);
 export const fromDate = (date: Date): string => date.toISOString().slice(0, 10);
 export const todayIn = (timeZone: string, now: Date): string =>
   DateTime.fromJSDate(now, { zone: timeZone }).toISODate() ?? fromDate(now);
+/**
+ * What a clock in one zone shows when one in another shows this. Where it shows another day, that day's nearest end: a time after
+ * midnight counts as the last minute of the day, one before it as the first.
+ */
+export function clockElsewhere(date: string, time: string, fromZone: string, toZone: string): string {
+  if (fromZone === toZone) return time;
+  const there = DateTime.fromISO(`${date}T${time}`, { zone: fromZone }).setZone(toZone);
+  const day = there.toISODate() ?? date;
+  if (day !== date) return day > date ? "23:59" : "00:00";
+  return there.toFormat("HH:mm");
+}
 export const clockIn = (timeZone: string, now: Date): { date: string; time: string } => ({
   date: todayIn(timeZone, now),
   time: DateTime.fromJSDate(now, { zone: timeZone }).toFormat("HH:mm"),

@@ -1,9 +1,10 @@
 /** Counting over every household's agreed boxes, behind a function that lets out numbers only: see migration 0019. */
 import type { CountedRule, Addend } from "../domain/rules/count-tables.js";
-import type { Tx } from "./database.js";
+import type { ReadTx } from "./database.js";
 
 export interface BoundToCount extends CountedRule {
-  readonly key: string;
+  /** The rule's id in exemptions; null for one that none can touch. */
+  readonly exemptKey: string | null;
   readonly shortWeek: string;
   readonly splitWeek: string;
   readonly breaks: readonly string[] | null;
@@ -39,7 +40,7 @@ export interface RuleCounts {
   readonly notCounted: number | null;
 }
 
-export function countBoxes(tx: Tx, asked: BoxesToCount): Promise<RuleCounts[]> {
+export async function countBoxes(tx: ReadTx, asked: BoxesToCount): Promise<RuleCounts[]> {
   const { addends } = asked;
   const rules = asked.rules.map((row, no) => ({
     no,
@@ -61,13 +62,13 @@ export function countBoxes(tx: Tx, asked: BoxesToCount): Promise<RuleCounts[]> {
     under_years: row.underYears,
     first_day: row.firstDay,
     last_day: row.lastDay,
-    key: row.key,
+    key: row.exemptKey,
   }));
-  return tx.$queryRaw<RuleCounts[]>`
+  return tx<RuleCounts[]>`
     select rule, held, boxes, children, weeks, not_counted as "notCounted" from app_count_rules(
-      ${asked.schoolIds}::uuid[], ${asked.schoolClassId}::uuid, ${asked.from}::date, ${asked.until}::date, ${asked.ruleSetId}::uuid,
-      ${JSON.stringify(rules)}::jsonb, ${addends.map(({ sum }) => sum)}::int[], ${addends.map(({ dish }) => dish)}::text[],
+      ${asked.schoolIds as string[]}::uuid[], ${asked.schoolClassId}::uuid, ${asked.from}::date, ${asked.until}::date, ${asked.ruleSetId}::uuid,
+      ${JSON.stringify(rules)}::text::jsonb, ${addends.map(({ sum }) => sum)}::int[], ${addends.map(({ dish }) => dish)}::text[],
       ${addends.map(({ slot }) => slot)}::text[], ${addends.map(({ fixed }) => fixed)}::float8[],
       ${addends.map(({ perGram }) => perGram)}::float8[], ${addends.map(({ step }) => step)}::float8[],
-      ${addends.map(({ times }) => times)}::float8[], ${addends.map(({ kind }) => kind)}::text[], ${asked.dishes}::text[])`;
+      ${addends.map(({ times }) => times)}::float8[], ${addends.map(({ kind }) => kind)}::text[], ${asked.dishes as string[]}::text[])`;
 }

@@ -114,7 +114,8 @@ export async function readRulePlace(tx: ReadTx, owner: RuleOwner, key: string | 
   const others =
     schoolId === null ? [] : newestOf(await readRuleSets(tx, [schoolId], [])).filter(({ id }) => id !== ruleSetId);
   const classes = (school?.classes ?? []).filter(({ id }) => owner.layer !== "CLASS" || id === owner.schoolClassId);
-  const holdsIn = (row: RuleSetRow, classId: string) => row.schoolClassId === null || row.schoolClassId === classId;
+  const holdsIn = (row: RuleSetRow, classId: string | null) =>
+    row.schoolClassId === null || row.schoolClassId === classId;
   return {
     ruleSetId,
     timeZone: school?.timeZone ?? NO_ZONE,
@@ -123,7 +124,8 @@ export async function readRulePlace(tx: ReadTx, owner: RuleOwner, key: string | 
       jurisdiction: owner.layer === "CHILD" ? null : (school?.jurisdiction ?? null),
       school: owner.layer === "CHILD" ? null : (school?.name ?? null),
       schoolClass: owner.layer === "CLASS" ? (classes[0]?.name ?? null) : null,
-      classes: classes.map(({ id, breakKeys }) => ({
+      // A school without classes yet has rules all the same.
+      classes: (classes.length > 0 ? classes : [{ id: null, breakKeys: [] }]).map(({ id, breakKeys }) => ({
         breakKeys,
         others: others.filter((row) => holdsIn(row, id)).map(({ document }) => document),
       })),
@@ -134,6 +136,16 @@ export async function readRulePlace(tx: ReadTx, owner: RuleOwner, key: string | 
 
 /** Rows come oldest version first. */
 const newestOf = (rows: readonly RuleSetRow[]) => [...new Map(rows.map((row) => [row.id, row])).values()];
+
+/** Schools a rule set is or would be for, of those that the reader administers. */
+export async function readSchoolsUnder(tx: ReadTx, owner: RuleOwner, ruleSetId: string | null): Promise<string[]> {
+  if (owner.layer === "CHILD") return [];
+  if (owner.layer !== "JURISDICTION") return [owner.schoolId];
+  const rows = await tx<{ id: string }[]>`
+    select s.id from school s where s.id in (select app_appointed_school_ids()) and (s.jurisdiction = ${owner.jurisdiction}
+      or s.id in (select a.school_id from rule_set_adoption a where a.rule_set_id = ${ruleSetId}))`;
+  return rows.map(({ id }) => id);
+}
 
 /** Schools and classes by name, for documents that name theirs; null where there is none. */
 export async function findNamedPlace(

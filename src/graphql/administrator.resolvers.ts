@@ -2,11 +2,12 @@
 import { GraphQLError } from "graphql";
 import { jurisdictionName } from "../../shared/inputs.js";
 import { appoint, dismiss, registerSchool, type AppointmentRef, type ChangeAppointment } from "../app/appointments.js";
-import { readAppointments, readAudit, readOwnAppointments, type AuditRow } from "../database/school.js";
+import { readAppointments, readAudit, readOwnAppointments } from "../database/school.js";
 import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
 import { localId } from "./global-id.js";
 import type { AppointInput, AuditAction, DismissInput, Resolvers } from "./generated.js";
+import type { AppointmentNode, AuditEntryNode } from "./rows.js";
 import { keyOf, pageOf, pageSize } from "./page.js";
 import { schoolPayload } from "./recheck.resolvers.js";
 
@@ -15,10 +16,16 @@ type Place = { readonly schoolId: string } | { readonly jurisdiction: string };
 /** An administrator finds at least themselves; nobody else finds anybody. */
 async function appointmentsOf(context: GraphqlContext, of: Place) {
   const rows = await context.reads.session().read((tx) => readAppointments(tx, of));
-  return rows.length > 0 ? rows : null;
+  return rows.length > 0 ? among(rows) : null;
 }
 
-const cursor = /^(\d{4}-\d\d-\d\dT[\d:.+-]{8,20}) ([0-9a-f-]{36})$/;
+/** Every row with the schools of all of them. */
+function among<T extends { readonly schoolId: string | null }>(rows: readonly T[]) {
+  const schoolIds = [...new Set(rows.flatMap(({ schoolId }) => schoolId ?? []))];
+  return rows.map((row) => ({ row, schoolIds }));
+}
+
+const cursor = /^(\d{4}-\d\d-\d\dT[\d:.+-]{8,20}) ([0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12})$/;
 
 async function auditOf(context: GraphqlContext, of: Place, args: { first: number; after?: string | null | undefined }) {
   const size = pageSize(args.first);
@@ -30,18 +37,30 @@ async function auditOf(context: GraphqlContext, of: Place, args: { first: number
     });
   const after = parts && { at: parts[1]!, id: parts[2]! };
   const rows = await context.reads.session().read((tx) => readAudit(tx, of, size + 1, after));
-  return pageOf(rows, size, ({ at, id }) => `${at} ${id}`);
+  const { nodes, pageInfo } = pageOf(rows, size, ({ at, id }) => `${at} ${id}`);
+  return { nodes: among(nodes), pageInfo };
 }
 
-const schoolOf = async ({ schoolId }: { readonly schoolId: string | null }, context: GraphqlContext) =>
-  schoolId === null ? null : ((await context.reads.schools([schoolId]))[0] ?? null);
+async function schoolOf({ row, schoolIds }: AppointmentNode | AuditEntryNode, { reads }: GraphqlContext) {
+  if (row.schoolId === null) return null;
+  return (await reads.schools(schoolIds)).find(({ id }) => id === row.schoolId) ?? null;
+}
 
 export const administratorTypes: Pick<Resolvers, "Appointment" | "AuditEntry"> = {
-  Appointment: { school: (row, _, context) => schoolOf(row, context) },
+  Appointment: {
+    person: ({ row }) => row.person,
+    school: (node, _, context) => schoolOf(node, context),
+    jurisdiction: ({ row }) => row.jurisdiction,
+    since: ({ row }) => row.since,
+  },
   AuditEntry: {
-    action: ({ action }: AuditRow) => action as AuditAction,
-    school: (row, _, context) => schoolOf(row, context),
-    details: ({ details }) => JSON.stringify(details),
+    at: ({ row }) => row.at,
+    action: ({ row }) => row.action as AuditAction,
+    person: ({ row }) => row.person,
+    about: ({ row }) => row.about,
+    school: (node, _, context) => schoolOf(node, context),
+    jurisdiction: ({ row }) => row.jurisdiction,
+    details: ({ row }) => JSON.stringify(row.details),
   },
 };
 
@@ -52,7 +71,7 @@ export const administratorsOfSchool: Pick<NonNullable<Resolvers["School"]>, "app
 };
 
 export const appointmentsOfMe: Pick<NonNullable<Resolvers["Me"]>, "appointments"> = {
-  appointments: (_, __, context) => context.reads.session().read(readOwnAppointments),
+  appointments: async (_, __, context) => among(await context.reads.session().read(readOwnAppointments)),
 };
 
 export const administratorQueries: Pick<

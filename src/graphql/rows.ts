@@ -26,6 +26,7 @@ import type { RuleNotice } from "../app/own-rules.js";
 import type { NamedRule, ObeyedRule } from "../app/rule-origins.js";
 import type { CalendarEntry } from "../domain/calendar/school-calendar.js";
 import type { DisruptionRow } from "../database/disruption.js";
+import type { AppointmentRow, AuditRow } from "../database/school.js";
 import type { BoxChange, SessionChange, WeekDifference } from "../domain/week-difference.js";
 import type { Caution, SpareUse, TaskPlan } from "../domain/week.js";
 
@@ -204,6 +205,10 @@ export interface TaskDifferenceNode {
   readonly row: TaskPlan;
   readonly householdId: string;
 }
+/** A row of a list that names schools, with all that the list names: they are read together. */
+type AmongSchools<T> = { readonly row: T; readonly schoolIds: readonly string[] };
+export type AppointmentNode = AmongSchools<AppointmentRow>;
+export type AuditEntryNode = AmongSchools<AuditRow>;
 export interface CalendarEntryNode {
   readonly row: CalendarEntry;
   readonly schoolId: string;

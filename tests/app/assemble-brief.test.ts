@@ -396,6 +396,31 @@ describe("what a day at school asks for", () => {
     expect(datesOf(early("10:00"))).toEqual([monday, tuesday, thursday, friday]);
   });
 
+  it("waits for its breaks by the household's clock, where the school's shows another time", () => {
+    const startsOf = (home: string, there: string) =>
+      dayOf(wednesday, {
+        household: household({ timeZone: home, schools: [{ ...school(), timeZone: there }] }),
+      })
+        ?.breaks.filter(({ key }) => key === "morning" || key === "lunch")
+        .map(({ startsAt }) => startsAt);
+    const [morning, lunch] = startsOf("Europe/London", "Europe/London")!;
+    const later = (time: string) => `${String(Number(time.slice(0, 2)) + 1).padStart(2, "0")}${time.slice(2)}`;
+    // Madrid is an hour ahead of Lisbon and London all year (time-zone database): food for a break there waits an hour longer.
+    expect(startsOf("Europe/Madrid", "Europe/Lisbon")).toEqual([later(morning!), later(lunch!)]);
+    expect(startsOf("Europe/Lisbon", "Europe/Lisbon")).toEqual([morning, lunch]);
+    const early = (endsAt: string) =>
+      dayOf(wednesday, {
+        household: household({
+          timeZone: "Europe/Madrid",
+          schools: [{ ...school([special({ kind: "EARLY_FINISH", endsAt })]), timeZone: "Europe/Lisbon" }],
+        }),
+      })
+        ?.breaks.map(({ key }) => key)
+        .filter((key) => key === "morning" || key === "lunch");
+    // What the school says of its end is on its own clock.
+    expect([early("11:30"), early("11:31")]).toEqual([["morning"], ["morning", "lunch"]]);
+  });
+
   it("has no refrigerator and no heating on a trip", () => {
     const trip = withDay(special({ kind: "TRIP" }));
     expect(dayOf(wednesday, trip)?.facility).toBe("NEITHER");
@@ -442,6 +467,12 @@ describe("what a day at school asks for", () => {
           document: document({ key: "england-adopted", coversFoodFromHome: false }),
         }),
         ruleSet({ id: "10", schoolId: null, jurisdiction: "Wales", document: document({ key: "wales" }) }),
+        ruleSet({
+          id: "11",
+          ...england,
+          adoptedBy: ["another"],
+          document: document({ key: "england-adopted-elsewhere", coversFoodFromHome: false }),
+        }),
       ],
     });
     expect(children[0]!.days[0]!.ruleSets.map((at) => ruleSets[at]!.key)).toEqual([

@@ -205,6 +205,32 @@ const wholemeal = food("wholemeal", { group: "BREAD", wholeGrain: true });
 const slices = (of: string, count: number): Served => ({ grams: { [of]: count * 28 } });
 const eightYears = "2018-09-01";
 
+describe("what the US lunch pattern credits, by the shipped foods and the shipped table", () => {
+  const { foods } = readCatalogue();
+  const document = adopted("us-lunch");
+  /** What one rule finds in a box, when it asks for more than there is. */
+  const credited = (id: string, key: string, grams: number): number => {
+    const asked = { ...document.rules.find((rule) => rule.id === id), atLeast: 9 } as Rule;
+    const week = { document: { ...document, rules: [asked] }, bornOn: eightYears, foods };
+    const [found] = faultsOf(id, {
+      ...week,
+      boxes: everyDay(schoolDays("2027-05-03", 1), { grams: { [key]: grams } }),
+    });
+    return Number(found?.split("/")[0]);
+  };
+  it("57 g of an English muffin are 2 ounce equivalents, rounded down from 2.035", () => {
+    // USDA Exhibit A, group B: 28 g an ounce equivalent.
+    expect(credited("grains-a-day-5-to-10", "muffin-english", 57)).toBe(2);
+  });
+  it("1 cup of raw romaine is half a cup of dark green vegetable, 1/4 cup of raisins half a cup of fruit", () => {
+    // 7 CFR 210.10(c): leaves count half, dried fruit double. A cup is 47 g (SR26 11251) and 145 g (SR26 09298).
+    expect([
+      credited("dark-green-5-to-10", "lettuce-romaine-raw", 47),
+      credited("fruit-a-day-5-to-10", "raisins", 145 / 4),
+    ]).toEqual([0.5, 0.5]);
+  });
+});
+
 describe("grains of the US lunch pattern, ages 5 to 10", () => {
   const week = (whole: readonly number[], white: readonly number[]) => {
     const dates = schoolDays("2027-05-03", whole.length);
@@ -219,15 +245,6 @@ describe("grains of the US lunch pattern, ages 5 to 10", () => {
     return { document: adopted("us-lunch"), bornOn: eightYears, foods: [bread, wholemeal], boxes, credits };
   };
 
-  it("57 g of an English muffin are 2 ounce equivalents, rounded down from 2.035", () => {
-    // USDA Exhibit A, group B.
-    const [first] = schoolDays("2027-05-03");
-    const muffin = { ...week([0], [0]), boxes: { [first!]: [{ grams: { bread: 57 } }] } };
-    const document = adopted("us-lunch");
-    const grains = document.rules.find(({ id }) => id === "grains-a-day-5-to-10");
-    const asked = { ...document, rules: [{ ...grains, atLeast: 2.25 } as Rule] };
-    expect(faultsOf("grains-a-day-5-to-10", { ...muffin, document: asked })).toEqual(["2/2.25"]);
-  });
   it("7.75 of 10 ounce equivalents whole grain are 77.5 % and fail 80 %; 8 pass", () => {
     // 7 CFR 210.10(c)(2)(iii).
     expect([

@@ -1,4 +1,4 @@
-import { sentDocument, shutsOut } from "../support/rule-documents.js";
+import { sentDocument, shutsOut } from "../support/sent-rules.js";
 import { localOf, useServedApp, type Household } from "../support/served-app.js";
 import { DAY } from "./documents.js";
 

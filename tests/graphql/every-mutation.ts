@@ -385,12 +385,14 @@ export const foundingMutation = "createHousehold";
 
 interface SchoolSeen {
   readonly revision: number;
-  readonly ruleSets: readonly { readonly key: string; readonly version: number }[];
+  readonly ruleSets: readonly { readonly id: string; readonly key: string; readonly version: number }[];
+  /** Of another jurisdiction, not adopted here. */
+  readonly elsewhere: readonly { readonly id: string }[];
 }
 interface SchoolMutation {
   readonly field: string;
-  /** The input that names the school or the class. */
-  readonly names: "schoolId" | "schoolClassId";
+  /** The input that names the school, the class or the rule set. */
+  readonly names: "schoolId" | "schoolClassId" | "ruleSetId";
   input(school: SchoolSeen): Record<string, unknown>;
   /** Makes another request of it. */
   readonly other: Record<string, unknown>;
@@ -403,6 +405,30 @@ const tripDay = { date: "2027-03-02", schoolClassId: classId("class-4") };
 
 const extraTerm = { name: "Extra", firstDay: "2027-08-02", lastDay: "2027-08-06" };
 const oneBreak = { key: "lunch", name: "Lunch", startsAt: "11:25", minutes: 25, slots: ["MAIN", "FRUIT"] };
+
+const sentAgain = (version: number, kind = "kiwi") =>
+  JSON.stringify({
+    format: "noonpail-rule-set/1",
+    key: "sent-again",
+    title: "Sent again",
+    layer: "SCHOOL",
+    coversFoodFromHome: true,
+    language: "en",
+    version,
+    inForceFrom: "2027-06-01",
+    rules: [
+      {
+        id: `no-${kind}`,
+        kind: "EXCLUDE",
+        says: `No ${kind}.`,
+        level: "FORBID",
+        source: "own rule of an invented school",
+        matches: { anyOf: [{ kinds: [kind] }] },
+      },
+    ],
+  });
+const ownSet = (ruleSets: SchoolSeen["ruleSets"]) =>
+  ruleSets.find(({ key }) => key === "quillbrook-primary-food-from-home")!;
 
 /** In this order: a day or a term is set before it is taken back. */
 export const schoolMutations: readonly SchoolMutation[] = [
@@ -469,34 +495,53 @@ export const schoolMutations: readonly SchoolMutation[] = [
     field: "loadRuleSet",
     names: "schoolId",
     input: ({ ruleSets }) => {
-      const key = "sent-again";
-      const version = ruleSets.find((set) => set.key === key)?.version ?? 0;
-      const rule = {
-        id: "no-kiwi",
-        kind: "EXCLUDE",
-        says: "No kiwi.",
-        level: "FORBID",
-        source: "own rule of an invented school",
-        matches: { anyOf: [{ kinds: ["kiwi"] }] },
-      };
-      const document = {
-        format: "noonpail-rule-set/1",
-        key,
-        title: "Sent again",
-        layer: "SCHOOL",
-        coversFoodFromHome: true,
-        language: "en",
-        version: version + 1,
-        inForceFrom: "2027-06-01",
-        rules: [rule],
-      };
-      return { schoolId: schoolId("primary"), seenRevision: version, document: JSON.stringify(document) };
+      const version = ruleSets.find((set) => set.key === "sent-again")?.version ?? 0;
+      return { schoolId: schoolId("primary"), seenRevision: version, document: sentAgain(version + 1) };
     },
     other: { seenRevision: 999 },
   },
+  {
+    field: "countRuleSetImpact",
+    names: "schoolId",
+    input: ({ ruleSets }) => {
+      const version = ruleSets.find((set) => set.key === "sent-again")?.version ?? 0;
+      return { schoolId: schoolId("primary"), document: sentAgain(version + 1, "fig") };
+    },
+    other: { document: sentAgain(9) },
+  },
+  {
+    field: "countRuleSetCompliance",
+    names: "ruleSetId",
+    input: ({ ruleSets }) => ({ ruleSetId: ownSet(ruleSets).id, from: "2027-01-11", until: "2027-01-15" }),
+    other: { until: "2027-01-16" },
+  },
+  {
+    field: "adoptRuleSet",
+    names: "schoolId",
+    input: ({ elsewhere }) => ({ schoolId: schoolId("primary"), ruleSetId: elsewhere[0]!.id }),
+    other: { adopted: false },
+  },
+  {
+    field: "withdrawRuleSet",
+    names: "ruleSetId",
+    input: ({ ruleSets }) => {
+      const { id, version } = ownSet(ruleSets);
+      return { ruleSetId: id, seenRevision: version, from: "2027-07-01" };
+    },
+    other: { from: "2027-07-02" },
+  },
+];
+/** Their answers have nothing to be out of date. */
+export const withoutRevision = [
+  "countRuleSetImpact",
+  "countRuleSetCompliance",
+  "adoptRuleSet",
+  "appoint",
+  "dismiss",
+  "registerSchool",
 ];
 
-/** Of a jurisdiction's administrator; in this order, for an appointment is made before it is ended. */
+/** Of a jurisdiction's administrator, none with a revision; in this order, for an appointment is made before it is ended. */
 export const jurisdictionMutations: readonly {
   readonly field: string;
   /** @param subject of somebody who has signed in */
@@ -512,22 +557,26 @@ export const jurisdictionMutations: readonly {
   },
 ];
 
+const PASSED = "... on RevisionPassed { seenRevision currentRevision }";
 const asking = (field: string, refusals: string): string => {
   const input = `${field[0]!.toUpperCase()}${field.slice(1)}Input`;
   return `mutation Ask($input: ${input}!) { ${field}(input: $input) { __typename ... on UserError { message }
-    ... on InvalidInput { issues { field problem fix } } ... on KeyReused { usedFor }
-    ... on RevisionPassed { seenRevision currentRevision } ${refusals} } }`;
+    ... on InvalidInput { issues { field problem fix } } ... on KeyReused { usedFor } ${refusals} } }`;
 };
 /** Asks a mutation for its kind and for the facts that every mutation of a household may be refused with. */
-export const documentOf = (field: string): string => asking(field, "... on NotPermitted { neededRole }");
+export const documentOf = (field: string): string => asking(field, `${PASSED} ... on NotPermitted { neededRole }`);
 /** The same for a mutation of a school, where an appointment takes the place of a role. */
-export const schoolDocumentOf = (field: string): string => asking(field, "");
+export const schoolDocumentOf = (field: string): string => asking(field, withoutRevision.includes(field) ? "" : PASSED);
 
 /** The whole input of a school's mutation as it is now. */
 export async function schoolInputNow(mutation: SchoolMutation, served: ServedApp): Promise<Record<string, unknown>> {
-  const query = "query School($id: ID!) { school(id: $id) { revision ruleSets { key version } } }";
-  const { school } = await served.ask<{ school: SchoolSeen }>(administrator, query, { id: schoolId("primary") });
-  return mutation.input(school);
+  const query = `query School($id: ID!) { school(id: $id) { revision ruleSets { id key version } }
+    jurisdictionRuleSets(jurisdiction: "India") { id } }`;
+  const { school, jurisdictionRuleSets } = await served.ask<{
+    school: Omit<SchoolSeen, "elsewhere">;
+    jurisdictionRuleSets: SchoolSeen["elsewhere"];
+  }>(administrator, query, { id: schoolId("primary") });
+  return mutation.input({ ...school, elsewhere: jurisdictionRuleSets });
 }
 
 /** The whole input of a mutation as it is now. */

@@ -1,4 +1,4 @@
-import { sentDocument, shutsOut } from "../support/rule-documents.js";
+import { sentDocument, shutsOut } from "../support/sent-rules.js";
 import { classId, localOf, schoolId, useServedApp, type Household, type Said } from "../support/served-app.js";
 import { DAY, LOAD } from "./documents.js";
 

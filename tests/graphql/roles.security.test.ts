@@ -104,17 +104,27 @@ describe("a school that did not appoint the sender", () => {
     }
   });
 
-  it.each(schoolCases)("%s on a school or class that is not there says just that", async (field, { names }) => {
-    const type = { schoolId: "School", schoolClassId: "SchoolClass" }[names];
-    const nobodys = globalId(type, "00000000-0000-4000-8000-000000000000");
-    const said = new Set<string>();
-    for (const id of [nobodys, globalId("Dish", "00000000-0000-4000-8000-000000000000"), "", `${nobodys}=`]) {
-      const refused = await served.send(administrator, schoolDocumentOf(field), { ...inputs.get(field), [names]: id });
-      expect(refused.__typename).toBe("SchoolNotFound");
-      said.add(refused.message);
-    }
-    expect(said.size).toBe(1);
-  });
+  it.each(schoolCases)(
+    "%s on a school, class or rule set that is not there says just that",
+    async (field, { names }) => {
+      const [type, missing] = {
+        schoolId: ["School", "SchoolNotFound"],
+        schoolClassId: ["SchoolClass", "SchoolNotFound"],
+        ruleSetId: ["RuleSet", "NothingThere"],
+      }[names] as [string, string];
+      const nobodys = globalId(type, "00000000-0000-4000-8000-000000000000");
+      const said = new Set<string>();
+      for (const id of [nobodys, globalId("Dish", "00000000-0000-4000-8000-000000000000"), "", `${nobodys}=`]) {
+        const refused = await served.send(administrator, schoolDocumentOf(field), {
+          ...inputs.get(field),
+          [names]: id,
+        });
+        expect(refused.__typename).toBe(missing);
+        said.add(refused.message);
+      }
+      expect(said.size).toBe(1);
+    },
+  );
 
   it.each(schoolCases)("%s without a token asks to sign in", async (field) => {
     const { data, errors } = await served.post(null, schoolDocumentOf(field), {

@@ -1,5 +1,5 @@
 import { newKey } from "../support/app.js";
-import { sentDocument, shutsOut } from "../support/rule-documents.js";
+import { sentDocument, shutsOut } from "../support/sent-rules.js";
 import {
   classId,
   localOf,

@@ -20,10 +20,12 @@ create policy exemption_count on exemption for select to current_user using (app
   them together: boxes of agreed weeks it holds for, and of them the boxes, children and weeks that would break it. A limit over a
   week that is broken counts all boxes of that child's week. not_counted: boxes with a dish that no addend knows, a family's own.
 */
-create function app_count_rules(of_schools uuid[], of_class uuid, first_day date, last_day date, rule_set uuid, rules jsonb,
+create function app_count_rules(of_schools uuid[], of_class uuid, from_day date, until_day date, rule_set uuid, rules jsonb,
   sums int[], dishes text[], slots text[], fixed float8[], per_gram float8[], steps float8[], times float8[], kinds text[], known_dishes text[])
 returns table (rule int, held int, boxes int, children int, weeks int, not_counted int)
 language plpgsql volatile security definer set search_path = ''
+-- Nothing is known of how many rows each step has, and a loop inside a loop over them is what must not be tried.
+set enable_nestloop = off set enable_mergejoin = off set jit = off set work_mem = '256MB'
 as $$
 #variable_conflict use_column
 begin
@@ -33,106 +35,133 @@ begin
   perform set_config('app.counting', 'on', true);
   return query
   with r as materialized (
-    select * from jsonb_to_recordset(rules) as r(no int, rule int, span text, measure text, sum int, second int, least float8, most float8, mean boolean,
-      counts boolean, full_days int, short text, split text, breaks text[], weekdays int[], from_years int, under_years int,
-      first_day date, last_day date, key text)),
+    select x.*, dense_rank() over (order by x.measure = 'KINDS', x.sum, x.second, x.breaks) as asks
+    from jsonb_to_recordset(rules) as x(no int, rule int, span text, measure text, sum int, second int, least float8, most float8,
+      mean boolean, counts boolean, full_days int, short text, split text, breaks text[], weekdays int[], from_years int,
+      under_years int, first_day date, last_day date, key text)),
+  -- A dish at a slot has a number, so that what follows compares whole numbers.
+  kinds_of_item as materialized (select row_number() over ()::int as type, k.dish, k.slot from (
+    select distinct u.dish, u.slot from unnest(dishes, slots) u(dish, slot)) k),
   h as materialized (
-    select u.sum, u.dish, u.slot, u.fixed, u.per_gram, u.step, u.times, u.kind
-    from unnest(sums, dishes, slots, fixed, per_gram, steps, times, kinds) u(sum, dish, slot, fixed, per_gram, step, times, kind)),
+    select u.sum, k.type, u.fixed, u.per_gram, u.step, u.times, u.kind
+    from unnest(sums, dishes, slots, fixed, per_gram, steps, times, kinds) u(sum, dish, slot, fixed, per_gram, step, times, kind)
+    join kinds_of_item k on k.dish = u.dish and k.slot = u.slot),
+  -- Six days on either side tell whether a week lies across the first or the last day.
   b as materialized (
-    select l.id, l.week_plan_id, l.child_id, l.date, extract(isodow from l.date)::int as dow,
-      extract(year from age(l.date, c.date_of_birth))::int as years
+    select row_number() over ()::int as box, dense_rank() over (order by l.week_plan_id, l.child_id)::int as week, l.id, l.child_id, l.date,
+      extract(isodow from l.date)::int as dow, extract(year from age(l.date, c.date_of_birth))::int as years, e.school_id, e.school_class_id
     from public.lunch_box l join public.week_plan p on p.id = l.week_plan_id and p.state = 'AGREED'::public.plan_state
     join public.child c on c.id = l.child_id
-    where l.current and l.date between first_day and last_day and l.state <> 'EATEN'::public.box_state
-      and exists (select from public.enrolment e where e.child_id = l.child_id and e.school_id = any (of_schools)
-        and (of_class is null or e.school_class_id = of_class)
-        and e.from_date <= l.date and (e.until_date is null or e.until_date >= l.date))),
+    join public.enrolment e on e.child_id = l.child_id and e.from_date <= l.date and (e.until_date is null or e.until_date >= l.date)
+    where l.current and l.date between from_day - 6 and until_day + 6 and l.state <> 'EATEN'::public.box_state
+      and e.school_id = any (of_schools) and (of_class is null or e.school_class_id = of_class)),
+  -- Breaks a class has that day: an early finish drops those that begin at or after it.
+  break_days as materialized (
+    select d.school_class_id, d.date, array_agg(k.key) as keys from (select distinct school_id, school_class_id, date from b) d
+    join public.class_break k on k.school_class_id = d.school_class_id
+    where not exists (select from public.school_day x where x.school_id = d.school_id and x.date = d.date
+      and (x.school_class_id is null or x.school_class_id = d.school_class_id) and x.ends_at <= k.starts_at)
+    group by 1, 2),
   i as materialized (
-    select b.id as box, i.id as item, i.break_key, i.slot, i.dish_key, i.grams, i.holding_case
-    from b join public.box_item i on i.lunch_box_id = b.id),
-  unknown as materialized (select distinct i.box from i where i.dish_key <> all (known_dishes)),
+    select b.box, row_number() over ()::int as item, i.break_key, k.type, i.grams, i.holding_case = 'REHEATED_AT_SCHOOL' as reheated,
+      k.type is null and i.dish_key <> all (known_dishes) as is_own
+    from b join public.box_item i on i.lunch_box_id = b.id left join kinds_of_item k on k.dish = i.dish_key and k.slot = i.slot
+    where b.date between from_day and until_day),
+  unknown as materialized (select distinct i.box from i where i.is_own),
+  judged as materialized (
+    select b.*, d.keys from b join break_days d on d.school_class_id = b.school_class_id and d.date = b.date
+    where b.date between from_day and until_day and b.box not in (select box from unknown)),
   -- The boxes each rule holds for.
   held as materialized (
-    select r.no, r.rule, b.id as box, b.week_plan_id, b.child_id,
-      count(*) over (partition by r.no, b.week_plan_id, b.child_id) as days
-    from r join b on b.date between r.first_day and r.last_day and b.years >= r.from_years and b.years < r.under_years
-      and (r.weekdays is null or b.dow = any (r.weekdays))
-    where b.id not in (select box from unknown) and not exists (
+    select r.no, r.rule, r.asks, b.box, b.week, b.child_id
+    from r join judged b on b.date between r.first_day and r.last_day and b.years >= r.from_years and b.years < r.under_years
+      and (r.weekdays is null or b.dow = any (r.weekdays)) and (r.breaks is null or r.breaks && b.keys)
+    where not exists (
       select from public.exemption x where x.child_id = b.child_id and x.rule_set_id = rule_set and x.rule_key = r.key
         and b.date between x.from_date and x.until_date)),
-  week_boxes as materialized (
-    select r.no, b.week_plan_id, b.child_id, count(*) as days
-    from r join b on r.weekdays is null or b.dow = any (r.weekdays) where r.span = 'WEEK' group by 1, 2, 3),
-  -- What every item adds, where the rule holds for its box and speaks of its break.
+  -- Weeks in which the rule begins or ends.
+  split_weeks as materialized (
+    select distinct r.no, b.week
+    from r join b on (r.weekdays is null or b.dow = any (r.weekdays)) and not b.date between r.first_day and r.last_day
+    where r.span = 'WEEK'),
+  -- What every item adds to what is asked, once for all rules that ask the same of the same breaks.
+  asked as materialized (select distinct r.asks, r.measure, r.sum, r.second, r.breaks, r.span = 'ITEM' as of_items from r),
   added as materialized (
-    select r.no, i.box, i.item, h.sum, h.kind,
+    select a.asks, i.box, i.item, h.sum = a.sum as is_first, h.kind,
       h.fixed + h.times * case when h.step > 0 then floor(h.per_gram * i.grams / h.step + 1e-9) * h.step else h.per_gram * i.grams end as value
-    from i join h on h.dish = i.dish_key and h.slot = i.slot join r on r.sum = h.sum or r.second = h.sum
-    where r.breaks is null or i.break_key = any (r.breaks)
+    from h join asked a on a.sum = h.sum or a.second = h.sum
+    join i on i.type = h.type and (a.breaks is null or i.break_key = any (a.breaks))
     union all
-    select r.no, i.box, i.item, r.sum, null, 1 from i, r
-    where r.measure = 'REHEATED' and i.holding_case = 'REHEATED_AT_SCHOOL' and (r.breaks is null or i.break_key = any (r.breaks))),
+    select a.asks, i.box, i.item, true, null, 1 from i, asked a
+    where a.measure = 'REHEATED' and i.reheated and (a.breaks is null or i.break_key = any (a.breaks))),
+  box_sums as materialized (
+    select a.asks, a.box, sum(a.value) as value, bool_or(a.is_first) as has_first, bool_or(not a.is_first) as has_second
+    from added a group by 1, 2),
+  box_kinds as materialized (
+    select k.asks, k.box, count(*)::float8 as value from (
+      select distinct a.asks, a.box, a.kind from added a join asked q on q.asks = a.asks and q.measure = 'KINDS') k group by 1, 2),
   box_values as materialized (
-    select r.no, a.box,
-      case r.measure
-        when 'KINDS' then count(distinct a.kind)::float8
-        when 'TOGETHER' then (bool_or(a.sum = r.sum) and bool_or(a.sum = r.second))::int::float8
+    select s.asks, s.box, case q.measure
+        when 'TOGETHER' then (s.has_first and (s.has_second or q.second = q.sum))::int::float8
         when 'DAYS' then 1::float8
-        else sum(a.value) end as value
-    from added a join r on r.no = a.no where r.span <> 'ITEM' group by r.no, r.measure, r.sum, r.second, a.box),
+        when 'KINDS' then k.value
+        else s.value end as value
+    from box_sums s join asked q on q.asks = s.asks left join box_kinds k on k.asks = s.asks and k.box = s.box),
   broken_items as (
-    select distinct h.no, h.box from (select a.no, a.box, a.item, sum(a.value) as value from added a group by 1, 2, 3) a
-    join r on r.no = a.no and r.span = 'ITEM' join held h on h.no = a.no and h.box = a.box
+    select distinct h.no, h.box from (
+      select a.asks, a.box, a.item, sum(a.value) as value from added a join asked q on q.asks = a.asks and q.of_items group by 1, 2, 3) a
+    join held h on h.asks = a.asks and h.box = a.box join r on r.no = h.no and r.span = 'ITEM'
     where a.value > r.most + 1e-6 * greatest(1, abs(r.most)) or a.value < r.least - 1e-6 * greatest(1, abs(r.least))),
   broken_boxes as (
-    select h.no, h.box from held h join r on r.no = h.no and r.span = 'BOX' left join box_values v on v.no = h.no and v.box = h.box
+    select h.no, h.box from held h join r on r.no = h.no and r.span = 'BOX' left join box_values v on v.asks = h.asks and v.box = h.box
     where coalesce(v.value, 0) > r.most + 1e-6 * greatest(1, abs(r.most))
        or coalesce(v.value, 0) < r.least - 1e-6 * greatest(1, abs(r.least))),
-  week_values as materialized (
-    select h.no, h.week_plan_id, h.child_id, min(h.days) as days, min(w.days) as all_days,
-      case when r.measure = 'KINDS' then (
-          select count(distinct a.kind)::float8 from added a join held g on g.no = a.no and g.box = a.box
-          where a.no = h.no and g.week_plan_id = h.week_plan_id and g.child_id = h.child_id)
-        else coalesce(sum(v.value), 0) end as value,
+  week_kinds as materialized (
+    select k.no, k.week, count(*)::float8 as kinds from (
+      select distinct h.no, h.week, a.kind from held h join r on r.no = h.no and r.span = 'WEEK' and r.measure = 'KINDS'
+      join added a on a.asks = h.asks and a.box = h.box) k group by 1, 2),
+  week_sums as materialized (
+    select h.no, h.week, count(*) as days, coalesce(sum(v.value), 0) as value,
       max(coalesce(v.value, 0)) as most_in_a_box, min(coalesce(v.value, 0)) as least_in_a_box
-    from held h join r on r.no = h.no and r.span = 'WEEK'
-    join week_boxes w on w.no = h.no and w.week_plan_id = h.week_plan_id and w.child_id = h.child_id
-    left join box_values v on v.no = h.no and v.box = h.box
-    group by h.no, h.week_plan_id, h.child_id, r.measure),
+    from held h join r on r.no = h.no and r.span = 'WEEK' left join box_values v on v.asks = h.asks and v.box = h.box group by 1, 2),
+  week_values as materialized (
+    select s.no, s.week, s.days, w.no is not null as is_split, case when r.measure = 'KINDS' then coalesce(k.kinds, 0) else s.value end as value,
+      s.most_in_a_box, s.least_in_a_box
+    from week_sums s join r on r.no = s.no left join split_weeks w on w.no = s.no and w.week = s.week
+    left join week_kinds k on k.no = s.no and k.week = s.week),
   week_limits as (
-    select w.*, p.part, r.mean,
-      -- The whole limit, a share of it for a part of a week, or one day's share for every day.
-      case when p.part >= 1 or r.mean then 'WHOLE' when w.days < w.all_days then coalesce(r.split, r.short) else r.short end as way,
-      r.least, r.most, r.counts, r.full_days
+    -- The whole limit, a share of it for a part of a week, one day's share for every day, or none; of a mean the whole or none.
+    select w.*, p.part, r.mean, case when r.mean and p.way <> 'SKIP' then 'WHOLE' else p.way end as way, r.least, r.most, r.counts
     from week_values w join r on r.no = w.no
-    cross join lateral (select least(1, w.days::float8 / r.full_days) as part) p),
+    cross join lateral (
+      select least(1, w.days::float8 / r.full_days) as part,
+        case when w.is_split then r.split when w.days < r.full_days then r.short else 'WHOLE' end as way) p),
   week_bounds as (
-    select w.no, w.week_plan_id, w.child_id, w.way,
+    select w.no, w.week, w.way,
       case when w.mean then w.value / w.days else w.value end as value,
       w.most_in_a_box, w.least_in_a_box,
       case when w.counts then floor(w.least * s.share + 1e-9) else w.least * s.share end as least,
       case when w.counts then ceil(w.most * s.share - 1e-9) else w.most * s.share end as most
     from week_limits w cross join lateral (
-      select case w.way when 'PRORATE' then w.part when 'PER_DAY' then 1.0 / w.full_days else 1 end as share) s),
+      select case w.way when 'PRORATE' then w.part when 'PER_DAY' then w.part / w.days else 1 end as share) s),
   broken_weeks as (
-    select w.no, w.week_plan_id, w.child_id from week_bounds w where case w.way
+    select w.no, w.week from week_bounds w where case w.way
       when 'SKIP' then false
       when 'PER_DAY' then w.most_in_a_box > w.most + 1e-6 * greatest(1, abs(w.most)) or w.least_in_a_box < w.least - 1e-6 * greatest(1, abs(w.least))
       else w.value > w.most + 1e-6 * greatest(1, abs(w.most)) or w.value < w.least - 1e-6 * greatest(1, abs(w.least)) end),
-  broken as (
+  broken as materialized (
     select * from broken_items union select * from broken_boxes
-    union select h.no, h.box from broken_weeks w join held h on h.no = w.no and h.week_plan_id = w.week_plan_id and h.child_id = w.child_id),
+    union select h.no, h.box from broken_weeks w join held h on h.no = w.no and h.week = w.week),
+  held_boxes as (select h.rule, count(*) as held from (select distinct rule, box from held) h group by 1),
+  broken_rules as materialized (select distinct r.rule, b.box, b.week, b.child_id from broken k join r on r.no = k.no join b on b.box = k.box),
   per_rule as (
-    select h.rule, count(distinct h.box) as held, count(distinct k.box) as boxes,
-      count(distinct h.child_id) filter (where k.box is not null) as children,
-      count(distinct (h.week_plan_id, h.child_id)) filter (where k.box is not null) as weeks
-    from held h left join broken k on k.no = h.no and k.box = h.box group by h.rule),
+    select o.rule, o.held, coalesce(k.boxes, 0) as boxes, coalesce(k.children, 0) as children, coalesce(k.weeks, 0) as weeks
+    from held_boxes o left join (
+      select k.rule, count(*) as boxes, count(distinct k.child_id) as children, count(distinct k.week) as weeks
+      from broken_rules k group by 1) k on k.rule = o.rule),
   over_all as (
-    select count(distinct h.box) as held, count(distinct k.box) as boxes,
-      count(distinct h.child_id) filter (where k.box is not null) as children,
-      count(distinct (h.week_plan_id, h.child_id)) filter (where k.box is not null) as weeks
-    from held h left join broken k on k.no = h.no and k.box = h.box),
+    select (select count(distinct box) from held) as held, count(distinct k.box) as boxes, count(distinct k.child_id) as children,
+      count(distinct k.week) as weeks from broken_rules k),
   counted as (
     select p.rule, p.held, p.boxes, p.children, p.weeks from per_rule p union all select null, o.held, o.boxes, o.children, o.weeks from over_all o)
   select c.rule,

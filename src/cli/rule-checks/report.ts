@@ -6,6 +6,7 @@ import type { RuleSetDocument } from "../../../shared/rule-set.js";
 import { standardSchema, type Standard } from "../../../shared/standard.js";
 import { checkRuleSet, readRuleSetDocument, type KnownWords } from "../../app/check-rule-set.js";
 import type { DocumentIssue } from "../../app/document-text.js";
+import { sayIssue } from "../../app/say.js";
 import { readCatalogueFiles } from "../../database/seed.js";
 import { indexCatalogue } from "../../domain/catalogue/derive.js";
 import { matchCatalogue } from "../../domain/rules/document-clashes.js";
@@ -48,8 +49,7 @@ function shippedWords(): KnownWords {
 /** Checks a document as if it were the first of its key, loaded where it says it belongs. */
 function checkFile(file: string, text: string, words: KnownWords): DocumentReport & { readonly faults: string[] } {
   const shape = readRuleSetDocument(text);
-  const say = ({ line, path, problem, expected }: DocumentIssue): string =>
-    `${file}, line ${line}: ${[path, problem].join(" ").trim()}; expected ${expected}`;
+  const say = (issue: DocumentIssue): string => `${file}: ${sayIssue(issue)}`;
   if (!("document" in shape)) return { file, document: null, warnings: [], faults: shape.map(say) };
   const { document } = shape;
   const { errors, warnings } = checkRuleSet(text, words, {

@@ -298,7 +298,8 @@ const fraction = (bound: number | undefined): number | undefined =>
 
 /**
  * Over the whole packed week; nothing of the whole means nothing to divide. `part` counts only in items of the whole. What is
- * unknown in the whole but not in the part can only lower the share, what is unknown in both can only raise it.
+ * unknown in the whole lowers the share, in part and whole alike too: rounded down, an item may gain in the whole alone. What is
+ * unknown in the part raises it.
  */
 function judgeShare(subject: Case<RuleOf<"SHARE">>): Fault[] {
   const { week, rule, items } = subject;
@@ -318,9 +319,9 @@ function judgeShare(subject: Case<RuleOf<"SHARE">>): Fault[] {
         })
       : [];
   if (wrong.length > 0) return wrong;
-  const lowering = rule.atLeast === undefined ? [] : [...whole.missing].filter((food) => !part.missing.has(food));
-  const raising = rule.atMost === undefined ? [] : [...part.missing];
-  return notKnown(subject, [...lowering, ...raising], {});
+  const lowering = rule.atLeast === undefined ? [] : whole.missing;
+  const raising = rule.atMost === undefined ? [] : part.missing;
+  return notKnown(subject, new Set([...lowering, ...raising]), {});
 }
 
 /** kcal per gram, Regulation (EU) No 1169/2011, Annex XIV; sugars of every kind as carbohydrate, saturates as fat. */

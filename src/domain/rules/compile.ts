@@ -50,6 +50,7 @@ export function createRuleTables(labels: readonly LabelBrief[], credits: CreditT
   const numbers = new Map<DerivedDish, number>();
   const dishes: DerivedDish[] = [];
   const tables = new Map<Matcher, MatcherTable>();
+  const alike = new Map<string, MatcherTable>();
   const nutrients: Partial<Record<RuleNutrient, (NutrientIn | undefined)[]>> = {};
   const compileMatcher = (matcher: Matcher): MatcherTable => {
     const here: (MeantHere | null | undefined)[] = [];
@@ -92,7 +93,10 @@ export function createRuleTables(labels: readonly LabelBrief[], credits: CreditT
     tableOf(matcher) {
       const known = tables.get(matcher);
       if (known !== undefined) return known;
-      const table = compileMatcher(matcher);
+      // A standard says the same of each age anew; what is said alike is worked out once.
+      const text = JSON.stringify(matcher);
+      const table = alike.get(text) ?? compileMatcher(matcher);
+      alike.set(text, table);
       tables.set(matcher, table);
       return table;
     },

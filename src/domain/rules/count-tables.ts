@@ -65,15 +65,20 @@ export function countTables(document: RuleSetDocument, index: CatalogueIndex, cr
   type Item = (typeof items)[number];
   const addends: Addend[] = [];
   const sums = new Map<string, number>();
-  /** One sum for rules that ask the same. */
-  const sumOf = (name: string, add: (item: Item) => readonly (Portion & { kind?: string })[]): number => {
+  /** One sum for rules that ask the same. Over single items nothing is something: a minimum is asked of each. */
+  const sumOf = (
+    about: string,
+    add: (item: Item) => readonly (Portion & { kind?: string })[],
+    span?: CountedRule["span"],
+  ): number => {
+    const name = `${about} ${span === "ITEM" ? "each" : ""}`;
     const known = sums.get(name);
     if (known !== undefined) return known;
     const sum = sums.size;
     sums.set(name, sum);
     for (const item of items)
       for (const { fixed, perGram, step, times, kind } of add(item))
-        if (fixed !== 0 || perGram !== 0)
+        if (fixed !== 0 || perGram !== 0 || span === "ITEM")
           addends.push({
             sum,
             dish: item.derived.dish.key,
@@ -116,13 +121,12 @@ export function countTables(document: RuleSetDocument, index: CatalogueIndex, cr
       }
       case "AMOUNT": {
         const { unit, matches } = rule;
-        const sum = sumOf(`${unit} ${JSON.stringify(matches)}`, ({ number }) => [
-          {
-            fixed: 0,
-            perGram: tables.tableOf(matches).perGram(unit, number).perGram,
-            step: stepOf(unit, credits),
-          },
-        ]);
+        const add = ({ number }: Item) => {
+          const table = tables.tableOf(matches);
+          if (table.at(number) === null) return [];
+          return [{ fixed: 0, perGram: table.perGram(unit, number).perGram, step: stepOf(unit, credits) }];
+        };
+        const sum = sumOf(`${unit} ${JSON.stringify(matches)}`, add, rule.per);
         return [{ ...plain, counts: false, span: rule.per, measure: "SUM", sum, ...bounds(rule) }];
       }
       case "SHARE":
@@ -147,12 +151,13 @@ export function countTables(document: RuleSetDocument, index: CatalogueIndex, cr
           const name = `${rule.nutrient} ${figure} ${rule.as} ${rule.as === "AMOUNT" ? "" : (atLeast ?? atMost)}`;
           const factor = energyFactorOf(rule.nutrient);
           if (rule.as === "PERCENT_OF_ENERGY" && factor === null) return null;
-          const sum = sumOf(name, ({ derived, number }) => {
+          const add = ({ derived, number }: Item) => {
             const amount = tables.nutrient(rule.nutrient, number)[figure];
             if (rule.as === "AMOUNT") return [{ fixed: 0, perGram: amount / derived.grams }];
             const energy = tables.nutrient("ENERC_KCAL", number).known;
             return [{ fixed: 0, perGram: (factor! * amount - ((atLeast ?? atMost)! / 100) * energy) / derived.grams }];
-          });
+          };
+          const sum = sumOf(name, add, span);
           const asPercent = rule.as === "PERCENT_OF_ENERGY";
           return {
             ...plain,

@@ -1,5 +1,5 @@
 /** How many cups, ounce equivalents, grams or millilitres a matcher means in an item. */
-import type { CreditTable } from "../../../shared/credits.js";
+import type { CreditRow, CreditTable } from "../../../shared/credits.js";
 import type { AmountUnit } from "../../../shared/rule-set.js";
 import type { DerivedDish, FlatIngredient } from "../catalogue/derive.js";
 import type { Meant } from "./match.js";
@@ -19,20 +19,50 @@ export interface AmountPerGram {
   readonly unknown: readonly string[];
 }
 
-/** Units in one gram of an ingredient; null when that is not known. */
-function unitsPerGram(unit: AmountUnit, { food, form }: FlatIngredient, credits: CreditTable): number | null {
+interface ReadCredits {
+  /** Numbers of the rows that name a food, by food, and of those that name none; in the table's order. */
+  readonly named: ReadonlyMap<string, readonly number[]>;
+  readonly general: readonly number[];
+}
+/** A table is read once, however many weeks are judged by it. */
+const known = new WeakMap<CreditTable, ReadCredits>();
+
+function readRows(table: CreditTable): ReadCredits {
+  const before = known.get(table);
+  if (before !== undefined) return before;
+  const named = new Map<string, number[]>();
+  const general: number[] = [];
+  table.rows.forEach(({ foods }, at) => {
+    if (foods === undefined) general.push(at);
+    for (const food of foods ?? []) {
+      const rows = named.get(food);
+      if (rows === undefined) named.set(food, [at]);
+      else rows.push(at);
+    }
+  });
+  const read = { named, general };
+  known.set(table, read);
+  return read;
+}
+
+const states = <T>(stated: readonly T[] | undefined, value: T): boolean =>
+  stated === undefined || stated.includes(value);
+
+const fits = (row: CreditRow, unit: AmountUnit, { food, form }: FlatIngredient): boolean =>
+  row.unit === unit && states(row.kinds, food.kind) && states(row.groups, food.group) && states(row.forms, form);
+
+/** Units in one gram of an ingredient; null when that is not known. The first row that fits counts, by name or by group. */
+function unitsPerGram(unit: AmountUnit, ingredient: FlatIngredient, credits: CreditTable): number | null {
+  const { food } = ingredient;
   if (unit === "GRAMS") return 1;
   if (unit === "ML") return food.densityGramsPerMl === null ? null : 1 / food.densityGramsPerMl;
-  const row = credits.rows.find(
-    (candidate) =>
-      candidate.unit === unit &&
-      (candidate.foods === undefined || candidate.foods.includes(food.key)) &&
-      (candidate.kinds === undefined || candidate.kinds.includes(food.kind)) &&
-      (candidate.groups === undefined || candidate.groups.includes(food.group)) &&
-      (candidate.forms === undefined || candidate.forms.includes(form)),
-  );
-  if (row === undefined) return null;
-  return row.grams === null ? 0 : 1 / row.grams;
+  const { named, general } = readRows(credits);
+  const { rows } = credits;
+  const byName = named.get(food.key)?.find((at) => fits(rows[at]!, unit, ingredient));
+  const byGroup = general.find((at) => fits(rows[at]!, unit, ingredient));
+  if (byName === undefined && byGroup === undefined) return null;
+  const { grams } = rows[Math.min(byName ?? rows.length, byGroup ?? rows.length)]!;
+  return grams === null ? 0 : 1 / grams;
 }
 
 /** An item meant as a whole weighs what is served and takes the volume of its dish; a credit is always of its ingredients. */

@@ -8,7 +8,9 @@
  */
 import type { SlotCode, WeekdayCode } from "../../../shared/codes.js";
 import type { Matcher, Rule, RuleSetDocument } from "../../../shared/rule-set.js";
+import { addDays, weekdayOf } from "../calendar/dates.js";
 import type { CatalogueIndex } from "../catalogue/derive.js";
+import { asFraction } from "./limits.js";
 import { matches, matchingIngredients } from "./match.js";
 
 /** One rule of one of the documents looked at. */
@@ -27,9 +29,26 @@ export type DocumentClash =
       readonly maximum: RuleRef;
       readonly atLeast: number;
       readonly atMost: number;
+      /** Rules that shut out what would count for the minimum alone. */
+      readonly by: readonly RuleRef[];
+    }
+  /** The same of what is asked of single items or of a share: kept only where there is none of it, which is no fault by itself. */
+  | {
+      readonly kind: "ONLY_WITHOUT";
+      readonly minimum: RuleRef;
+      readonly maximum: RuleRef;
+      readonly atLeast: number;
+      readonly atMost: number;
     }
   /** More days, kinds or items are asked for than there are. */
-  | { readonly kind: "MORE_THAN_THERE_ARE"; readonly minimum: RuleRef; readonly atLeast: number; readonly left: number }
+  | {
+      readonly kind: "MORE_THAN_THERE_ARE";
+      readonly minimum: RuleRef;
+      readonly atLeast: number;
+      readonly left: number;
+      /** Rules that shut out the others. */
+      readonly by: readonly RuleRef[];
+    }
   /** Dishes that would meet the minimum are there, and these rules together shut out every one. */
   | { readonly kind: "GROUP_EMPTIED"; readonly minimum: RuleRef; readonly by: readonly RuleRef[] }
   /** Nothing at all may be eaten at a break. */
@@ -50,6 +69,7 @@ interface Scoped<R extends Rule = Rule> {
   readonly from: string;
   readonly until: string;
 }
+const refOf = ({ ref }: Scoped): RuleRef => ref;
 type RuleOf<K extends Rule["kind"]> = Extract<Rule, { kind: K }>;
 
 /** Days of a school week for a rule that names none. */
@@ -85,9 +105,11 @@ export function findDocumentClashes(
   catalogue: MatchedCatalogue,
   breakKeys: readonly string[],
 ): DocumentClash[] {
-  const rules = documents.flatMap(scopedRules);
-  const named = new Set([...breakKeys, ...rules.flatMap(({ rule }) => rule.breaks ?? [])]);
-  const breaks = named.size > 0 ? [...named] : [""];
+  const all = documents.flatMap(scopedRules);
+  const named = breakKeys.length > 0 ? breakKeys : [...new Set(all.flatMap(({ rule }) => rule.breaks ?? []))];
+  const breaks = named.length > 0 ? named : [""];
+  // A rule for breaks that are not there asks nothing.
+  const rules = all.filter(({ rule }) => rule.breaks === undefined || rule.breaks.some((key) => breaks.includes(key)));
   const found = new Map<string, DocumentClash>();
   for (const holding of togetherInForce(rules)) {
     const clashes = [
@@ -134,13 +156,30 @@ function scopedRules(document: RuleSetDocument, at: number): Scoped[] {
 const later = (a: string | undefined, b: string) => (a !== undefined && a > b ? a : b);
 const earlier = (a = FOREVER, b = FOREVER) => (a < b ? a : b);
 
-const meet = (a: Scoped, b: Scoped): boolean => daysOf(a.rule).some((day) => daysOf(b.rule).includes(day));
-const daysOf = (rule: Rule): readonly WeekdayCode[] => rule.weekdays ?? SCHOOL_DAYS;
+const daysOf = ({ weekdays }: Rule): readonly WeekdayCode[] =>
+  weekdays === undefined ? SCHOOL_DAYS : SCHOOL_DAYS.filter((day) => weekdays.includes(day));
+
+/** Is there a day on which all of them hold or, of limits over a week, a whole week. */
+function holdTogether(rules: readonly Scoped[], over: "BOX" | "WEEK"): boolean {
+  const days = SCHOOL_DAYS.filter((day) => rules.every(({ rule }) => daysOf(rule).includes(day)));
+  const from = rules.map((rule) => rule.from).reduce((a, b) => (a > b ? a : b));
+  const until = rules.map((rule) => rule.until).reduce((a, b) => (a < b ? a : b));
+  if (days.length === 0 || until < from) return false;
+  const dates = Array.from({ length: 7 }, (_, at) => addDays(from, at));
+  return over === "BOX"
+    ? dates.some((date) => date <= until && days.includes(weekdayOf(date)))
+    : dates.some((date) => weekdayOf(date) === "MONDAY" && addDays(date, 4) <= until);
+}
 
 /** Does the second hold wherever the first does. */
 const coversDays = (first: Rule, second: Rule) => daysOf(first).every((day) => daysOf(second).includes(day));
+const breaksOf = (rule: Rule, breaks: readonly string[]) =>
+  rule.breaks === undefined ? breaks : breaks.filter((key) => rule.breaks!.includes(key));
 const coversBreaks = (first: Rule, second: Rule, breaks: readonly string[]) =>
-  second.breaks === undefined || (first.breaks ?? breaks).every((key) => second.breaks!.includes(key));
+  second.breaks === undefined || breaksOf(first, breaks).every((key) => second.breaks!.includes(key));
+
+/** Kept for the next document; a process sees more matchers than it can keep. */
+const MOST_MATCHERS = 5000;
 
 export function matchCatalogue(index: CatalogueIndex): MatchedCatalogue {
   const items = index.dishes.flatMap((dish) => dish.slots.map((slot) => ({ dish: dish.key, slot })));
@@ -148,6 +187,7 @@ export function matchCatalogue(index: CatalogueIndex): MatchedCatalogue {
   const asItem = (at: number) => ({ derived: index.derived(items[at]!.dish), slot: items[at]!.slot, labels: [] });
   const setOf = (matcher: Matcher): ItemSet => {
     const key = textOf(matcher);
+    if (known.size >= MOST_MATCHERS) known.clear();
     const set = known.get(key) ?? new Set(items.flatMap((_, at) => (matches(matcher, asItem(at)) ? [at] : [])));
     known.set(key, set);
     return set;
@@ -188,13 +228,13 @@ const leftAnywhere = (
 };
 
 /** Of rules that are too many together, some of which none can be left out. */
-function irreducible(rules: readonly Scoped[], tooMany: (some: readonly Scoped[]) => boolean): RuleRef[] {
+function irreducible(rules: readonly Scoped[], tooMany: (some: readonly Scoped[]) => boolean): readonly Scoped[] {
   let kept = [...rules];
   for (const rule of rules) {
     const without = kept.filter((other) => other !== rule);
     if (tooMany(without)) kept = without;
   }
-  return kept.map(({ ref }) => ref);
+  return kept;
 }
 
 function shuttersOf(minimum: Scoped, rules: readonly Scoped[]): Scoped[] {
@@ -213,43 +253,63 @@ function clashesOfMinimum(
   switch (rule.kind) {
     case "FREQUENCY": {
       if (rule.atLeast === undefined || rule.atLeast <= 0) return [];
+      const over = rule.per;
       const wanted = catalogue.setOf(rule.matches);
-      const shutters = shuttersOf(minimum, rules);
-      const at = rule.breaks ?? breaks;
-      const left = (some: readonly Scoped[]) => leftAnywhere(wanted, at, some, catalogue);
-      if (wanted.size > 0 && left(shutters).size === 0)
-        return [{ kind: "GROUP_EMPTIED", minimum: ref, by: irreducible(shutters, (some) => left(some).size === 0) }];
-      const most = mostThereAre(rule, catalogue, left(shutters));
-      if (wanted.size > 0 && most < rule.atLeast)
-        return [{ kind: "MORE_THAN_THERE_ARE", minimum: ref, atLeast: rule.atLeast, left: most }];
+      const shutters = shuttersOf(minimum, rules).filter((other) => holdTogether([minimum, other], over));
+      const emptied = groupEmptied(minimum, over, wanted, shutters, catalogue, breaks);
+      if (emptied.length > 0) return emptied;
+      const most = (some: readonly Scoped[]) =>
+        mostThereAre(rule, catalogue, leftAnywhere(wanted, breaksOf(rule, breaks), some, catalogue));
+      if (wanted.size > 0 && most(shutters) < rule.atLeast) {
+        const by = irreducible(shutters, (some) => most(some) < rule.atLeast!);
+        if (holdTogether([minimum, ...by], over))
+          return [
+            { kind: "MORE_THAN_THERE_ARE", minimum: ref, atLeast: rule.atLeast, left: most(by), by: by.map(refOf) },
+          ];
+      }
       return maximaBelow(minimum, rule.atLeast, rules, (other) =>
         other.rule.kind === "FREQUENCY" && other.rule.atMost !== undefined
-          ? frequencyPair(rule, other.rule, other.rule.atMost, left(shutters), catalogue, breaks)
+          ? frequencyPair(minimum, other as Scoped<RuleOf<"FREQUENCY">>, other.rule.atMost, rules, catalogue, breaks)
           : null,
       );
     }
-    case "AMOUNT":
+    case "AMOUNT": {
       if (rule.atLeast === undefined || rule.atLeast <= 0) return [];
+      const over = rule.per === "WEEK" ? "WEEK" : "BOX";
+      const shutters = shuttersOf(minimum, rules).filter((other) => holdTogether([minimum, other], over));
+      const emptied =
+        rule.per === "ITEM"
+          ? []
+          : groupEmptied(minimum, over, catalogue.setOf(rule.matches), shutters, catalogue, breaks);
+      if (emptied.length > 0) return emptied;
       return maximaBelow(minimum, rule.atLeast, rules, (other) =>
         other.rule.kind === "AMOUNT" &&
         other.rule.unit === rule.unit &&
         other.rule.per === rule.per &&
         other.rule.atMost !== undefined &&
-        sameBreaks(rule, other.rule, breaks) &&
+        (rule.per !== "WEEK" || coversDays(rule, other.rule)) &&
+        coversBreaks(rule, other.rule, breaks) &&
         textOf(other.rule.matches) === textOf(rule.matches)
-          ? { atLeast: rule.atLeast!, atMost: other.rule.atMost }
+          ? { atLeast: rule.atLeast!, atMost: other.rule.atMost, over, onlyWithout: rule.per === "ITEM" }
           : null,
       );
+    }
     case "SHARE":
       if (rule.atLeast === undefined) return [];
       return maximaBelow(minimum, rule.atLeast, rules, (other) =>
         other.rule.kind === "SHARE" &&
         other.rule.unit === rule.unit &&
         other.rule.atMost !== undefined &&
+        sameDays(rule, other.rule) &&
         sameBreaks(rule, other.rule, breaks) &&
         textOf(other.rule.part) === textOf(rule.part) &&
         textOf(other.rule.whole) === textOf(rule.whole)
-          ? { atLeast: rule.atLeast!, atMost: other.rule.atMost }
+          ? {
+              atLeast: asFraction(rule.atLeast)!,
+              atMost: asFraction(other.rule.atMost)!,
+              over: "WEEK",
+              onlyWithout: true,
+            }
           : null,
       );
     case "NUTRIENT":
@@ -260,8 +320,9 @@ function clashesOfMinimum(
         other.rule.per === rule.per &&
         other.rule.as === rule.as &&
         other.rule.atMost !== undefined &&
+        (rule.per !== "WEEK_MEAN" || sameDays(rule, other.rule)) &&
         sameBreaks(rule, other.rule, breaks)
-          ? { atLeast: rule.atLeast!, atMost: other.rule.atMost }
+          ? { atLeast: rule.atLeast!, atMost: other.rule.atMost, over: rule.per === "WEEK_MEAN" ? "WEEK" : "BOX" }
           : null,
       );
     case "EXCLUDE":
@@ -272,6 +333,24 @@ function clashesOfMinimum(
   }
 }
 
+function groupEmptied(
+  minimum: Scoped,
+  over: "BOX" | "WEEK",
+  wanted: ItemSet,
+  shutters: readonly Scoped[],
+  catalogue: MatchedCatalogue,
+  breaks: readonly string[],
+): DocumentClash[] {
+  const at = breaksOf(minimum.rule, breaks);
+  const isEmptied = (some: readonly Scoped[]) => leftAnywhere(wanted, at, some, catalogue).size === 0;
+  if (wanted.size === 0 || !isEmptied(shutters)) return [];
+  const by = irreducible(shutters, isEmptied);
+  return holdTogether([minimum, ...by], over)
+    ? [{ kind: "GROUP_EMPTIED", minimum: minimum.ref, by: by.map(refOf) }]
+    : [];
+}
+
+const sameDays = (a: Rule, b: Rule) => coversDays(a, b) && coversDays(b, a);
 const sameBreaks = (a: Rule, b: Rule, breaks: readonly string[]) =>
   coversBreaks(a, b, breaks) && coversBreaks(b, a, breaks);
 
@@ -287,17 +366,32 @@ function mostThereAre(rule: RuleOf<"FREQUENCY">, catalogue: MatchedCatalogue, le
   }
 }
 
+interface Pair {
+  /** Over one span. */
+  readonly atLeast: number;
+  readonly atMost: number;
+  readonly over: "BOX" | "WEEK";
+  readonly onlyWithout?: boolean;
+  /** Rules without which the two would not meet. */
+  readonly by?: readonly Scoped[];
+}
+
 function maximaBelow(
   minimum: Scoped,
   atLeast: number,
   rules: readonly Scoped[],
-  pair: (other: Scoped) => { readonly atLeast: number; readonly atMost: number } | null,
+  pair: (other: Scoped) => Pair | null,
 ): DocumentClash[] {
   return rules.flatMap((other): DocumentClash[] => {
-    if (!meet(minimum, other)) return [];
-    const bounds = pair(other);
-    if (bounds === null || bounds.atLeast <= bounds.atMost) return [];
-    return [{ kind: "ABOVE_MAXIMUM", minimum: minimum.ref, maximum: other.ref, atLeast, atMost: bounds.atMost }];
+    const found = pair(other);
+    if (found === null || found.atLeast <= found.atMost) return [];
+    if (!holdTogether([minimum, other, ...(found.by ?? [])], found.over)) return [];
+    // Nobody writes one rule that contradicts itself to say that there shall be none of it.
+    const atMost = (other.rule as { readonly atMost?: number }).atMost!;
+    const pairOf = { minimum: minimum.ref, maximum: other.ref, atLeast, atMost };
+    return found.onlyWithout && other !== minimum
+      ? [{ kind: "ONLY_WITHOUT", ...pairOf }]
+      : [{ kind: "ABOVE_MAXIMUM", ...pairOf, by: (found.by ?? []).map(refOf) }];
   });
 }
 
@@ -306,26 +400,34 @@ function maximaBelow(
  * times over for a week's maximum, a week's minimum against a box's maximum five times over.
  */
 function frequencyPair(
-  rule: RuleOf<"FREQUENCY">,
-  other: RuleOf<"FREQUENCY">,
+  minimum: Scoped,
+  maximum: Scoped<RuleOf<"FREQUENCY">>,
   atMost: number,
-  left: ItemSet,
+  rules: readonly Scoped[],
   catalogue: MatchedCatalogue,
   breaks: readonly string[],
-): { atLeast: number; atMost: number } | null {
-  const counted = catalogue.setOf(other.matches);
-  if (rule.counts !== other.counts || !coversBreaks(rule, other, breaks)) return null;
-  if (![...left].every((item) => counted.has(item))) return null;
+): Pair | null {
+  const rule = minimum.rule as RuleOf<"FREQUENCY">;
+  const other = maximum.rule;
+  const atLeast = rule.atLeast!;
+  if (rule.counts !== other.counts || !coversBreaks(rule, other, breaks) || !coversDays(rule, other)) return null;
   const same = rule.per === other.per && (rule.per === "BOX" || rule.weeks === other.weeks);
-  if (rule.counts === "KINDS") {
-    // A kind counts once a week however often it comes, so that only like spans and like matchers compare.
-    return same && textOf(rule.matches) === textOf(other.matches) ? { atLeast: rule.atLeast!, atMost } : null;
-  }
-  if (same) return coversDays(rule, other) ? { atLeast: rule.atLeast!, atMost } : null;
-  if (rule.per === "BOX" && other.weeks === 1 && coversDays(rule, other))
-    return { atLeast: rule.atLeast! * daysOf(rule).length, atMost };
-  if (other.per === "BOX" && rule.weeks === 1 && coversDays(rule, other))
-    return { atLeast: rule.atLeast!, atMost: atMost * daysOf(rule).length };
+  const over = rule.per === "BOX" && other.per === "BOX" ? "BOX" : "WEEK";
+  // A kind counts once a week however often it comes, so that only like spans and like matchers compare.
+  if (rule.counts === "KINDS")
+    return same && textOf(rule.matches) === textOf(other.matches) ? { atLeast, atMost, over } : null;
+  const counted = catalogue.setOf(other.matches);
+  const shutters = shuttersOf(minimum, rules).filter((by) => holdTogether([minimum, maximum, by], over));
+  const isCounted = (some: readonly Scoped[]) =>
+    [...leftAnywhere(catalogue.setOf(rule.matches), breaksOf(rule, breaks), some, catalogue)].every((item) =>
+      counted.has(item),
+    );
+  if (!isCounted(shutters)) return null;
+  const by = irreducible(shutters, isCounted);
+  const days = daysOf(rule).length;
+  if (same) return { atLeast, atMost, over, by };
+  if (rule.per === "BOX" && other.weeks === 1) return { atLeast: atLeast * days, atMost, over, by };
+  if (other.per === "BOX" && rule.weeks === 1) return { atLeast, atMost: atMost * days, over, by };
   return null;
 }
 
@@ -345,7 +447,9 @@ function nothingLeft(
           (rule.breaks === undefined || rule.breaks.includes(breakKey)) &&
           daysOf(rule).includes(day),
       );
-      if (isEmpty(shutters)) return [{ kind: "NOTHING_LEFT", breakKey, by: irreducible(shutters, isEmpty) }];
+      if (!isEmpty(shutters)) continue;
+      const by = irreducible(shutters, isEmpty);
+      if (holdTogether(by, "BOX")) return [{ kind: "NOTHING_LEFT", breakKey, by: by.map(refOf) }];
     }
     return [];
   });
@@ -368,11 +472,11 @@ function apartAndTogether(
   return rules.flatMap((apart): DocumentClash[] => {
     const { rule } = apart;
     if (rule.kind !== "TOGETHER") return [];
-    const firsts = needed.filter((entry) => meet(entry, apart) && isWithin(entry, rule.first, rule));
-    const seconds = needed.filter((entry) => meet(entry, apart) && isWithin(entry, rule.second, rule));
+    const firsts = needed.filter((entry) => isWithin(entry, rule.first, rule));
+    const seconds = needed.filter((entry) => isWithin(entry, rule.second, rule));
     return firsts.flatMap((first) =>
       seconds
-        .filter((second) => meet(first, second))
+        .filter((second) => holdTogether([first, second, apart], "BOX"))
         .map((second) => ({
           kind: "APART_AND_TOGETHER" as const,
           first: first.ref,

@@ -1,4 +1,7 @@
-/** Rules that one item can break on its own: EXCLUDE, ONLY, AMOUNT and NUTRIENT per item, SERVING. Counts and sums over a box or week are judged elsewhere. */
+/**
+ * Rules that one item can break on its own: EXCLUDE, ONLY, AMOUNT and NUTRIENT per item, SERVING. Counts and sums over a box or
+ * a week are judged elsewhere.
+ */
 import type { AmountUnit, Matcher, Rule, RuleKind } from "../../../shared/rule-set.js";
 import type { DerivedDish } from "../catalogue/derive.js";
 import type { RuleTables } from "./compile.js";
@@ -116,10 +119,9 @@ function lacksFigure(rule: Rule, item: MatchItem, tables: RuleTables): boolean {
     case "SHARE": {
       const { unit } = rule;
       if (unit === "ITEMS" || !isMeant(rule.whole, item, tables)) return false;
+      // Unknown in the whole it can lower the share, unknown in the part raise it.
       return (
-        // What is unknown in part and whole alike can only raise the share.
-        (rule.atLeast !== undefined &&
-          unknownOf(unit, rule.whole).some((food) => !unknownOf(unit, rule.part).includes(food))) ||
+        (rule.atLeast !== undefined && unknownOf(unit, rule.whole).length > 0) ||
         (rule.atMost !== undefined && unknownOf(unit, rule.part).length > 0)
       );
     }

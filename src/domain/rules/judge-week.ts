@@ -3,12 +3,13 @@
  * known, with the figure found and the limit. All layers are asked; nothing is weighed against anything else.
  */
 import type { SlotCode } from "../../../shared/codes.js";
-import type { AmountUnit, Matcher, Rule, RuleKind } from "../../../shared/rule-set.js";
+import type { AmountUnit, Rule, RuleKind, RuleNutrient } from "../../../shared/rule-set.js";
 import type { ChildBrief, WeekBrief } from "../brief.js";
 import { daysBetween } from "../calendar/dates.js";
 import type { DerivedDish } from "../catalogue/derive.js";
 import type { HoldingCase } from "../week.js";
 import type { CompiledRuleSets, MatcherTable } from "./compile.js";
+import { roundCredit } from "./credits.js";
 import { rulesOverWeek, type RuleOverWeek, type RuleRests } from "./in-force.js";
 import { asFraction, shareOf, weekPart, weekSpan, type Bounds } from "./limits.js";
 import { energyFactorOf, nutrientUnitOf, type NutrientUnit } from "./nutrient-in.js";
@@ -100,12 +101,11 @@ interface DayRead {
   /** Items whose dish has no row. */
   readonly unknown: readonly EatenItem[];
 }
-interface Case<R extends Rule = Rule> {
+interface Case {
   readonly rules: CompiledRuleSets;
   readonly week: Pick<WeekBrief, "weekStart" | "history">;
   readonly child: ChildBrief;
   readonly over: RuleOverWeek;
-  readonly rule: R;
   /** The days it binds. */
   readonly days: readonly DayRead[];
 }
@@ -118,10 +118,11 @@ interface Span {
 
 const none: readonly string[] = [];
 
-function judgement({ over, rule, child }: Case, facts: Partial<RuleJudgement> & { state: RuleState }): RuleJudgement {
+/** All fields in one order, so that every judgement has the same shape. */
+function judgement({ over, child }: Case, facts: Partial<RuleJudgement> & { state: RuleState }): RuleJudgement {
   return {
     ruleSet: over.ruleSet,
-    rule,
+    rule: over.rule,
     childId: child.id,
     date: facts.date ?? null,
     place: facts.place ?? null,
@@ -168,21 +169,39 @@ function unsureFoods({ atLeast, atMost }: Bounds, m: Pick<Measured, "unsureLeast
   return least.length + most.length === 0 ? none : [...new Set([...least, ...most])];
 }
 
+/** Where a figure was measured. */
+interface Where {
+  readonly date: string | null;
+  readonly place: RulePlace | null;
+}
+const overWeek: Where = { date: null, place: null };
+
 /** A figure against its limits. What breaks a limit whatever the missing figures are is NOT_MET. */
-function holdAgainst(subject: Case, { date, bounds }: Omit<Span, "days">, unit: JudgedUnit, m: Measured) {
+function holdAgainst(
+  { over, child }: Case,
+  { date, place }: Where,
+  bounds: Bounds,
+  unit: JudgedUnit,
+  m: Measured,
+): RuleJudgement {
   const most = m.most ?? m.known;
-  const facts = { date, unit, ...limitsOf(bounds) };
-  if (isUnder(m.known, bounds.atLeast)) return judgement(subject, { ...facts, state: "NOT_MET", found: m.known });
-  if (isOver(most, bounds.atMost)) return judgement(subject, { ...facts, state: "NOT_MET", found: most });
-  const foods = unsureFoods(bounds, m);
-  if (foods.length === 0) return judgement(subject, { ...facts, state: "MET", found: m.known });
-  return judgement(subject, {
-    ...facts,
-    state: "NOT_KNOWN",
-    reason: "FIGURE_MISSING",
+  const tooLittle = isUnder(m.known, bounds.atLeast);
+  const tooMuch = !tooLittle && isOver(most, bounds.atMost);
+  const foods = tooLittle || tooMuch ? none : unsureFoods(bounds, m);
+  return {
+    ruleSet: over.ruleSet,
+    rule: over.rule,
+    childId: child.id,
+    date,
+    place,
+    state: tooLittle || tooMuch ? "NOT_MET" : foods.length > 0 ? "NOT_KNOWN" : "MET",
+    reason: foods.length > 0 ? "FIGURE_MISSING" : null,
     foods,
-    found: m.known,
-  });
+    found: tooMuch ? most : m.known,
+    atLeast: bounds.atLeast ?? null,
+    atMost: bounds.atMost ?? null,
+    unit,
+  };
 }
 
 /** Each day of the rule under the same bounds. */
@@ -191,7 +210,8 @@ const eachDay = ({ days }: Case, bounds: Bounds): Span[] =>
 
 /** The spans a week's limit is held over by the rule's own way with a short or a split week; null: not at all. */
 function weekSpans(subject: Case, bounds: Bounds, counts: boolean): Span[] | null {
-  const { rule, over, days } = subject;
+  const { over, days } = subject;
+  const { rule } = over;
   switch (weekSpan(rule, days.length, over.isSplit)) {
     case "WHOLE":
       return [{ date: null, days, bounds }];
@@ -217,7 +237,7 @@ function judgeSpans(
 ): RuleJudgement[] {
   if (spans === null) return skipped(subject);
   return spans.map((span) =>
-    span.days.some(({ unknown }) => unknown.length > 0)
+    span.days.some(hasUnknown)
       ? judgement(subject, {
           date: span.date,
           state: "NOT_KNOWN",
@@ -228,42 +248,48 @@ function judgeSpans(
       : judge(span, itemsOf(span.days)),
   );
 }
+const hasUnknown = ({ unknown }: DayRead): boolean => unknown.length > 0;
 
 /**
  * Rules about single items: a judgement for each item that breaks it or of which that is not known, else one for the box. `judge`
- * answers null for an item the rule does not speak of.
+ * answers MET for an item that keeps the rule and null for one it does not speak of.
  */
 function judgeItems(
   subject: Case,
-  judge: (read: ItemRead) => Omit<RuleJudgement, "ruleSet" | "rule" | "childId" | "date" | "place"> | null,
+  judge: (read: ItemRead, date: string) => RuleJudgement | "MET" | null,
 ): RuleJudgement[] {
-  return subject.days.flatMap(({ date, items, unknown }) => {
-    const asked = items.flatMap((read) => {
-      const found = judge(read);
-      return found === null ? [] : [{ ...found, place: placeOf(read.item) }];
-    });
-    const wrong = asked.filter(({ state }) => state !== "MET").map((found) => judgement(subject, { ...found, date }));
-    const unread = unknown.map((item) =>
-      judgement(subject, { state: "NOT_KNOWN", reason: "DISH_UNKNOWN", date, place: placeOf(item) }),
-    );
-    if (wrong.length + unread.length > 0) return [...wrong, ...unread];
-    return [
-      asked.length > 0
+  const judged: RuleJudgement[] = [];
+  for (const { date, items, unknown } of subject.days) {
+    let asked = false;
+    const before = judged.length;
+    for (const read of items) {
+      const found = judge(read, date);
+      if (found !== null) asked = true;
+      if (found !== null && found !== "MET") judged.push(found);
+    }
+    for (const item of unknown)
+      judged.push(judgement(subject, { state: "NOT_KNOWN", reason: "DISH_UNKNOWN", date, place: placeOf(item) }));
+    if (judged.length > before) continue;
+    judged.push(
+      asked
         ? judgement(subject, { state: "MET", date })
         : judgement(subject, { state: "NOT_APPLICABLE", reason: "NOTHING_TO_MEASURE", date }),
-    ];
-  });
+    );
+  }
+  return judged;
 }
 
-const plain = { reason: null, foods: none, found: null, atLeast: null, atMost: null, unit: null };
+/** An item's figure, as `judgeItems` wants it. */
+const unlessMet = (found: RuleJudgement): RuleJudgement | "MET" => (found.state === "MET" ? "MET" : found);
 
-function judgeMeaning(subject: Case<RuleOf<"EXCLUDE" | "ONLY">>): RuleJudgement[] {
-  const table = subject.rules.tables.tableOf(subject.rule.matches);
-  const isWrong = subject.rule.kind === "EXCLUDE";
-  return judgeItems(subject, ({ number }) => ({
-    ...plain,
-    state: (table.at(number) !== null) === isWrong ? "NOT_MET" : "MET",
-  }));
+function judgeMeaning(subject: Case, rule: RuleOf<"EXCLUDE" | "ONLY">): RuleJudgement[] {
+  const table = subject.rules.tables.tableOf(rule.matches);
+  const isWrong = rule.kind === "EXCLUDE";
+  return judgeItems(subject, ({ number, item }, date) =>
+    (table.at(number) !== null) === isWrong
+      ? judgement(subject, { state: "NOT_MET", date, place: placeOf(item) })
+      : "MET",
+  );
 }
 
 /** How often: items, days with one, or different food kinds. */
@@ -284,13 +310,14 @@ function countIn(table: MatcherTable, counts: RuleOf<"FREQUENCY">["counts"], day
   return kinds?.size ?? count;
 }
 
-function judgeFrequency(subject: Case<RuleOf<"FREQUENCY">>): RuleJudgement[] {
-  const { rule, rules } = subject;
-  if (rule.per === "WEEK" && rule.weeks > 1) return judgeLongWindow(subject);
-  const table = rules.tables.tableOf(rule.matches);
+function judgeFrequency(subject: Case, rule: RuleOf<"FREQUENCY">): RuleJudgement[] {
+  if (rule.per === "WEEK" && rule.weeks > 1) return judgeLongWindow(subject, rule);
+  const table = subject.rules.tables.tableOf(rule.matches);
   const spans = rule.per === "BOX" ? eachDay(subject, rule) : weekSpans(subject, rule, true);
   return judgeSpans(subject, spans, rule.counts, (span) =>
-    holdAgainst(subject, span, rule.counts, { known: countIn(table, rule.counts, span.days) }),
+    holdAgainst(subject, { date: span.date, place: null }, span.bounds, rule.counts, {
+      known: countIn(table, rule.counts, span.days),
+    }),
   );
 }
 
@@ -299,8 +326,8 @@ function judgeFrequency(subject: Case<RuleOf<"FREQUENCY">>): RuleJudgement[] {
  * use it. A minimum can be said to be broken only when every earlier week of the window has something on record; a maximum is
  * judged on what is known. A short week shortens the window by its missing days.
  */
-function judgeLongWindow(subject: Case<RuleOf<"FREQUENCY">>): RuleJudgement[] {
-  const { rules, week, child, rule, days, over } = subject;
+function judgeLongWindow(subject: Case, rule: RuleOf<"FREQUENCY">): RuleJudgement[] {
+  const { rules, week, child, days, over } = subject;
   if (weekSpan(rule, days.length, over.isSplit) === "SKIP") return skipped(subject);
   const table = rules.tables.tableOf(rule.matches);
   const weeksBack = (date: string): number => Math.ceil(daysBetween(date, week.weekStart) / 7);
@@ -328,7 +355,7 @@ function judgeLongWindow(subject: Case<RuleOf<"FREQUENCY">>): RuleJudgement[] {
       KINDS: () => new Set([...sightings.flatMap(({ kinds }) => kinds), ...kindsNow()]).size,
     }[rule.counts]();
     const isOpen = !isComplete && isUnder(known, bounds.atLeast) && !isOver(known, bounds.atMost);
-    if (!isOpen) return holdAgainst(subject, span, rule.counts, { known });
+    if (!isOpen) return holdAgainst(subject, overWeek, bounds, rule.counts, { known });
     const facts = { unit: rule.counts, found: known, ...limitsOf(bounds) };
     return judgement(subject, { ...facts, state: "NOT_KNOWN", reason: "EARLIER_WEEKS" });
   });
@@ -338,55 +365,66 @@ interface Sum {
   readonly amount: number;
   readonly unknown: readonly string[];
 }
-function sumAmounts(table: MatcherTable, unit: AmountUnit, items: readonly ItemRead[]): Sum {
+function sumAmounts(
+  { rules: { tables } }: Case,
+  table: MatcherTable,
+  unit: AmountUnit,
+  items: readonly ItemRead[],
+): Sum {
   let amount = 0;
   let unknown = none;
   for (const { number, item } of items) {
-    amount += table.amount(unit, number, item.grams);
-    const lacking = table.perGram(unit, number).unknown;
-    if (lacking.length > 0) unknown = [...unknown, ...lacking];
+    const here = table.perGram(unit, number);
+    amount += roundCredit(unit, here.perGram * item.grams, tables.credits);
+    if (here.unknown.length > 0) unknown = [...unknown, ...here.unknown];
   }
   return { amount, unknown };
 }
 
-function judgeAmount(subject: Case<RuleOf<"AMOUNT">>): RuleJudgement[] {
-  const { rule, rules } = subject;
+/** An amount per item is asked of the items it means. */
+function judgeAmount(subject: Case, rule: RuleOf<"AMOUNT">): RuleJudgement[] {
   const { unit } = rule;
-  const table = rules.tables.tableOf(rule.matches);
-  const measure = (items: readonly ItemRead[]): Measured => {
-    const { amount, unknown } = sumAmounts(table, unit, items);
-    return { known: amount, unsureMost: unknown };
-  };
+  const table = subject.rules.tables.tableOf(rule.matches);
   if (rule.per === "ITEM") {
-    return judgeItems(subject, (read) =>
-      table.at(read.number) === null ? null : holdAgainst(subject, { date: null, bounds: rule }, unit, measure([read])),
-    );
+    return judgeItems(subject, (read, date) => {
+      if (table.at(read.number) === null) return null;
+      const { amount, unknown } = sumAmounts(subject, table, unit, [read]);
+      const where = { date, place: placeOf(read.item) };
+      return unlessMet(holdAgainst(subject, where, rule, unit, { known: amount, unsureMost: unknown }));
+    });
   }
   const spans = rule.per === "BOX" ? eachDay(subject, rule) : weekSpans(subject, rule, false);
-  return judgeSpans(subject, spans, unit, (span, items) => holdAgainst(subject, span, unit, measure(items)));
+  return judgeSpans(subject, spans, unit, ({ date, bounds }, items) => {
+    const { amount, unknown } = sumAmounts(subject, table, unit, items);
+    return holdAgainst(subject, { date, place: null }, bounds, unit, { known: amount, unsureMost: unknown });
+  });
 }
 
+const countMeant = (table: MatcherTable, items: readonly ItemRead[]): Sum => ({
+  amount: items.filter(({ number }) => table.at(number) !== null).length,
+  unknown: none,
+});
+
 /** Over all days of the rule; only items of the whole count. Nothing of the whole means nothing to divide. */
-function judgeShare(subject: Case<RuleOf<"SHARE">>): RuleJudgement[] {
-  const { rule, rules, days, over } = subject;
+function judgeShare(subject: Case, rule: RuleOf<"SHARE">): RuleJudgement[] {
+  const { rules, days, over } = subject;
   if (weekSpan(rule, days.length, over.isSplit) === "SKIP") return skipped(subject);
   const partTable = rules.tables.tableOf(rule.part);
   const wholeTable = rules.tables.tableOf(rule.whole);
   const bounds: Bounds = { atLeast: asFraction(rule.atLeast), atMost: asFraction(rule.atMost) };
   const { unit } = rule;
-  return judgeSpans(subject, [{ date: null, days, bounds }], "SHARE", (span, items) => {
+  return judgeSpans(subject, [{ date: null, days, bounds }], "SHARE", (_, items) => {
     const wholes = items.filter(({ number }) => wholeTable.at(number) !== null);
-    const sum = (table: MatcherTable): Sum =>
+    const [part, whole] =
       unit === "ITEMS"
-        ? { amount: wholes.filter(({ number }) => table.at(number) !== null).length, unknown: none }
-        : sumAmounts(table, unit, wholes);
-    const part = sum(partTable);
-    const whole = sum(wholeTable);
-    // What is unknown in the whole alone can only lower the share, what is unknown in both only raise it.
-    const unsureLeast = whole.unknown.filter((food) => !part.unknown.includes(food));
+        ? [countMeant(partTable, wholes), countMeant(wholeTable, wholes)]
+        : [sumAmounts(subject, partTable, unit, wholes), sumAmounts(subject, wholeTable, unit, wholes)];
+    // Unknown in the whole it can lower the share, in part and whole alike too: rounded down, an item may gain in the whole alone.
+    const unsureLeast = whole.unknown;
     const unsureMost = part.unknown;
     if (whole.amount > 0) {
-      return holdAgainst(subject, span, "SHARE", { known: part.amount / whole.amount, unsureLeast, unsureMost });
+      const known = part.amount / whole.amount;
+      return holdAgainst(subject, overWeek, bounds, "SHARE", { known, unsureLeast, unsureMost });
     }
     const facts = { unit: "SHARE", ...limitsOf(bounds) } as const;
     const foods = unsureFoods(bounds, { unsureLeast, unsureMost });
@@ -396,68 +434,84 @@ function judgeShare(subject: Case<RuleOf<"SHARE">>): RuleJudgement[] {
   });
 }
 
-function judgeNutrient(subject: Case<RuleOf<"NUTRIENT">>): RuleJudgement[] {
-  const { rule, rules, days, over } = subject;
+interface NutrientSum {
+  readonly known: number;
+  readonly most: number;
+  readonly missing: readonly string[];
+}
+function sumNutrient({ rules: { tables } }: Case, nutrient: RuleNutrient, items: readonly ItemRead[]): NutrientSum {
+  let known = 0;
+  let most = 0;
+  let missing = none;
+  for (const { number, scale } of items) {
+    const has = tables.nutrient(nutrient, number);
+    known += has.known * scale;
+    most += has.most * scale;
+    if (has.missing.length > 0) missing = [...missing, ...has.missing];
+  }
+  return { known, most, missing };
+}
+
+/** Energy, a nutrient or a share of energy of these items. @param meanOf days the amount is the mean of */
+function measureNutrient(
+  subject: Case,
+  rule: RuleOf<"NUTRIENT">,
+  where: Where,
+  items: readonly ItemRead[],
+  meanOf: number,
+): RuleJudgement {
+  const { known, most, missing } = sumNutrient(subject, rule.nutrient, items);
+  if (rule.as === "AMOUNT") {
+    const means = { known: known / meanOf, most: most / meanOf, unsureMost: missing };
+    return holdAgainst(subject, where, rule, nutrientUnitOf(rule.nutrient), means);
+  }
+  const unit = "PERCENT_OF_ENERGY";
+  const facts = { ...where, unit, ...limitsOf(rule) } as const;
   const factor = energyFactorOf(rule.nutrient);
-  const isPercent = rule.as === "PERCENT_OF_ENERGY";
-  const unit = isPercent ? "PERCENT_OF_ENERGY" : nutrientUnitOf(rule.nutrient);
-  const sum = (items: readonly ItemRead[], nutrient: typeof rule.nutrient) => {
-    let known = 0;
-    let most = 0;
-    let missing = none;
-    for (const { number, scale } of items) {
-      const has = rules.tables.nutrient(nutrient, number);
-      known += has.known * scale;
-      most += has.most * scale;
-      if (has.missing.length > 0) missing = [...missing, ...has.missing];
-    }
-    return { known, most, missing };
-  };
-  /** @param over how many days the amount is the mean of */
-  const judge = (items: readonly ItemRead[], meanOf: number, date: string | null): RuleJudgement => {
-    const span = { date, bounds: rule };
-    const facts = { date, unit, ...limitsOf(rule) } as const;
-    const { known, most, missing } = sum(items, rule.nutrient);
-    if (!isPercent) {
-      return holdAgainst(subject, span, unit, { known: known / meanOf, most: most / meanOf, unsureMost: missing });
-    }
-    if (factor === null) return judgement(subject, { ...facts, state: "NOT_KNOWN", reason: "NO_ENERGY" });
-    const energy = sum(items, "ENERC_KCAL");
-    if (energy.known <= 0) {
-      const nothing = { state: "NOT_APPLICABLE", reason: "NOTHING_TO_MEASURE" } as const;
-      const lacking = { state: "NOT_KNOWN", reason: "FIGURE_MISSING", foods: [...new Set(energy.missing)] } as const;
-      return judgement(subject, { ...facts, ...(energy.missing.length > 0 ? lacking : nothing) });
-    }
-    const percent = (grams: number): number => (100 * factor * grams) / energy.known;
-    return holdAgainst(subject, span, unit, {
-      known: percent(known),
-      most: percent(most),
-      unsureLeast: energy.missing,
-      unsureMost: missing,
-    });
-  };
+  if (factor === null) return judgement(subject, { ...facts, state: "NOT_KNOWN", reason: "NO_ENERGY" });
+  const energy = sumNutrient(subject, "ENERC_KCAL", items);
+  if (energy.known <= 0) {
+    const nothing = { state: "NOT_APPLICABLE", reason: "NOTHING_TO_MEASURE" } as const;
+    const lacking = { state: "NOT_KNOWN", reason: "FIGURE_MISSING", foods: [...new Set(energy.missing)] } as const;
+    return judgement(subject, { ...facts, ...(energy.missing.length > 0 ? lacking : nothing) });
+  }
+  return holdAgainst(subject, where, rule, unit, {
+    known: (100 * factor * known) / energy.known,
+    most: (100 * factor * most) / energy.known,
+    unsureLeast: energy.missing,
+    unsureMost: missing,
+  });
+}
+
+function judgeNutrient(subject: Case, rule: RuleOf<"NUTRIENT">): RuleJudgement[] {
+  const { days, over } = subject;
+  const unit = rule.as === "AMOUNT" ? nutrientUnitOf(rule.nutrient) : "PERCENT_OF_ENERGY";
   switch (rule.per) {
     case "ITEM":
-      return judgeItems(subject, (read) => judge([read], 1, null));
+      return judgeItems(subject, (read, date) =>
+        unlessMet(measureNutrient(subject, rule, { date, place: placeOf(read.item) }, [read], 1)),
+      );
     case "BOX":
-      return judgeSpans(subject, eachDay(subject, rule), unit, ({ date }, items) => judge(items, 1, date));
+      return judgeSpans(subject, eachDay(subject, rule), unit, ({ date }, items) =>
+        measureNutrient(subject, rule, { date, place: null }, items, 1),
+      );
     case "WEEK_MEAN":
       if (weekSpan(rule, days.length, over.isSplit) === "SKIP") return skipped(subject);
       return judgeSpans(subject, [{ date: null, days, bounds: rule }], unit, (_, items) =>
-        judge(items, days.length, null),
+        measureNutrient(subject, rule, overWeek, items, days.length),
       );
   }
 }
 
-function judgeTogether(subject: Case<RuleOf<"TOGETHER">>): RuleJudgement[] {
-  const { rule, rules } = subject;
+const hasMeant = (table: MatcherTable, items: readonly ItemRead[]): boolean =>
+  items.some(({ number }) => table.at(number) !== null);
+
+/** One item that is both already brings the two together. */
+function judgeTogether(subject: Case, rule: RuleOf<"TOGETHER">): RuleJudgement[] {
+  const first = subject.rules.tables.tableOf(rule.first);
+  const second = subject.rules.tables.tableOf(rule.second);
   return subject.days.map(({ date, items, unknown }) => {
-    // One item that is both already brings the two together.
-    const has = (matcher: Matcher): boolean => {
-      const table = rules.tables.tableOf(matcher);
-      return items.some(({ number }) => table.at(number) !== null);
-    };
-    if (has(rule.first) && has(rule.second)) return judgement(subject, { date, state: "NOT_MET" });
+    if (hasMeant(first, items) && hasMeant(second, items)) return judgement(subject, { date, state: "NOT_MET" });
     return unknown.length > 0
       ? judgement(subject, { date, state: "NOT_KNOWN", reason: "DISH_UNKNOWN" })
       : judgement(subject, { date, state: "MET" });
@@ -468,8 +522,7 @@ function judgeTogether(subject: Case<RuleOf<"TOGETHER">>): RuleJudgement[] {
  * What a list of dishes can break: reheating and cutlery. How an item is kept is known of a planned one only, and there it never
  * counts on a refrigerator; wrapping, glass and the time there is to eat are not in a box.
  */
-function judgeServing(subject: Case<RuleOf<"SERVING">>): RuleJudgement[] {
-  const { rule } = subject;
+function judgeServing(subject: Case, rule: RuleOf<"SERVING">): RuleJudgement[] {
   const isBeyondBox = rule.litterFree === true || rule.noGlass === true || rule.minutesToEat !== undefined;
   const asksKeeping = rule.noReheating === true || rule.noRefrigerator === true;
   return subject.days.flatMap(({ date, items, unknown }) => {
@@ -489,23 +542,23 @@ function judgeServing(subject: Case<RuleOf<"SERVING">>): RuleJudgement[] {
 }
 
 function judgeRule(subject: Case): RuleJudgement[] {
-  const { rule } = subject;
+  const { rule } = subject.over;
   switch (rule.kind) {
     case "EXCLUDE":
     case "ONLY":
-      return judgeMeaning({ ...subject, rule });
+      return judgeMeaning(subject, rule);
     case "FREQUENCY":
-      return judgeFrequency({ ...subject, rule });
+      return judgeFrequency(subject, rule);
     case "AMOUNT":
-      return judgeAmount({ ...subject, rule });
+      return judgeAmount(subject, rule);
     case "SHARE":
-      return judgeShare({ ...subject, rule });
+      return judgeShare(subject, rule);
     case "NUTRIENT":
-      return judgeNutrient({ ...subject, rule });
+      return judgeNutrient(subject, rule);
     case "TOGETHER":
-      return judgeTogether({ ...subject, rule });
+      return judgeTogether(subject, rule);
     case "SERVING":
-      return judgeServing({ ...subject, rule });
+      return judgeServing(subject, rule);
   }
 }
 
@@ -532,12 +585,10 @@ function readDays({ index, tables }: CompiledRuleSets, child: ChildBrief, boxes:
 /** What a rule for certain breaks is asked of. */
 function atBreaks({ breaks }: Rule, day: DayRead): DayRead {
   if (breaks === undefined) return day;
-  const isMeant = ({ breakKey }: EatenItem): boolean => breaks.includes(breakKey);
-  return {
-    date: day.date,
-    items: day.items.filter(({ item }) => isMeant(item)),
-    unknown: day.unknown.filter(isMeant),
-  };
+  const { date, items, unknown } = day;
+  const here = items.filter(({ item }) => breaks.includes(item.breakKey));
+  if (here.length === items.length && unknown.length === 0) return day;
+  return { date, items: here, unknown: unknown.filter(({ breakKey }) => breaks.includes(breakKey)) };
 }
 
 /**
@@ -556,7 +607,7 @@ export function judgeWeek(
     return rulesOverWeek(rules.documents, child).flatMap((over) => {
       const { rule } = over;
       const days = over.days.map((at) => atBreaks(rule, reads[at]!));
-      const subject: Case = { rules, week: brief, child, over, rule, days };
+      const subject: Case = { rules, week: brief, child, over, days };
       const exempt = over.exemptDays.map((at) =>
         judgement(subject, { state: "NOT_APPLICABLE", reason: "EXEMPT", date: reads[at]!.date }),
       );

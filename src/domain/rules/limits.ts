@@ -13,9 +13,10 @@ const FULL_WEEK_DAYS = 5;
 export const fullDays = ({ weekdays }: Pick<Rule, "weekdays">): number => weekdays?.length ?? FULL_WEEK_DAYS;
 
 /**
- * A part of a limit, such as the share of a week with fewer days. Counts are whole: a minimum is rounded down (never more than the share), a maximum up (a share of one
- * thing is still one thing). Amounts are not rounded. `shareOf({ atLeast: 3, atMost: 2 }, 0.6, true)` is
- * `{ atLeast: 1, atMost: 2 }`, `shareOf({ atLeast: 8 }, 0.8, false)` is `{ atLeast: 6.4 }`.
+ * A part of a limit, such as the share of a week with fewer days. Counts are whole: a minimum is rounded down (never more than
+ * the share), a maximum up (a share of one thing is still one thing). Amounts are not rounded.
+ * `shareOf({ atLeast: 3, atMost: 2 }, 0.6, true)` is `{ atLeast: 1, atMost: 2 }`, `shareOf({ atLeast: 8 }, 0.8, false)` is
+ * `{ atLeast: 6.4 }`.
  */
 export function shareOf({ atLeast, atMost }: Bounds, share: number, counts: boolean): Bounds {
   const least = atLeast === undefined ? undefined : atLeast * share;

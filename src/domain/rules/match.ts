@@ -22,6 +22,7 @@ function sharesOne<T>(stated: readonly T[] | undefined, values: readonly T[]): b
 /** A rule about an allergen means the food, what it is bought as, their labels and a may-contain on record alike. */
 function hasAllergen(clause: MatcherClause, { food, bought }: FlatIngredient, labels: readonly LabelBrief[]): boolean {
   if (clause.allergens === undefined) return true;
+  if (food.allergens.length + bought.allergens.length + labels.length === 0) return false;
   const meant = clause.allergens.flatMap((allergen) => expandAllergen(allergen));
   const onLabels = labels
     .filter((label) => label.food === food.key || label.food === bought.key)
@@ -85,17 +86,20 @@ export interface Meant {
 /** Null when no clause holds for the item: its dish fields for the dish, its ingredient fields for one ingredient or, wholly, for all. */
 export function meantBy(matcher: Matcher, item: MatchItem): Meant | null {
   const { ingredients } = item.derived;
-  const fitting = new Set<FlatIngredient>();
+  const fitting: FlatIngredient[][] = [];
   let wholeItem = false;
   for (const clause of matcher.anyOf) {
     if (!matchesDish(clause, item)) continue;
     const fits = ingredients.filter((ingredient) => matchesIngredient(clause, ingredient, item.labels));
     if (clause.wholly === true ? fits.length < ingredients.length : fits.length === 0) continue;
-    for (const ingredient of fits) fitting.add(ingredient);
+    fitting.push(fits);
     wholeItem ||= clause.wholly === true || !speaksOfIngredients(clause);
   }
-  if (fitting.size === 0 && !wholeItem) return null;
-  return { ingredients: ingredients.filter((ingredient) => fitting.has(ingredient)), wholeItem };
+  const [first, ...more] = fitting;
+  if (first === undefined) return null;
+  if (more.length === 0) return { ingredients: first, wholeItem };
+  const meant = new Set(fitting.flat());
+  return { ingredients: ingredients.filter((ingredient) => meant.has(ingredient)), wholeItem };
 }
 
 /** True when the matcher means the item or anything in it. */
