@@ -243,7 +243,7 @@ function columnsOf(owner: RuleOwner) {
 }
 
 /** Whose boxes a rule set may touch. */
-export async function scopeOf(tx: Tx, owner: RuleOwner, ruleSetId: string | null) {
+async function scopeOf(tx: Tx, owner: RuleOwner, ruleSetId: string | null) {
   switch (owner.layer) {
     case "CHILD":
       return touching({ childIds: [owner.childId] });

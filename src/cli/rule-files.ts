@@ -16,7 +16,7 @@ import { MOST_BYTES, type DocumentIssue } from "../app/document-text.js";
 import { checkForTarget, loadRuleSet, type AdministeredOwner, type RuleTarget } from "../app/load-rule-set.js";
 import { sayIssue } from "../app/say.js";
 import { findNamedPlace } from "../database/rule-set.js";
-import { explain } from "../graphql/explain.js";
+import { sayFailure } from "./say-failure.js";
 
 export const COMMANDS = ["check", "diff", "impact", "load"] as const;
 export type Command = (typeof COMMANDS)[number];
@@ -137,7 +137,7 @@ async function look(app: App, personId: string, source: Source, options: Options
   const session = app.db.openRead(personId);
   try {
     const checked = await session.read((tx) => checkForTarget(app, tx, target, source.text));
-    if (!checked.ok) throw new Refused(`${source.file}: ${explain(checked.error).message}`);
+    if (!checked.ok) throw new Refused(`${source.file}: ${sayFailure(checked.error).join(" ")}`);
     const { check, owner, place } = checked.value;
     return { source, target, check, seenRevision: check.against ?? 0, at: { owner, place } };
   } finally {
@@ -283,7 +283,7 @@ async function impactOf(app: App, personId: string, looked: readonly Looked[], s
       idempotencyKey: randomUUID(),
       document: source.text,
     });
-    report.push(source.file, ...(counted.ok ? sayImpact(counted.value) : [`  ${explain(counted.error).message}`]));
+    report.push(source.file, ...(counted.ok ? sayImpact(counted.value) : sayFailure(counted.error)));
     show(at + 1, looked.length, "counted");
   }
   return report;
@@ -301,7 +301,7 @@ async function loadAll(app: App, personId: string, looked: readonly Looked[], sh
     // Only somebody who loads the same at the same time comes in between; what was loaded before it stands and is skipped next time.
     if (!done.ok)
       throw new Refused(
-        `${source.file}: ${explain(done.error).message} ${at} before it are loaded; repeat the command.`,
+        `${source.file}: ${sayFailure(done.error).join(" ")} ${at} before it are loaded; repeat the command.`,
       );
     counts[done.value.unchanged ? "unchanged" : "loaded"] += 1;
     show(at + 1, looked.length, "loaded");

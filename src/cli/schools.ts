@@ -8,7 +8,6 @@ import { randomUUID } from "node:crypto";
 import { readFileSync, statSync } from "node:fs";
 import { parseArgs } from "node:util";
 import type { App } from "../app/app.js";
-import type { Failure } from "../app/failures.js";
 import { calendarChange, loadCalendar, type CalendarOffer } from "../app/load-calendar.js";
 import { MOST_CALENDAR_CHARACTERS } from "../app/read-icalendar.js";
 import { sayIssue } from "../app/say.js";
@@ -18,6 +17,7 @@ import { findSchoolByName } from "../database/school.js";
 import { openDatabase } from "../database/start.js";
 import type { CalendarEntry } from "../domain/calendar/school-calendar.js";
 import { openApp } from "../open-app.js";
+import { sayFailure } from "./say-failure.js";
 
 const USAGE = `Use one of
   npm run schools -- appoint SUBJECT --jurisdiction NAME | --school NAME
@@ -70,7 +70,7 @@ async function loadFile({ file, schoolName, subject, check }: CalendarFile) {
     if (personId === null) throw new Refused(`Nobody has signed in as "${subject}" yet.`);
     const schoolId = await idOfSchool(app, personId, schoolName);
     const offer = await calendarChange(app, personId, { schoolId, calendar });
-    if (!offer.ok) throw new Refused(linesOf(offer.error).join("\n"));
+    if (!offer.ok) throw new Refused(sayFailure(offer.error).join("\n"));
     const lines = sayChange(offer.value);
     if (check) {
       console.log([...lines, "Nothing was stored. Leave --check out to load it."].join("\n"));
@@ -83,7 +83,7 @@ async function loadFile({ file, schoolName, subject, check }: CalendarFile) {
       seenRevision,
       calendar,
     });
-    if (!loaded.ok) throw new Refused(linesOf(loaded.error).join("\n"));
+    if (!loaded.ok) throw new Refused(sayFailure(loaded.error).join("\n"));
     console.log([...lines, `Loaded for ${schoolName}; boxes that are not eaten yet were checked again.`].join("\n"));
   } finally {
     await stop();
@@ -138,13 +138,6 @@ function sayChange({ classes, added, changed, removed, unchanged, setByHand, war
     ...list("Look at", warnings.map(sayIssue)),
     `${unchanged} unchanged.`,
   ];
-}
-
-function linesOf(failure: Failure): string[] {
-  if (failure.kind === "NotAppointed") return ["That person does not administer this school."];
-  if (failure.kind === "DocumentRefused")
-    return ["Nothing was loaded.", ...failure.issues.map((issue) => `  ${sayIssue(issue)}`)];
-  return [`Nothing was loaded: ${failure.kind}. Try again.`];
 }
 
 async function run(): Promise<void> {

@@ -21,7 +21,7 @@ import type { Resolvers } from "./generated.js";
 const NOBODY = "00000000-0000-0000-0000-000000000000";
 
 /** Where a document is to hold: absent stays absent, what is no ID of that kind names nothing. */
-export const targetOf = (input: {
+const targetOf = (input: {
   readonly schoolId?: string | null;
   readonly schoolClassId?: string | null;
   readonly jurisdiction?: string | null;

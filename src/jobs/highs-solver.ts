@@ -10,6 +10,8 @@ const loadHighs = createRequire(import.meta.url)("highs") as () => Promise<Highs
 const OPTIMAL = 7;
 const INFEASIBLE = 8;
 const NO_LIMIT = 2_147_483_647;
+/** The solver offers to stop at every iteration; only so many offers lead to a question. */
+const OFFERS_A_QUESTION = 16;
 
 /** Loads the solver; what it answers opens a model at a time. */
 export async function openHighs(): Promise<OpenSolver> {
@@ -41,11 +43,17 @@ function openSolver(highs: Highs, model: LinearModel, method: Parameters<OpenSol
   if (method === "INTERIOR_POINT") lp.options.set({ run_crossover: "off" });
   else lp.options.set({ simplex_strategy: 1, presolve: "off" });
   return {
-    solve({ lower, upper }, from, mostIterations = NO_LIMIT): LinearAnswer {
+    solve({ lower, upper }, from, shouldStop, mostIterations = NO_LIMIT): LinearAnswer {
       lp.options.set({ simplex_iteration_limit: mostIterations });
       lp.changeColsBounds({ kind: "range", from: 0, to: columns - 1 }, lower, upper);
       if (from !== null) lp.setBasis(from as ReturnType<typeof lp.getBasis>);
-      const { modelStatus } = lp.run();
+      let offers = 0;
+      const offer = (event: { interrupt(): void }): undefined => {
+        offers += 1;
+        if (offers % OFFERS_A_QUESTION === 0 && shouldStop()) event.interrupt();
+      };
+      const { simplexInterrupt, ipmInterrupt } = highs.constants.callbackType;
+      const { modelStatus } = lp.run({ [simplexInterrupt]: offer, [ipmInterrupt]: offer });
       const { colValue, rowDual } = lp.getSolution();
       const common = { objective: lp.getObjectiveValue(), values: colValue };
       if (modelStatus === INFEASIBLE) {
@@ -60,5 +68,6 @@ function openSolver(highs: Highs, model: LinearModel, method: Parameters<OpenSol
         basis: optimal ? lp.getBasis() : null,
       };
     },
+    close: () => lp.dispose(),
   };
 }

@@ -16,8 +16,10 @@ import { drawProblem } from "../support/random-problem.js";
 const parts = useApp();
 const faults: unknown[] = [];
 let prover: BoundPool;
+/** A linear program of the demo takes a few at most on a machine that has nothing else to do. */
+const SECONDS = 10;
 beforeAll(() => {
-  prover = startBoundPool({ seconds: 1, onError: (error) => faults.push(error) });
+  prover = startBoundPool({ seconds: SECONDS, onError: (error) => faults.push(error) });
 });
 afterAll(() => prover.stop());
 

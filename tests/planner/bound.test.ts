@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type { BoundTree } from "../../src/domain/planner/bound/bound-tree.js";
 import { raiseBound } from "../../src/domain/planner/bound/branch-tree.js";
+import { certify, checkCertificate } from "../../src/domain/planner/bound/certificate.js";
 import { boundOf, roundDuals, checkTree } from "../../src/domain/planner/bound/certify.js";
 import { buildLinearModel } from "../../src/domain/planner/bound/linear-model.js";
 import { findBestExhaustively } from "../support/exhaustive-week.js";
@@ -19,11 +20,24 @@ const weeks = tinySeeds
 const possible = weeks.flatMap((week) => (week.best === null ? [] : [{ ...week, optimum: week.best.objective }]));
 
 test.each(possible)("no week costs less than its checked bound (week $seed)", async ({ model, optimum }) => {
-  const answer = openSolver(model, "INTERIOR_POINT").solve(model, null);
+  const answer = openSolver(model, "INTERIOR_POINT").solve(model, null, () => false);
   const bound = boundOf(model, roundDuals(model, answer.duals));
   expect(bound).toBeLessThanOrEqual(optimum);
   // A bound that says nothing would pass the line above.
   expect(bound).toBeGreaterThan(0.5 * optimum);
+});
+
+test("duals that need no solver prove that every place costs its cheapest dish at least", () => {
+  for (const { problem, model, optimum } of possible) {
+    const least = problem.positions.reduce(
+      (sum, { candidates }) => sum + candidates.reduce((low, { cost }) => Math.min(low, cost), Infinity),
+      0,
+    );
+    const bound = boundOf(model, roundDuals(model, model.plainDuals));
+    expect(bound).toBeLessThanOrEqual(optimum);
+    // A weekly target counts a thousandth of a point less than it may.
+    expect(bound).toBeGreaterThanOrEqual(least * 1000 - problem.targets.length);
+  }
 });
 
 test("whatever the duals, right or wrong, the bound they prove is never above the best week", () => {
@@ -55,6 +69,36 @@ test("a tree raises the bound, never above the best week, and every leaf can be 
     if (result.bound > result.rootBound) raised += 1;
   }
   expect(raised).toBeGreaterThan(3);
+});
+
+test("a proof that is told to stop ends with what it has, and that proves no more than is true", () => {
+  const { problem, optimum } = possible[0]!;
+  let last = -Infinity;
+  for (const most of [0, 1, 2, 4, 8, 16, 32, 64]) {
+    let asked = 0;
+    const proof = certify(problem, optimum, openSolver, () => (asked += 1) / (most + 1))!;
+    // The program under way asks as well; once told to stop it is not long in ending.
+    expect(asked).toBeLessThan(most + 40);
+    expect(proof.bound).toBeLessThanOrEqual(optimum);
+    expect(checkCertificate(problem, proof)).toBe(proof.bound);
+    last = Math.max(last, proof.bound);
+  }
+  expect(last).toBeGreaterThan(0.5 * optimum);
+});
+
+test("simplex broken off in its midst hands over duals that prove something", () => {
+  const { model, optimum } = possible.reduce((most, week) =>
+    week.model.rowLower.length > most.model.rowLower.length ? week : most,
+  );
+  const solver = openSolver(model, "SIMPLEX");
+  const { status, duals } = solver.solve(model, null, () => true);
+  const whole = solver.solve(model, null, () => false);
+  solver.close();
+  expect(status).toBe("LIMIT");
+  const bound = boundOf(model, roundDuals(model, duals));
+  expect(bound).toBeGreaterThan(boundOf(model, new Float64Array(model.rowLower.length)));
+  expect(bound).toBeLessThan(boundOf(model, roundDuals(model, whole.duals)));
+  expect(bound).toBeLessThanOrEqual(optimum);
 });
 
 test("a tree with a leaf cut off, or with another leaf's duals, does not check", async () => {

@@ -10,9 +10,12 @@ import { COST_UNITS, type LinearModel } from "./linear-model.js";
 export interface LinearSolver {
   /**
    * Solves with these column bounds, from a basis when one is given.
+   * @param shouldStop asked every few iterations; true ends the program with the duals it has by then, status LIMIT
    * @param mostIterations ends early with what it has
    */
-  solve(bounds: ColumnBounds, from: unknown, mostIterations?: number): LinearAnswer;
+  solve(bounds: ColumnBounds, from: unknown, shouldStop: () => boolean, mostIterations?: number): LinearAnswer;
+  /** Gives the solver's memory back; nothing may be asked of it afterwards. */
+  close(): void;
 }
 /** INTERIOR_POINT without crossover for one solution; SIMPLEX for many, each from the basis of another. */
 export type OpenSolver = (model: LinearModel, method: "INTERIOR_POINT" | "SIMPLEX") => LinearSolver;
@@ -49,13 +52,16 @@ interface Node {
   readonly answer: LinearAnswer;
   /** Thousandths of a point, proved. */
   readonly bound: number;
+  /** Whole millionths; what proves it. */
+  readonly duals: Float64Array;
   /** Puts this node's subtree into its parent. */
   readonly put: (tree: BoundTree) => void;
 }
 
 /**
  * @param cutoff thousandths of a point of a week that is known: parts that cannot beat it are left alone
- * @param shouldStop asked before each node
+ * @param shouldStop asked before each node and within each linear program; a program that it breaks off counts with its last duals
+ * or its parent's, whichever prove more
  */
 export function raiseBound(
   model: LinearModel,
@@ -71,9 +77,10 @@ export function raiseBound(
   /** The least bound of the leaves that are closed. */
   let closed = Infinity;
 
-  const settle = (bounds: ColumnBounds, answer: LinearAnswer, least: number, put: Node["put"]): void => {
+  /** @param inherited duals of the parent, which prove as much of any part of it */
+  const settle = (bounds: ColumnBounds, answer: LinearAnswer, inherited: Float64Array, put: Node["put"]): void => {
     nodes += 1;
-    const duals = roundDuals(model, answer.duals);
+    let duals = roundDuals(model, answer.duals);
     if (answer.status === "INFEASIBLE") {
       if (provesEmpty(model, duals, bounds.lower, bounds.upper))
         put({ kind: "LEAF", proof: packProof("EMPTY", duals) });
@@ -83,14 +90,19 @@ export function raiseBound(
       }
       return;
     }
-    const bound = Math.max(least, boundOf(model, duals, bounds.lower, bounds.upper));
+    let bound = boundOf(model, duals, bounds.lower, bounds.upper);
+    const before = answer.status === "LIMIT" ? boundOf(model, inherited, bounds.lower, bounds.upper) : -Infinity;
+    if (before > bound) {
+      duals = inherited;
+      bound = before;
+    }
     put({ kind: "LEAF", proof: packProof("BOUND", duals) });
     if (bound >= cutoff || answer.status === "LIMIT") closed = Math.min(closed, bound);
-    else open.push({ bounds, answer, bound, put });
+    else open.push({ bounds, answer, bound, duals, put });
   };
 
   const whole = { lower: model.lower, upper: model.upper };
-  settle(whole, solver.solve(whole, null), -Infinity, (root) => {
+  settle(whole, solver.solve(whole, null, shouldStop), new Float64Array(model.rowLower.length), (root) => {
     tree = root;
   });
   const rootBound = open[0]?.bound ?? closed;
@@ -98,7 +110,7 @@ export function raiseBound(
   while (open.length > 0 && !shouldStop()) {
     const at = open.reduce((best, node, index) => (node.bound < open[best]!.bound ? index : best), 0);
     const node = open[at]!;
-    const split = chooseSplit(model, solver, node, cutoff);
+    const split = chooseSplit(model, solver, node, cutoff, shouldStop);
     if (split === null) {
       // Whole in every column that is branched on: more is not won here.
       closed = Math.min(closed, node.bound);
@@ -119,10 +131,10 @@ export function raiseBound(
     low.upper[column] = value;
     const high = { lower: Float64Array.from(node.bounds.lower), upper: node.bounds.upper };
     high.lower[column] = value + 1;
-    settle(low, solver.solve(low, node.answer.basis), -Infinity, (leaf) => {
+    settle(low, solver.solve(low, node.answer.basis, shouldStop), node.duals, (leaf) => {
       parent.low = leaf;
     });
-    settle(high, solver.solve(high, node.answer.basis), -Infinity, (leaf) => {
+    settle(high, solver.solve(high, node.answer.basis, shouldStop), node.duals, (leaf) => {
       parent.high = leaf;
     });
     const now = Math.min(closed, ...open.map(({ bound }) => bound));
@@ -141,6 +153,7 @@ function chooseSplit(
   solver: LinearSolver,
   { bounds, answer }: Node,
   cutoff: number,
+  shouldStop: () => boolean,
 ): { column: number; at: number } | null {
   const fractionalAmong = (columns: Int32Array) =>
     Array.from(columns)
@@ -161,7 +174,7 @@ function chooseSplit(
     const gain = (change: (to: { lower: Float64Array; upper: Float64Array }) => void): number => {
       const probe = { lower: Float64Array.from(bounds.lower), upper: Float64Array.from(bounds.upper) };
       change(probe);
-      const found = solver.solve(probe, answer.basis, PROBE_ITERATIONS);
+      const found = solver.solve(probe, answer.basis, shouldStop, PROBE_ITERATIONS);
       if (found.status === "INFEASIBLE") return most - answer.objective;
       return Math.max(1, Math.min(found.objective, most) - answer.objective);
     };

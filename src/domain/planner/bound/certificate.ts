@@ -4,7 +4,7 @@
  */
 import type { Problem } from "../problem.js";
 import type { BoundTree, LeafProof } from "./bound-tree.js";
-import { packProof, raiseBound, type OpenSolver } from "./branch-tree.js";
+import { packProof, raiseBound, type LinearAnswer, type OpenSolver } from "./branch-tree.js";
 import { boundOf, checkTree, roundDuals } from "./certify.js";
 import { buildLinearModel, keepRows, type LinearModel } from "./linear-model.js";
 
@@ -20,27 +20,36 @@ export interface Certificate {
   readonly tree: BoundTree;
 }
 
+/** Where the program as a whole is not solved within this part of the time, another method has the rest. */
+const SHARE_OF_INTERIOR_POINT = 0.85;
+
 /** Above this dual a row carries something at the root, cost units. */
 const CARRIES = 1_000;
 
 /**
- * Proves a bound: first by the linear program as a whole, then by a tree until `shouldStop` says so. Of the two the better one
- * whose every leaf can be checked is kept. The time and the bound depend on the machine, what the certificate says does not.
- * Null for a problem with sharing switched off.
+ * Proves a bound: first by the linear program as a whole, then by a tree. Of the two the better one whose every leaf can be checked is
+ * kept. The time and the bound depend on the machine, what the certificate says does not. Null for a problem with sharing switched off.
+ * @param spent the part of its time that is gone; from 1 on the proof ends, a program under way included
  */
 export function certify(
   problem: Problem,
   objective: number,
   openSolver: OpenSolver,
-  shouldStop: () => boolean,
+  spent: () => number,
 ): Certificate | null {
   const model = buildLinearModel(problem);
   if (model === null) return null;
-  const first = openSolver(model, "INTERIOR_POINT").solve(model, null);
-  const duals = roundDuals(model, first.duals);
+  const shouldStop = (): boolean => spent() >= 1;
+  let first = solveOnce(model, openSolver, "INTERIOR_POINT", () => spent() >= SHARE_OF_INTERIOR_POINT);
+  // Broken off in its midst an interior point proves next to nothing, the simplex method all that it has reached.
+  if (first.status === "LIMIT") first = solveOnce(model, openSolver, "SIMPLEX", shouldStop);
+  const [duals, rootBound] = [first.duals, model.plainDuals]
+    .map((some) => roundDuals(model, some))
+    .map((some) => [some, boundOf(model, some)] as const)
+    .reduce((best, other) => (other[1] > best[1] ? other : best));
   const root: Certificate = {
     objective,
-    bound: Math.min(objective, boundOf(model, duals)),
+    bound: Math.min(objective, rootBound),
     nodes: 1,
     rows: null,
     tree: { kind: "LEAF", proof: packProof("BOUND", duals) },
@@ -51,12 +60,26 @@ export function certify(
     (row) => Math.abs(first.duals[row]!) > CARRIES || model.rowLower[row] === model.rowUpper[row],
   );
   const lean = pick(model, rows);
-  const grown = raiseBound(lean, openSolver(lean, "SIMPLEX"), objective, shouldStop);
+  const solver = openSolver(lean, "SIMPLEX");
+  const grown = raiseBound(lean, solver, objective, shouldStop);
+  solver.close();
   const checked = checkTree(lean, grown.tree);
   const bound = Math.min(objective, checked.bound);
   return checked.believed > 0 || bound <= root.bound
     ? { ...root, nodes: 1 + grown.nodes }
     : { objective, bound, nodes: 1 + grown.nodes, rows, tree: grown.tree };
+}
+
+function solveOnce(
+  model: LinearModel,
+  openSolver: OpenSolver,
+  method: "INTERIOR_POINT" | "SIMPLEX",
+  shouldStop: () => boolean,
+): LinearAnswer {
+  const solver = openSolver(model, method);
+  const answer = solver.solve(model, null, shouldStop);
+  solver.close();
+  return answer;
 }
 
 /**

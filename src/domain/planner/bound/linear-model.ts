@@ -30,6 +30,11 @@ export interface LinearModel {
    * of it in all, how many mains of a child use it, then set-ups and batches window by window.
    */
   readonly whole: Int32Array;
+  /**
+   * Duals in cost units, one a row, that need no solver: every place at its cheapest candidate, every leftover at its full price.
+   * They prove what the picks cost at least.
+   */
+  readonly plainDuals: Float64Array;
   /** Columns that are whole in every week too, to branch on when all of those are: which dish, and when it is finished. */
   readonly fine: Int32Array;
 }
@@ -52,7 +57,8 @@ class Builder {
     return this.cost.length - 1;
   }
 
-  row(low: number, terms: readonly (readonly [column: number, value: number])[], high: number): void {
+  /** Its number comes back. */
+  row(low: number, terms: readonly (readonly [column: number, value: number])[], high: number): number {
     const sums = new Map<number, number>();
     for (const [column, value] of terms) sums.set(column, (sums.get(column) ?? 0) + value);
     for (const [column, value] of sums) {
@@ -62,7 +68,7 @@ class Builder {
     }
     this.rowLower.push(low);
     this.rowUpper.push(high);
-    this.rowStart.push(this.rowColumn.length);
+    return this.rowStart.push(this.rowColumn.length) - 2;
   }
 }
 
@@ -101,13 +107,15 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
       to.column(candidate.cost * 1000 * COST_UNITS, position.fixed < 0 || position.fixed === k ? 1 : 0),
     ),
   );
-  positions.forEach((_, p) =>
+  const chosen = positions.map((_, p) =>
     to.row(
       1,
       pick[p]!.map((column): Term => [column, 1]),
       1,
     ),
   );
+  /** Rows by which a base gives no more than is made of it, and the price of what is left over. */
+  const made: (readonly [row: number, waste: number])[] = [];
   const ones = (columns: readonly number[]): Term[] => columns.map((column) => [column, 1]);
 
   const total = (measure: number, over: readonly number[]): Term[] =>
@@ -314,7 +322,7 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
           0,
         );
       }
-      to.row(-Infinity, [...given, [n, -base.batchAmount]], 0);
+      made.push([to.row(-Infinity, [...given, [n, -base.batchAmount]], 0), waste]);
       to.row(
         -Infinity,
         [
@@ -439,6 +447,11 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
     });
   }
 
+  const plainDuals = new Float64Array(to.rowLower.length);
+  for (const [row, waste] of made) plainDuals[row] = -waste;
+  chosen.forEach((row, p) => {
+    plainDuals[row] = pick[p]!.reduce((least, column) => Math.min(least, to.cost[column]!), Infinity);
+  });
   return {
     cost: Float64Array.from(to.cost),
     lower: Float64Array.from(to.lower),
@@ -449,6 +462,7 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
     rowStart: Int32Array.from(to.rowStart),
     rowColumn: Int32Array.from(to.rowColumn),
     rowValue: Float64Array.from(to.rowValue),
+    plainDuals,
     whole: Int32Array.from(whole),
     fine: Int32Array.from([...pick.flat(), ...finishing]),
   };
@@ -470,5 +484,6 @@ export function keepRows(model: LinearModel, wanted: (row: number) => boolean): 
     rowStart: Int32Array.from(rowStart),
     rowColumn: Int32Array.from(entries, (entry) => model.rowColumn[entry]!),
     rowValue: Float64Array.from(entries, (entry) => model.rowValue[entry]!),
+    plainDuals: Float64Array.from(kept, (row) => model.plainDuals[row]!),
   };
 }
