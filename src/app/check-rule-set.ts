@@ -13,6 +13,7 @@ import {
 import { contentOf, documentDifference, type DocumentDifference } from "../domain/rules/document-difference.js";
 import type { App } from "./app.js";
 import { checkShape, cut, issueAt, MOST_ISSUES } from "./document-shape.js";
+import { EATEN_IN_THE_OTHER_HOME } from "./other-home.js";
 import { readDocument, type DocumentIssue, type DocumentText } from "./document-text.js";
 
 /** Where a document is to hold, and what holds there already. */
@@ -116,6 +117,9 @@ export function checkRuleSet(source: string, words: KnownWords, place: RuleSetPl
 
 function placeIssues(text: DocumentText, document: RuleSetDocument, place: RuleSetPlace): DocumentIssue[] {
   const issues: DocumentIssue[] = [];
+  // What the other home's boxes ask of these is told apart by this key, and blocks nothing.
+  if (document.key === EATEN_IN_THE_OTHER_HOME)
+    issues.push(issueAt(text, ["key"], `is ${document.key}, which is a house rule's`, "a key of its own"));
   if (document.layer !== place.layer) issues.push(issueAt(text, ["layer"], `is ${document.layer}`, place.layer));
   for (const field of ["jurisdiction", "school", "schoolClass"] as const) {
     const stated = document[field];

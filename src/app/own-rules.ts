@@ -201,10 +201,6 @@ export async function dropOwnRules(
         return fail(invalid("ruleSetId", "is dropped already", "Keep a new version to put rules in force again."));
       if (from < today)
         return fail(invalid("from", `${from} is past`, `Send ${today} or later: boxes were planned under it.`));
-      if (from < newest.inForceFrom && from > today)
-        return fail(
-          invalid("from", `lies before its newest version begins`, `Send ${newest.inForceFrom} or later, or ${today}.`),
-        );
       const { inForceUntil: _until, ...rest } = newest;
       const document: RuleSetDocument = {
         ...rest,

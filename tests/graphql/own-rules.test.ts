@@ -130,6 +130,9 @@ describe("a family's own rules", () => {
     const layer = await keep(home, ownDocument({ layer: "SCHOOL" }));
     expect(layer).toMatchObject({ __typename: "DocumentRefused", issues: [{ path: "layer" }] });
     expect((await keep(home, "{")).__typename).toBe("DocumentRefused");
+    // Under the key of a house rule its faults would block nothing.
+    const houseRule = await keep(home, ownDocument({ key: "eaten-in-the-other-home" }));
+    expect(houseRule).toMatchObject({ __typename: "DocumentRefused", issues: [{ path: "key" }] });
     // The upper school keeps confectionery out; a family cannot ask for it every day.
     const sweets = { matches: { anyOf: [{ groups: ["CONFECTIONERY"] }] }, counts: "ITEMS", per: "BOX", atLeast: 1 };
     const daily = await keep(

@@ -31,8 +31,8 @@ const VERDICTS = `query V($id: ID!, $dish: String!) { node(id: $id) { ... on Chi
   places { allowed exclusion { kind source ${ORIGIN} } } } } } } }`;
 const PRICE = `query P($home: ID!, $child: ID!, $dish: String!) { priceOfDish(householdId: $home, childId: $child, date: "${wednesday}", breakKey: "lunch",
   slot: MAIN, dish: $dish) { __typename ... on DishNotOffered { kind ${ORIGIN} } } }`;
-const REFUSED = `mutation Plan($input: PlanWeekInput!) { planWeek(input: $input) { __typename ... on WeekInfeasible { conflicts { kind ${ORIGIN} }
-  clash { members { kind ${ORIGIN} } } } } }`;
+const REFUSED = `mutation Plan($input: PlanWeekInput!) { planWeek(input: $input) { __typename ... on WeekInfeasible { clash { members { kind ${ORIGIN} } } } } }`;
+const CONFLICTS = `mutation Plan($input: PlanWeekInput!) { planWeek(input: $input) { ... on WeekInfeasible { conflicts { kind ${ORIGIN} } } } }`;
 const KEEP = `mutation K($input: KeepOwnRulesInput!) { keepOwnRules(input: $input) { __typename ... on UserError { message } ... on OwnRulesPayload { ruleSet { id } } } }`;
 const OFFER =
   "query Offer($id: ID!) { mendingOffer(weekId: $id) { possible changedBoxes { date items { slot dish { key } } } } }";
@@ -206,6 +206,29 @@ describe("every rule of a plan", () => {
     const rule = members.find(({ kind }) => kind === "RULE")!;
     expect(rule.whoSaysSo).toMatchObject({ saidBy: "the family", ruleSet: { version: 2 }, rule: { key: "no-main" } });
     for (const { kind, whoSaysSo } of members) if (kind !== "RULE") expect(whoSaysSo).toBeNull();
+
+    const noSalt = shutsOut(
+      "no-salt",
+      {},
+      { kind: "NUTRIENT", matches: undefined, nutrient: "NA", per: "BOX", atMost: 1 },
+    );
+    expect((await home.change(KEEP, own(3, [noSalt]))).__typename).toBe("OwnRulesPayload");
+    const { planWeek } = await served.ask<{ planWeek: { conflicts: { kind: string; whoSaysSo: Origin | null }[] } }>(
+      home.coordinator,
+      CONFLICTS,
+      {
+        input: {
+          idempotencyKey: newKey(),
+          householdId: home.id,
+          date: DAY,
+          seenRevision: (await weekOf(home)).revision,
+        },
+      },
+    );
+    expect(planWeek.conflicts.filter(({ whoSaysSo }) => whoSaysSo !== null)).toContainEqual({
+      kind: "RULE_OUT_OF_REACH",
+      whoSaysSo: expect.objectContaining({ saidBy: "the family", text: expect.stringContaining("no-salt") }) as unknown,
+    });
   });
 });
 
