@@ -257,20 +257,21 @@ describe("one file", () => {
   });
 
   it("of the jurisdiction holds in its schools", async () => {
-    const text = textOf({ key: "district", layer: "JURISDICTION", jurisdiction: DISTRICT });
+    const fruit = { anyOf: [{ kinds: ["banana"] }] };
+    const rules = [{ ...noKiwi, id: "no-banana", matches: fruit }];
+    const text = textOf({ key: "district", layer: "JURISDICTION", jurisdiction: DISTRICT, rules });
     expect(await run("load", file(text))).toMatchObject({ done: true });
-    const fruit = { anyOf: [{ kinds: ["kiwi"] }] };
     const wants = {
       ...noKiwi,
-      id: "kiwi-weekly",
+      id: "banana-weekly",
       kind: "FREQUENCY",
       counts: "ITEMS",
       per: "WEEK",
       atLeast: 1,
       matches: fruit,
     };
-    const { done, report } = await run("check", file(textOf({ key: "kiwis", school: school(3), rules: [wants] })));
+    const { done, report } = await run("check", file(textOf({ key: "bananas", school: school(3), rules: [wants] })));
     expect(done).toBe(false);
-    expect(report).toContain('"kiwi-weekly" asks for what "no-kiwi" of district shuts out altogether');
+    expect(report).toContain('"banana-weekly" asks for what "no-banana" of district shuts out altogether');
   });
 });
