@@ -64,7 +64,7 @@ interface CalendarFile {
 
 async function loadFile({ file, schoolName, subject, check }: CalendarFile) {
   const calendar = textOf(file);
-  const { app, stop } = await openApp({ ...readConfig(), boundSeconds: 0 }, undefined, { ready: false });
+  const { app, stop } = await openApp({ ...readConfig(), boundSeconds: 0 }, undefined, { ready: false, join: true });
   try {
     const personId = await app.db.knownPerson(subject);
     if (personId === null) throw new Refused(`Nobody has signed in as "${subject}" yet.`);

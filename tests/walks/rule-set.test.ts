@@ -16,8 +16,8 @@ const CHECK = `query Check($input: RuleSetDocumentInput!) { ruleSetCheck(input: 
 const IMPACT = `mutation Impact($input: CountRuleSetImpactInput!) { countRuleSetImpact(input: $input) { __typename ... on UserError { message }
   ... on RuleSetCounts { from all { held boxes children weeks } rules { rule boxes children } notCounted } } }`;
 const VERDICT = `query Why($id: ID!, $dish: String!) { household(id: $id) { children { id
-  verdicts(date: "2027-01-12", dish: $dish) { ... on Verdicts { places { allowed exclusion { kind text source } } } } } } }`;
-const OBEYED = `query Obeyed($id: ID!) { week(householdId: $id, date: "${DAY}") { plan { origin { ruleSetVersions } } } }`;
+  verdicts(date: "2027-01-12", dish: $dish) { ... on Verdicts { places { allowed exclusion { kind text source whoSaysSo { saidBy rule { key } ruleSet { key version layer } } } } } } } } }`;
+const OBEYED = `query Obeyed($id: ID!) { week(householdId: $id, date: "${DAY}") { plan { origin { ruleSetVersions } rulesObeyed { dates whoSaysSo { rule { key } ruleSet { version } } } } } }`;
 
 const mainsOf = async (home: Household) =>
   (await home.week(DAY))!.plan.boxes.flatMap(({ date, items }) =>
@@ -89,6 +89,9 @@ it("goes from the office's file through check, impact and load into a household'
   expect(after.map(({ dish }) => dish).filter((dish) => mains.includes(dish))).toEqual([]);
   const obeyed = await served.ask<any>(home.coordinator, OBEYED, { id: home.id });
   expect(obeyed.week.plan.origin.ruleSetVersions).toContain("quillbrook-primary-spring@2");
+  const held = obeyed.week.plan.rulesObeyed.find(({ whoSaysSo }: any) => whoSaysSo.rule.key === "off-the-list");
+  expect(held).toMatchObject({ whoSaysSo: { ruleSet: { version: 2 } } });
+  expect(held.dates).toHaveLength(5);
   const why = await served.ask<any>(home.coordinator, VERDICT, {
     id: home.id,
     child: home.children[0],
@@ -96,7 +99,15 @@ it("goes from the office's file through check, impact and load into a household'
   });
   const places = why.household.children[0].verdicts.places as any[];
   expect(places.map(({ allowed }) => allowed)).toEqual(places.map(() => false));
-  expect(places[0].exclusion).toMatchObject({ kind: "RULE", source: "own rule of an invented school" });
+  expect(places[0].exclusion).toMatchObject({
+    kind: "RULE",
+    source: "own rule of an invented school",
+    whoSaysSo: {
+      saidBy: "Quillbrook Primary School",
+      rule: { key: "off-the-list" },
+      ruleSet: { key: "quillbrook-primary-spring", version: 2, layer: "SCHOOL" },
+    },
+  });
 
   // Sent again, nothing is loaded twice.
   expect(await load(document, 2)).toMatchObject({
