@@ -24,8 +24,9 @@ create function app_count_rules(of_schools uuid[], of_class uuid, from_day date,
   sums int[], dishes text[], slots text[], fixed float8[], per_gram float8[], steps float8[], times float8[], kinds text[], known_dishes text[])
 returns table (rule int, held int, boxes int, children int, weeks int, not_counted int)
 language plpgsql volatile security definer set search_path = ''
--- Nothing is known of how many rows each step has, and a loop inside a loop over them is what must not be tried.
-set enable_nestloop = off set enable_mergejoin = off set jit = off set work_mem = '256MB'
+-- Nothing is known of how many rows each step has, and a loop inside a loop over them is what must not be tried,
+-- nor sorting what a hash can group.
+set enable_nestloop = off set enable_mergejoin = off set enable_sort = off set jit = off set work_mem = '256MB'
 as $$
 #variable_conflict use_column
 begin
@@ -48,7 +49,8 @@ begin
     join kinds_of_item k on k.dish = u.dish and k.slot = u.slot),
   -- Six days on either side tell whether a week lies across the first or the last day.
   b as materialized (
-    select row_number() over ()::int as box, dense_rank() over (order by l.week_plan_id, l.child_id)::int as week, l.id, l.child_id, l.date,
+    select row_number() over ()::int as box, dense_rank() over (order by l.week_plan_id, l.child_id)::int as week,
+      dense_rank() over (order by l.child_id)::int as child, l.id, l.child_id, l.date,
       extract(isodow from l.date)::int as dow, extract(year from age(l.date, c.date_of_birth))::int as years, e.school_id, e.school_class_id
     from public.lunch_box l join public.week_plan p on p.id = l.week_plan_id and p.state = 'AGREED'::public.plan_state
     join public.child c on c.id = l.child_id
@@ -73,7 +75,7 @@ begin
     where b.date between from_day and until_day and b.box not in (select box from unknown)),
   -- The boxes each rule holds for.
   held as materialized (
-    select r.no, r.rule, r.asks, b.box, b.week, b.child_id
+    select r.no, r.rule, r.asks, r.span, b.box, b.week, b.child
     from r join judged b on b.date between r.first_day and r.last_day and b.years >= r.from_years and b.years < r.under_years
       and (r.weekdays is null or b.dow = any (r.weekdays)) and (r.breaks is null or r.breaks && b.keys)
     where not exists (
@@ -84,46 +86,46 @@ begin
     select distinct r.no, b.week
     from r join b on (r.weekdays is null or b.dow = any (r.weekdays)) and not b.date between r.first_day and r.last_day
     where r.span = 'WEEK'),
-  -- What every item adds to what is asked, once for all rules that ask the same of the same breaks.
+  -- What an item adds to what is asked, once for all rules that ask the same of the same breaks.
   asked as materialized (select distinct r.asks, r.measure, r.sum, r.second, r.breaks, r.span = 'ITEM' as of_items from r),
-  added as materialized (
-    select a.asks, i.box, i.item, h.sum = a.sum as is_first, h.kind,
-      h.fixed + h.times * case when h.step > 0 then floor(h.per_gram * i.grams / h.step + 1e-9) * h.step else h.per_gram * i.grams end as value
-    from h join asked a on a.sum = h.sum or a.second = h.sum
-    join i on i.type = h.type and (a.breaks is null or i.break_key = any (a.breaks))
-    union all
-    select a.asks, i.box, i.item, true, null, 1 from i, asked a
-    where a.measure = 'REHEATED' and i.reheated and (a.breaks is null or i.break_key = any (a.breaks))),
+  addends as materialized (
+    select a.asks, a.measure, a.breaks, a.of_items, h.type, h.sum = a.sum as is_first, h.kind, h.fixed, h.times, h.per_gram, h.step
+    from h join asked a on a.sum = h.sum or a.second = h.sum),
   box_sums as materialized (
-    select a.asks, a.box, sum(a.value) as value, bool_or(a.is_first) as has_first, bool_or(not a.is_first) as has_second
-    from added a group by 1, 2),
+    select a.asks, i.box, sum(a.fixed + a.times * case when a.step > 0 then floor(a.per_gram * i.grams / a.step + 1e-9) * a.step
+        else a.per_gram * i.grams end) as value, bool_or(a.is_first) as has_first, bool_or(not a.is_first) as has_second
+    from i join addends a on a.type = i.type where not a.of_items and (a.breaks is null or i.break_key = any (a.breaks)) group by 1, 2),
   box_kinds as materialized (
-    select k.asks, k.box, count(*)::float8 as value from (
-      select distinct a.asks, a.box, a.kind from added a join asked q on q.asks = a.asks and q.measure = 'KINDS') k group by 1, 2),
+    select distinct a.asks, i.box, a.kind from i join addends a on a.type = i.type
+    where a.measure = 'KINDS' and (a.breaks is null or i.break_key = any (a.breaks))),
   box_values as materialized (
-    select s.asks, s.box, case q.measure
-        when 'TOGETHER' then (s.has_first and (s.has_second or q.second = q.sum))::int::float8
-        when 'DAYS' then 1::float8
-        when 'KINDS' then k.value
-        else s.value end as value
-    from box_sums s join asked q on q.asks = s.asks left join box_kinds k on k.asks = s.asks and k.box = s.box),
+    select s.asks, s.box, case q.measure when 'TOGETHER' then (s.has_first and (s.has_second or q.second = q.sum))::int::float8
+        when 'DAYS' then 1::float8 else s.value end as value
+    from box_sums s join asked q on q.asks = s.asks where q.measure <> 'KINDS'
+    union all
+    select k.asks, k.box, count(*)::float8 from box_kinds k group by 1, 2
+    union all
+    select a.asks, i.box, count(*)::float8 from i, asked a
+    where a.measure = 'REHEATED' and i.reheated and (a.breaks is null or i.break_key = any (a.breaks)) group by 1, 2),
+  item_values as (
+    select a.asks, i.box, i.item, sum(a.fixed + a.times * case when a.step > 0 then floor(a.per_gram * i.grams / a.step + 1e-9) * a.step
+        else a.per_gram * i.grams end) as value
+    from i join addends a on a.type = i.type where a.of_items and (a.breaks is null or i.break_key = any (a.breaks)) group by 1, 2, 3),
   broken_items as (
-    select distinct h.no, h.box from (
-      select a.asks, a.box, a.item, sum(a.value) as value from added a join asked q on q.asks = a.asks and q.of_items group by 1, 2, 3) a
-    join held h on h.asks = a.asks and h.box = a.box join r on r.no = h.no and r.span = 'ITEM'
+    select distinct h.no, h.box from item_values a join held h on h.asks = a.asks and h.box = a.box and h.span = 'ITEM' join r on r.no = h.no
     where a.value > r.most + 1e-6 * greatest(1, abs(r.most)) or a.value < r.least - 1e-6 * greatest(1, abs(r.least))),
   broken_boxes as (
-    select h.no, h.box from held h join r on r.no = h.no and r.span = 'BOX' left join box_values v on v.asks = h.asks and v.box = h.box
+    select h.no, h.box from held h join r on r.no = h.no and h.span = 'BOX' left join box_values v on v.asks = h.asks and v.box = h.box
     where coalesce(v.value, 0) > r.most + 1e-6 * greatest(1, abs(r.most))
        or coalesce(v.value, 0) < r.least - 1e-6 * greatest(1, abs(r.least))),
   week_kinds as materialized (
     select k.no, k.week, count(*)::float8 as kinds from (
-      select distinct h.no, h.week, a.kind from held h join r on r.no = h.no and r.span = 'WEEK' and r.measure = 'KINDS'
-      join added a on a.asks = h.asks and a.box = h.box) k group by 1, 2),
+      select distinct h.no, h.week, a.kind from held h join box_kinds a on a.asks = h.asks and a.box = h.box
+      where h.span = 'WEEK') k group by 1, 2),
   week_sums as materialized (
     select h.no, h.week, count(*) as days, coalesce(sum(v.value), 0) as value,
       max(coalesce(v.value, 0)) as most_in_a_box, min(coalesce(v.value, 0)) as least_in_a_box
-    from held h join r on r.no = h.no and r.span = 'WEEK' left join box_values v on v.asks = h.asks and v.box = h.box group by 1, 2),
+    from held h left join box_values v on v.asks = h.asks and v.box = h.box where h.span = 'WEEK' group by 1, 2),
   week_values as materialized (
     select s.no, s.week, s.days, w.no is not null as is_split, case when r.measure = 'KINDS' then coalesce(k.kinds, 0) else s.value end as value,
       s.most_in_a_box, s.least_in_a_box
@@ -152,16 +154,19 @@ begin
   broken as materialized (
     select * from broken_items union select * from broken_boxes
     union select h.no, h.box from broken_weeks w join held h on h.no = w.no and h.week = w.week),
-  held_boxes as (
-    select h.rule, count(*) as held, count(distinct h.child_id) as of_children from (select distinct rule, box, child_id from held) h group by 1),
-  broken_rules as materialized (select distinct r.rule, b.box, b.week, b.child_id from broken k join r on r.no = k.no join b on b.box = k.box),
+  -- Bounds of one rule hold for the same boxes: the first stands for all.
+  held_children as materialized (
+    select h.rule, h.child, count(*) as boxes from held h join (select min(r.no) as no from r group by r.rule) f on f.no = h.no group by 1, 2),
+  held_boxes as (select h.rule, sum(h.boxes)::bigint as held, count(*) as of_children from held_children h group by 1),
+  broken_rules as materialized (select distinct r.rule, b.box, b.week, b.child from broken k join r on r.no = k.no join b on b.box = k.box),
   per_rule as (
     select o.rule, o.held, o.of_children, coalesce(k.boxes, 0) as boxes, coalesce(k.children, 0) as children, coalesce(k.weeks, 0) as weeks
     from held_boxes o left join (
-      select k.rule, count(*) as boxes, count(distinct k.child_id) as children, count(distinct k.week) as weeks
+      select k.rule, count(*) as boxes, count(distinct k.child) as children, count(distinct k.week) as weeks
       from broken_rules k group by 1) k on k.rule = o.rule),
   over_all as (
-    select (select count(distinct box) from held) as held, (select count(distinct child_id) from held) as of_children, count(distinct k.box) as boxes, count(distinct k.child_id) as children,
+    select (select count(*) from (select distinct box from held) x) as held,
+      (select count(*) from (select distinct child from held_children) x) as of_children, count(distinct k.box) as boxes, count(distinct k.child) as children,
       count(distinct k.week) as weeks from broken_rules k),
   counted as (
     select p.rule, p.held, p.of_children, p.boxes, p.children, p.weeks from per_rule p
@@ -174,7 +179,7 @@ begin
     case when c.weeks >= 5 and c.children >= 5 then c.weeks::int end,
     case when u.boxes >= 5 and u.of_children >= 5 then u.boxes::int end
   from counted c cross join (
-    select count(*) as boxes, count(distinct b.child_id) as of_children from unknown k join b on b.box = k.box) u order by c.rule nulls first;
+    select count(*) as boxes, count(distinct b.child) as of_children from unknown k join b on b.box = k.box) u order by c.rule nulls first;
   perform set_config('app.counting', '', true);
 end
 $$;
