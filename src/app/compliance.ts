@@ -172,7 +172,7 @@ type ReadItem = EatenItem & { readonly alone: Food | null };
 
 function readItems(
   items: readonly TypedItem[],
-  index: CatalogueIndex,
+  { app, index }: Judged,
   breakKeys: readonly string[],
 ): Result<readonly ReadItem[], FailureOf<"InvalidInput" | "DishUnknown">> {
   const issues: InputIssue[] = [];
@@ -192,8 +192,11 @@ function readItems(
       complain(field("grams"), `${grams} g cannot be an item`, `Send more than 0 and at most ${MOST_GRAMS}.`);
     if (!servedAs.success)
       complain(field("form"), `"${form}" is no form`, `Use one of ${servedForm.options.join(", ")}.`);
-    if (food != null && !row)
-      complain(field("food"), `"${food}" is no food of the catalogue`, "Send the key of a food; foods lists them.");
+    if (food != null && !row) {
+      const keys = app.reference.catalogue.foods.map(({ key }) => key);
+      const near = nearest(food, keys).join(", ");
+      complain(field("food"), `"${food}" is no food of the catalogue`, `Did you mean ${near}?`);
+    }
     if (dish != null && !index.dish(dish))
       return fail({
         kind: "DishUnknown",
@@ -258,7 +261,7 @@ export function checkTypedBox(
     });
   const read = readItems(
     items,
-    judged.index,
+    judged,
     day.breaks.map(({ key }) => key),
   );
   if (!read.ok) return read;
