@@ -41,11 +41,23 @@ const because: Readonly<Record<RuleReason, string>> = {
 /** Three digits at most behind the point. */
 const figure = (value: number): number => Math.round(value * 1000) / 1000;
 
+const single: Partial<Readonly<Record<JudgedUnit, string>>> = {
+  ITEMS: "item",
+  KINDS: "kind",
+  DAYS: "day",
+  CUPS: "cup",
+};
+
+function sayAmount(value: number, unit: JudgedUnit | null): string {
+  const shown = figure(value);
+  if (unit === null) return `${shown}`;
+  return `${shown} ${(shown === 1 ? single[unit] : undefined) ?? units[unit]}`;
+}
+
 function sayLimits({ atLeast, atMost, unit }: RuleFinding): string {
-  const of = unit === null ? "" : ` ${units[unit]}`;
   const parts = [
-    atLeast === null ? null : `at least ${figure(atLeast)}${of}`,
-    atMost === null ? null : `at most ${figure(atMost)}${of}`,
+    atLeast === null ? null : `at least ${sayAmount(atLeast, unit)}`,
+    atMost === null ? null : `at most ${sayAmount(atMost, unit)}`,
   ].filter((part) => part !== null);
   return parts.join(" and ");
 }
@@ -56,7 +68,7 @@ const states = { MET: "Kept", NOT_MET: "Not kept", NOT_APPLICABLE: "Asks nothing
 export function sayFinding(finding: RuleFinding, index: CatalogueIndex): string {
   const { state, reason, found, unit, foods, place, rule } = finding;
   const limits = sayLimits(finding);
-  const measured = found === null ? "" : `${figure(found)}${unit === null ? "" : ` ${units[unit]}`}`;
+  const measured = found === null ? "" : sayAmount(found, unit);
   const facts = [measured, limits].filter((part) => part !== "").join(", ");
   const at = place === null ? "" : ` (${index.dish(place.dish)?.name ?? place.dish})`;
   const missing = foods.map((key) => index.food(key)?.name ?? key).join(", ");
