@@ -152,6 +152,30 @@ export const ruleSchema = z.discriminatedUnion("kind", [
 export type Rule = z.infer<typeof ruleSchema>;
 export type RuleKind = Rule["kind"];
 
+/** Every matcher that a rule states, with the field it stands in. */
+export function matchersOf(rule: Rule): { readonly field: string; readonly matcher: Matcher }[] {
+  switch (rule.kind) {
+    case "EXCLUDE":
+    case "ONLY":
+    case "FREQUENCY":
+    case "AMOUNT":
+      return [{ field: "matches", matcher: rule.matches }];
+    case "SHARE":
+      return [
+        { field: "part", matcher: rule.part },
+        { field: "whole", matcher: rule.whole },
+      ];
+    case "TOGETHER":
+      return [
+        { field: "first", matcher: rule.first },
+        { field: "second", matcher: rule.second },
+      ];
+    case "NUTRIENT":
+    case "SERVING":
+      return [];
+  }
+}
+
 export const RULE_SET_FORMAT = "noonpail-rule-set/1";
 export const MOST_RULES = 2000;
 

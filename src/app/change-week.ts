@@ -58,13 +58,8 @@ export async function weekHolding(
 ): Promise<Result<{ weekId: string; householdId: string }, FailureOf<"NothingThere">>> {
   const what = { BoxItem: "item", Box: "box", Task: "task" }[kind];
   if (id === null) return fail({ kind: "NothingThere", what });
-  const session = app.db.openRead(personId);
-  try {
-    const found = await session.read((tx) => findWeekOf(tx, kind, id));
-    return found ? ok(found) : fail({ kind: "NothingThere", what });
-  } finally {
-    await session.close();
-  }
+  const found = await app.db.readAs(personId, (tx) => findWeekOf(tx, kind, id));
+  return found ? ok(found) : fail({ kind: "NothingThere", what });
 }
 
 export function changeWeek<E>(

@@ -1,6 +1,8 @@
 /** Everything that can be said of a rule set document before it is loaded: what is wrong, what is odd, what it changes. */
-import type { Matcher, Rule, RuleSetDocument } from "../../shared/rule-set.js";
+import { matchersOf, type Rule, type RuleSetDocument } from "../../shared/rule-set.js";
+import type { CatalogueBrief } from "../domain/brief.js";
 import { addDays, isCalendarDate } from "../domain/calendar/dates.js";
+import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import { nearest } from "../domain/nearest.js";
 import { kcalPerGram } from "../domain/nutrition/reference-values.js";
 import {
@@ -47,12 +49,12 @@ export interface RuleSetCheck {
   readonly unchanged: boolean;
 }
 
-const nothing = { document: null, against: null, difference: null, unchanged: false, warnings: [] } as const;
+/** A document with its text, or why it cannot be read. */
+export type ReadRuleSet =
+  { readonly text: DocumentText; readonly document: RuleSetDocument } | readonly DocumentIssue[];
 
 /** The document alone: its text and its shape. */
-export function readRuleSetDocument(
-  text: string,
-): { text: DocumentText; document: RuleSetDocument } | readonly DocumentIssue[] {
+export function readRuleSetDocument(text: string): ReadRuleSet {
   const read = readDocument(text);
   if (!read.ok) return read.error;
   const shape = checkShape(read.value);
@@ -69,25 +71,35 @@ type WordList = (typeof WORD_LISTS)[number];
 
 const known = new WeakMap<App["reference"], KnownWords>();
 
+export const wordsOf = ({ foods, dishes }: CatalogueBrief, index: CatalogueIndex): KnownWords => ({
+  catalogue: matchCatalogue(index),
+  words: {
+    foods: foods.map(({ key }) => key),
+    kinds: [...new Set(foods.map(({ kind }) => kind))],
+    dishes: dishes.map(({ key }) => key),
+  },
+});
+
 /** Worked out once for a process. */
 export function knownWords({ reference, index }: Pick<App, "reference" | "index">): KnownWords {
-  const { foods, dishes } = reference.catalogue;
-  const found = known.get(reference) ?? {
-    catalogue: matchCatalogue(index),
-    words: {
-      foods: foods.map(({ key }) => key),
-      kinds: [...new Set(foods.map(({ kind }) => kind))],
-      dishes: dishes.map(({ key }) => key),
-    },
-  };
+  const found = known.get(reference) ?? wordsOf(reference.catalogue, index);
   known.set(reference, found);
   return found;
 }
 
+/** What is said of a document that cannot be read. */
+export const unreadable = (errors: readonly DocumentIssue[]): RuleSetCheck => ({
+  document: null,
+  errors,
+  warnings: [],
+  against: null,
+  difference: null,
+  unchanged: false,
+});
+
 /** All complaints at once: nothing is left for a second try to find. */
-export function checkRuleSet(source: string, words: KnownWords, place: RuleSetPlace): RuleSetCheck {
-  const read = readRuleSetDocument(source);
-  if (!("document" in read)) return { ...nothing, errors: read };
+export function checkRuleSet(read: ReadRuleSet, words: KnownWords, place: RuleSetPlace): RuleSetCheck {
+  if (!("document" in read)) return unreadable(read);
   const { text, document } = read;
   const newest = place.versions.at(-1) ?? null;
   const unchanged = newest !== null && contentOf(newest) === contentOf(document);
@@ -358,16 +370,6 @@ function sayClash(clash: DocumentClash, documents: readonly RuleSetDocument[]): 
   }
 }
 
-const MATCHERS = ["matches", "part", "whole", "first", "second"] as const;
-
-/** Each matcher of a rule with the field it stands in. */
-function matcherFields(rule: Rule): { readonly field: string; readonly matcher: Matcher }[] {
-  return MATCHERS.flatMap((field) => {
-    const matcher = (rule as Partial<Record<typeof field, Matcher>>)[field];
-    return matcher ? [{ field, matcher }] : [];
-  });
-}
-
 function matcherWarnings(
   text: DocumentText,
   document: RuleSetDocument,
@@ -377,7 +379,7 @@ function matcherWarnings(
   // Of a list full of unknown words the first are told with what was meant; looking that up takes its time.
   const meant = (word: string, list: WordList) => ((asked += 1) > MOST_ISSUES ? [] : nearest(word, words[list]));
   return document.rules.flatMap((rule, at) =>
-    matcherFields(rule).flatMap(({ field, matcher }) => {
+    matchersOf(rule).flatMap(({ field, matcher }) => {
       const path = ["rules", at, field];
       const unknown = matcher.anyOf.flatMap((clause, place) =>
         WORD_LISTS.flatMap((list) =>

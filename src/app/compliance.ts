@@ -18,7 +18,7 @@ import { labelsThroughPurchase } from "../domain/planner/candidates.js";
 import { servedAlone } from "../domain/planner/verdicts.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import { compileRuleSets } from "../domain/rules/compile.js";
-import { matchersOf } from "../domain/rules/in-force.js";
+import { matchersOf } from "../../shared/rule-set.js";
 import {
   judgeWeek,
   type EatenBox,
@@ -229,7 +229,7 @@ function isLeftOpen(
   const isTooMuch = state === "NOT_MET" && (rule.kind === "EXCLUDE" || (found ?? 0) > (atMost ?? Infinity));
   if (isTooMuch) return false;
   if (rule.kind === "SERVING") return rule.fingerFoodOnly === true;
-  if (matchersOf(rule).some(asksOfDishes)) return true;
+  if (matchersOf(rule).some(({ matcher }) => asksOfDishes(matcher))) return true;
   const inMl = (rule.kind === "AMOUNT" || rule.kind === "SHARE") && rule.unit === "ML";
   return inMl && alone.some((item) => item.alone?.densityGramsPerMl === null && isMeant(rule, item));
 }
@@ -276,7 +276,7 @@ export function checkTypedBox(
   const index = indexWithOwn(judged.app.reference.catalogue, judged.index, own);
   const labels = labelsOf(judged);
   const isMeant: IsMeant = (rule, { dish, slot }) =>
-    matchersOf(rule).some((matcher) => matches(matcher, { derived: index.derived(dish), slot, labels }));
+    matchersOf(rule).some(({ matcher }) => matches(matcher, { derived: index.derived(dish), slot, labels }));
   const box: EatenBox = { childId: child.id, date, items: read.value };
   const others = week.filter((other) => other.childId === child.id && other.date !== date);
   const whole = judgeBoxesByRules({ ...judged, index }, [...others, box]);

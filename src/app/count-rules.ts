@@ -5,14 +5,21 @@ import { countTables, type CountTables } from "../domain/rules/count-tables.js";
 import type { RuleSetDocument } from "../../shared/rule-set.js";
 import { weekdayCode } from "../../shared/codes.js";
 import { countBoxes } from "../database/count-rules.js";
-import { readRuleSetById, readSchoolsUnder } from "../database/rule-set.js";
+import { readSchoolsUnder } from "../database/rule-set.js";
 import type { ReadTx } from "../database/database.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
 import { audit } from "./audit.js";
 import { invalid } from "./check-input.js";
+import { readRuleSetDocument } from "./check-rule-set.js";
 import type { FailureOf } from "./failures.js";
-import { aboutOwner, checkForTarget, findOwner, type AdministeredOwner, type RuleTarget } from "./load-rule-set.js";
+import {
+  aboutOwner,
+  checkForTarget,
+  findAdministered,
+  type AdministeredOwner,
+  type RuleTarget,
+} from "./load-rule-set.js";
 import { before, once, type Attempt } from "./once.js";
 
 /** Null: fewer than five, none among them. */
@@ -132,24 +139,18 @@ export async function countImpact(
   const attempt = { personId, action: "countRuleSetImpact", key: input.idempotencyKey, input };
   const known = await before<RuleImpact>(app, attempt);
   if (known) return known;
-  const session = app.db.openRead(personId);
-  let counted: Result<Counted, ImpactFailure>;
-  try {
-    counted = await session.read(async (read) => {
-      const checked = await checkForTarget(app, read, input, input.document);
-      if (!checked.ok) return checked;
-      const { check, owner, ruleSetId, place } = checked.value;
-      const { document, errors, warnings } = check;
-      if (document === null || errors.length > 0)
-        return fail({ kind: "DocumentRefused", issues: errors, warnings } as const);
-      const from = document.inForceFrom > place.today ? document.inForceFrom : place.today;
-      const last = addDays(from, MOST_DAYS);
-      const until = document.inForceUntil !== undefined && document.inForceUntil < last ? document.inForceUntil : last;
-      return ok(await count(app, read, { owner, ruleSetId, document, from, until }));
-    });
-  } finally {
-    await session.close();
-  }
+  const sent = readRuleSetDocument(input.document);
+  const counted = await app.db.readAs(personId, async (read): Promise<Result<Counted, ImpactFailure>> => {
+    const checked = await checkForTarget(app, read, input, sent);
+    if (!checked.ok) return checked;
+    const { check, owner, ruleSetId, place } = checked.value;
+    const { document, errors, warnings } = check;
+    if (document === null || errors.length > 0) return fail({ kind: "DocumentRefused", issues: errors, warnings });
+    const from = document.inForceFrom > place.today ? document.inForceFrom : place.today;
+    const last = addDays(from, MOST_DAYS);
+    const until = document.inForceUntil !== undefined && document.inForceUntil < last ? document.inForceUntil : last;
+    return ok(await count(app, read, { owner, ruleSetId, document, from, until }));
+  });
   return counted.ok ? keep(app, attempt, counted.value) : counted;
 }
 
@@ -172,20 +173,13 @@ export async function countCompliance(
   const attempt = { personId, action: "countRuleSetCompliance", key: input.idempotencyKey, input };
   const known = await before<RuleImpact>(app, attempt);
   if (known) return known;
-  const session = app.db.openRead(personId);
-  let counted: Result<Counted, ComplianceFailure>;
-  try {
-    counted = await session.read(async (read) => {
-      const row = input.ruleSetId === null ? null : await readRuleSetById(read, input.ruleSetId);
-      if (!row || row.owner.layer === "CHILD") return fail({ kind: "NothingThere", what: "rule set" } as const);
-      const owner = await findOwner(read, row.owner);
-      if (!owner.ok) return fail({ kind: "NotAppointed" } as const);
-      const { newest: document } = row;
-      return ok(await count(app, read, { owner: owner.value, ruleSetId: input.ruleSetId, document, from, until }));
-    });
-  } finally {
-    await session.close();
-  }
+  const { ruleSetId } = input;
+  const counted = await app.db.readAs(personId, async (read): Promise<Result<Counted, ComplianceFailure>> => {
+    const found = await findAdministered(read, ruleSetId);
+    if (!found.ok) return found;
+    const { owner, newest: document } = found.value;
+    return ok(await count(app, read, { owner, ruleSetId, document, from, until }));
+  });
   return counted.ok ? keep(app, attempt, counted.value) : counted;
 }
 

@@ -9,7 +9,8 @@ import type { DocumentIssue, DocumentText } from "./document-text.js";
 export const MOST_ISSUES = 200;
 
 /** The published JSON Schema of the format (2020-12), as a writer of documents sees it. */
-export const ruleSetJsonSchema = (): object => z.toJSONSchema(ruleSetDocument, { io: "input" });
+export const ruleSetJsonSchema = (): object => (jsonSchema ??= z.toJSONSchema(ruleSetDocument, { io: "input" }));
+let jsonSchema: object | undefined;
 
 export function checkShape(text: DocumentText): Result<RuleSetDocument, readonly DocumentIssue[]> {
   const { value } = text;
@@ -163,7 +164,7 @@ function explainIssue(text: DocumentText, issue: z.core.$ZodIssue): DocumentIssu
 
 /** What the published schema allows at a place, for naming the field that was meant. */
 function fieldsAt(value: unknown, path: readonly PropertyKey[]): string[] {
-  let schema: JsonSchema = (known ??= ruleSetJsonSchema() as JsonSchema);
+  let schema: JsonSchema = ruleSetJsonSchema();
   let at = value;
   for (const part of [...path, null]) {
     if (schema.oneOf) {
@@ -184,4 +185,3 @@ interface JsonSchema {
   readonly oneOf?: readonly JsonSchema[];
   readonly const?: unknown;
 }
-let known: JsonSchema | undefined;

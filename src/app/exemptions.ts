@@ -128,13 +128,7 @@ export async function recordExemption(app: App, personId: string, input: RecordE
     async (tx, householdId) => {
       const { childId, ruleSetId } = input;
       if (childId === null || !(await livesHere(tx, childId, householdId))) return fail({ kind: "ChildNotFound" });
-      const session = app.db.openRead(personId);
-      let holding: Awaited<ReturnType<typeof readHolding>>;
-      try {
-        holding = await session.read((read) => readHolding(read, householdId, input));
-      } finally {
-        await session.close();
-      }
+      const holding = await app.db.readAs(personId, (read) => readHolding(read, householdId, input));
       const { household, child, rows, rule } = holding;
       const refuse = (reason: FailureOf<"ExemptionRefused">["reason"]) =>
         fail({ kind: "ExemptionRefused", reason, says: rule?.says ?? null } as const);

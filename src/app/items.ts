@@ -113,13 +113,7 @@ export async function openItem(
 ): Promise<Result<Opened, FailureOf<"NothingThere" | "NotPermitted">>> {
   const holding = await weekHolding(app, personId, "BoxItem", itemId);
   if (!holding.ok) return holding;
-  const session = app.db.openRead(personId);
-  let week: WeekRow | null;
-  try {
-    week = await session.read((tx) => readWeekById(tx, holding.value.weekId));
-  } finally {
-    await session.close();
-  }
+  const week = await app.db.readAs(personId, (tx) => readWeekById(tx, holding.value.weekId));
   const found = findItem(week, itemId!);
   if (!week || !found) return fail({ kind: "NothingThere", what: "item" });
   const opened = await openWeek(app, personId, week.householdId, week.weekStart, verb);

@@ -6,6 +6,7 @@ import { readRulePlace, readRuleSetById, type RuleOwner } from "../database/rule
 import { isCalendarDate } from "../domain/calendar/dates.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import { contentOf } from "../domain/rules/document-difference.js";
+import { withdrawnFrom } from "../domain/rules/withdrawn.js";
 import type { App } from "./app.js";
 import { audit, type Audited } from "./audit.js";
 import { invalid } from "./check-input.js";
@@ -13,6 +14,7 @@ import {
   checkRuleSet,
   knownWords,
   readRuleSetDocument,
+  type ReadRuleSet,
   type RuleSetCheck,
   type RuleSetPlace,
 } from "./check-rule-set.js";
@@ -20,6 +22,7 @@ import type { FailureOf } from "./failures.js";
 import { toDate, todayIn } from "./local-day.js";
 import { before, once, type Attempt } from "./once.js";
 import { queueRecheck, recheckNow, touching } from "./recheck.js";
+import { administers } from "./school-days.js";
 
 /** Where a document is loaded; what cannot be read is null. */
 export interface RuleTarget {
@@ -46,7 +49,7 @@ export type AdministeredOwner = Exclude<RuleOwner, { layer: "CHILD" }>;
 type NotHere = FailureOf<"SchoolNotFound" | "NotAppointed" | "InvalidInput">;
 
 /** Whom a target names, if the person administers it. A jurisdiction's administrator administers its schools. */
-export async function findOwner(read: ReadTx, target: RuleTarget): Promise<Result<AdministeredOwner, NotHere>> {
+async function findOwner(read: ReadTx, target: RuleTarget): Promise<Result<AdministeredOwner, NotHere>> {
   const { schoolId, schoolClassId, jurisdiction } = target;
   if (jurisdiction != null) {
     if (schoolId != null || schoolClassId != null)
@@ -67,6 +70,22 @@ export async function findOwner(read: ReadTx, target: RuleTarget): Promise<Resul
     : fail(invalid("schoolClassId", "is no class of this school", "Send the ID of one of its classes."));
 }
 
+/** A rule set that stands, with its newest version, if the person administers it. */
+export async function findAdministered(
+  read: ReadTx,
+  ruleSetId: string | null,
+): Promise<
+  Result<
+    { readonly owner: AdministeredOwner; readonly newest: RuleSetDocument; readonly timeZone: string },
+    FailureOf<"NothingThere" | "NotAppointed">
+  >
+> {
+  const row = ruleSetId === null ? null : await readRuleSetById(read, ruleSetId);
+  if (!row || row.owner.layer === "CHILD") return fail({ kind: "NothingThere", what: "rule set" });
+  const owner = await findOwner(read, row.owner);
+  return owner.ok ? ok({ ...row, owner: owner.value }) : fail({ kind: "NotAppointed" });
+}
+
 export interface CheckedRuleSet {
   readonly owner: AdministeredOwner;
   readonly place: RuleSetPlace;
@@ -75,12 +94,11 @@ export interface CheckedRuleSet {
   readonly ruleSetId: string | null;
 }
 
-async function checkAt(app: App, read: ReadTx, owner: AdministeredOwner, source: string): Promise<CheckedRuleSet> {
-  const shape = readRuleSetDocument(source);
-  const key = "document" in shape ? shape.document.key : null;
+async function checkAt(app: App, read: ReadTx, owner: AdministeredOwner, sent: ReadRuleSet): Promise<CheckedRuleSet> {
+  const key = "document" in sent ? sent.document.key : null;
   const found = await readRulePlace(read, owner, key);
   const place: RuleSetPlace = { ...found.place, today: todayIn(found.timeZone, app.now()) };
-  return { owner, place, ruleSetId: found.ruleSetId, check: checkRuleSet(source, knownWords(app), place) };
+  return { owner, place, ruleSetId: found.ruleSetId, check: checkRuleSet(sent, knownWords(app), place) };
 }
 
 /** What loading would do, without doing it. */
@@ -88,10 +106,10 @@ export async function checkForTarget(
   app: App,
   read: ReadTx,
   target: RuleTarget,
-  source: string,
+  sent: ReadRuleSet,
 ): Promise<Result<CheckedRuleSet, NotHere>> {
   const owner = await findOwner(read, target);
-  return owner.ok ? ok(await checkAt(app, read, owner.value, source)) : owner;
+  return owner.ok ? ok(await checkAt(app, read, owner.value, sent)) : owner;
 }
 
 export const aboutOwner = (owner: AdministeredOwner): Pick<Audited, "schoolId" | "jurisdiction"> =>
@@ -110,13 +128,8 @@ export async function loadRuleSet(
   const attempt: Attempt = { personId, action: "loadRuleSet", key: input.idempotencyKey, input };
   const known = await before<LoadedRuleSet & { owner: RuleOwner }>(app, attempt);
   if (known) return known;
-  const session = app.db.openRead(personId);
-  let checked: Result<CheckedRuleSet, NotHere>;
-  try {
-    checked = await session.read((read) => checkForTarget(app, read, input, input.document));
-  } finally {
-    await session.close();
-  }
+  const sent = readRuleSetDocument(input.document);
+  const checked = await app.db.readAs(personId, (read) => checkForTarget(app, read, input, sent));
   if (!checked.ok) return checked;
   const { owner, check, ruleSetId, place } = checked.value;
   const currentRevision = place.versions.at(-1)?.version ?? 0;
@@ -287,35 +300,17 @@ export async function withdrawRuleSet(
   if (known) return known;
   if (!isCalendarDate(from))
     return fail(invalid("from", `${from} is no day of the calendar`, "Send a real date as YYYY-MM-DD."));
-  const session = app.db.openRead(personId);
-  let found: Result<{ owner: AdministeredOwner; newest: RuleSetDocument; today: string }, RuleSetChangeFailure>;
-  try {
-    found = await session.read(async (read) => {
-      const row = input.ruleSetId === null ? null : await readRuleSetById(read, input.ruleSetId);
-      if (!row || row.owner.layer === "CHILD") return fail({ kind: "NothingThere", what: "rule set" } as const);
-      const owner = await findOwner(read, row.owner);
-      if (!owner.ok) return fail({ kind: "NotAppointed" } as const);
-      return ok({ owner: owner.value, newest: row.newest, today: todayIn(row.timeZone, app.now()) });
-    });
-  } finally {
-    await session.close();
-  }
+  const found = await app.db.readAs(personId, (read) => findAdministered(read, input.ruleSetId));
   if (!found.ok) return found;
-  const { owner, newest, today } = found.value;
+  const { owner, newest, timeZone } = found.value;
+  const today = todayIn(timeZone, app.now());
   if (newest.version !== seenRevision)
     return fail({ kind: "RevisionPassed", seenRevision, currentRevision: newest.version });
   if (from < today)
     return fail(invalid("from", `${from} is past`, `Send ${today} or later: boxes were planned under it until now.`));
   if (newest.withdrawn)
     return fail(invalid("ruleSetId", "is withdrawn already", "Load a document to put a new version in force."));
-  const { inForceUntil: _until, ...rest } = newest;
-  const document: RuleSetDocument = {
-    ...rest,
-    version: newest.version + 1,
-    inForceFrom: from,
-    withdrawn: true,
-    rules: [],
-  };
+  const document = withdrawnFrom(newest, from);
   const ruleSetId = input.ruleSetId!;
   const done = await once<LoadedRuleSet & { owner: RuleOwner }, RuleSetChangeFailure>(app, attempt, async (tx) => {
     const added = await addVersion(tx, { personId, owner, ruleSetId, document, seen: newest.version });
@@ -360,10 +355,7 @@ export async function adoptRuleSet(
     const school =
       schoolId === null ? null : await tx.school.findUnique({ where: { id: schoolId }, select: { id: true } });
     if (!school) return fail({ kind: "SchoolNotFound" });
-    const appointed = await tx.$queryRaw<
-      unknown[]
-    >`select 1 from app_appointed_school_ids() a where a = ${school.id}::uuid`;
-    if (appointed.length === 0) return fail({ kind: "NotAppointed" });
+    if (!(await administers(tx, school.id))) return fail({ kind: "NotAppointed" });
     const ruleSet =
       ruleSetId === null
         ? null

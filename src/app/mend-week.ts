@@ -48,13 +48,7 @@ async function openToMend(
 ): Promise<Result<Opened, FailureOf<"NothingThere">>> {
   const nothing = fail({ kind: "NothingThere", what: "week" } as const);
   if (weekId === null) return nothing;
-  const session = app.db.openRead(personId);
-  let found: WeekRow | null;
-  try {
-    found = await session.read((tx) => readWeekById(tx, weekId));
-  } finally {
-    await session.close();
-  }
+  const found = await app.db.readAs(personId, (tx) => readWeekById(tx, weekId));
   if (!found) return nothing;
   const opened = await openWeek(app, personId, found.householdId, found.weekStart, "readHousehold");
   // Read again with everything else, so that plan and facts are of one moment.

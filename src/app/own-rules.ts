@@ -2,20 +2,26 @@
  * A family's own rules: rule sets of one child, its copy of what a school asks for among them. Both homes of the child see
  * them and may change them, no administrator does. A version is never edited; one without rules withdraws the set.
  */
-import type { RuleSetDocument } from "../../shared/rule-set.js";
 import type { ReadTx, Tx } from "../database/database.js";
 import { readHousehold, type ChildRow, type HouseholdRow } from "../database/household.js";
 import { readRulePlace, readRuleSetById } from "../database/rule-set.js";
-import { readRuleSets, type RuleSetRow } from "../database/school.js";
+import { newestOf, readRuleSets, type RuleSetRow } from "../database/school.js";
 import { isCalendarDate } from "../domain/calendar/dates.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import { copyDifference } from "../domain/rules/copy-difference.js";
 import type { DocumentDifference } from "../domain/rules/document-difference.js";
+import { withdrawnFrom } from "../domain/rules/withdrawn.js";
 import type { App } from "./app.js";
 import { bindsBoxes, isMeantFor } from "./assemble-brief.js";
 import { changeHousehold, livesHere, type HouseholdChangeFailure } from "./change-household.js";
 import { invalid } from "./check-input.js";
-import { checkRuleSet, knownWords, readRuleSetDocument, type RuleSetPlace } from "./check-rule-set.js";
+import {
+  checkRuleSet,
+  knownWords,
+  readRuleSetDocument,
+  type ReadRuleSet,
+  type RuleSetPlace,
+} from "./check-rule-set.js";
 import type { FailureOf } from "./failures.js";
 import { addVersion } from "./load-rule-set.js";
 import { todayIn } from "./local-day.js";
@@ -48,9 +54,6 @@ type Kept = Omit<OwnRulesRef, "householdId">;
 type KeepFailure = HouseholdChangeFailure | FailureOf<"ChildNotFound" | "SchoolNotFound" | "DocumentRefused">;
 type DropFailure = HouseholdChangeFailure | FailureOf<"NothingThere">;
 
-/** The newest version of each rule set; rows come oldest first. */
-const newestOf = (rows: readonly RuleSetRow[]) => [...new Map(rows.map((row) => [row.id, row])).values()];
-
 /** Where the child eats from a box, today or from an enrolment to come, with the other rule sets that hold there. */
 function classesOf(
   household: HouseholdRow,
@@ -78,12 +81,11 @@ function classesOf(
 }
 
 /** Everything the document is held against, read anew inside the change. */
-async function readPlace(read: ReadTx, app: App, householdId: string, childId: string, document: string) {
+async function readPlace(read: ReadTx, app: App, householdId: string, childId: string, sent: ReadRuleSet) {
   const household = await readHousehold(read, householdId);
   const child = household?.children.find(({ id }) => id === childId);
   if (!household || !child) throw new Error("a child that lives here cannot be read");
-  const shape = readRuleSetDocument(document);
-  const key = "document" in shape ? shape.document.key : null;
+  const key = "document" in sent ? sent.document.key : null;
   const found = await readRulePlace(read, { layer: "CHILD", childId, copyOfId: null }, key);
   const rows = await readRuleSets(
     read,
@@ -103,21 +105,13 @@ async function readPlace(read: ReadTx, app: App, householdId: string, childId: s
 const lockOwnRules = (tx: Tx, childId: string) =>
   tx.$executeRaw`select pg_advisory_xact_lock(hashtextextended(${`own-rules/${childId}`}, 0))`;
 
-async function inReadSession<T>(app: App, personId: string, read: (tx: ReadTx) => Promise<T>): Promise<T> {
-  const session = app.db.openRead(personId);
-  try {
-    return await session.read(read);
-  } finally {
-    await session.close();
-  }
-}
-
 /** A document of the CHILD layer, as a new version of the rule set of its key. What says the same already changes nothing. */
 export async function keepOwnRules(
   app: App,
   personId: string,
   input: KeepOwnRules,
 ): Promise<Result<OwnRulesRef, KeepFailure>> {
+  const sent = readRuleSetDocument(input.document);
   const kept = await changeHousehold<Kept, KeepFailure>(
     app,
     {
@@ -134,8 +128,8 @@ export async function keepOwnRules(
       if (childId === null || !(await livesHere(tx, childId, householdId))) return fail({ kind: "ChildNotFound" });
       if (stated === null) return fail({ kind: "SchoolNotFound" });
       await lockOwnRules(tx, childId);
-      const { child, ruleSetId, copyOfId, place } = await inReadSession(app, personId, (read) =>
-        readPlace(read, app, householdId, childId, input.document),
+      const { child, ruleSetId, copyOfId, place } = await app.db.readAs(personId, (read) =>
+        readPlace(read, app, householdId, childId, sent),
       );
       if (stated !== undefined && !child.enrolments.some(({ schoolId }) => schoolId === stated))
         return fail({ kind: "SchoolNotFound" });
@@ -143,7 +137,7 @@ export async function keepOwnRules(
         return fail(
           invalid("copyOfSchoolId", "is not what this rule set was kept as", "Leave it out, or give another key."),
         );
-      const check = checkRuleSet(input.document, knownWords(app), place);
+      const check = checkRuleSet(sent, knownWords(app), place);
       const { document } = check;
       if (document === null || check.errors.length > 0)
         return fail({ kind: "DocumentRefused", issues: check.errors, warnings: check.warnings });
@@ -188,11 +182,11 @@ export async function dropOwnRules(
       const { ruleSetId } = input;
       const nothing = fail({ kind: "NothingThere", what: "rule set" } as const);
       if (ruleSetId === null) return nothing;
-      const found = await inReadSession(app, personId, (read) => readRuleSetById(read, ruleSetId));
+      const found = await app.db.readAs(personId, (read) => readRuleSetById(read, ruleSetId));
       if (found?.owner.layer !== "CHILD" || !(await livesHere(tx, found.owner.childId, householdId))) return nothing;
       const { owner } = found;
       await lockOwnRules(tx, owner.childId);
-      const { household, newest } = await inReadSession(app, personId, async (read) => ({
+      const { household, newest } = await app.db.readAs(personId, async (read) => ({
         household: await readHousehold(read, householdId),
         newest: (await readRuleSetById(read, ruleSetId))!.newest,
       }));
@@ -201,14 +195,7 @@ export async function dropOwnRules(
         return fail(invalid("ruleSetId", "is dropped already", "Keep a new version to put rules in force again."));
       if (from < today)
         return fail(invalid("from", `${from} is past`, `Send ${today} or later: boxes were planned under it.`));
-      const { inForceUntil: _until, ...rest } = newest;
-      const document: RuleSetDocument = {
-        ...rest,
-        version: newest.version + 1,
-        inForceFrom: from,
-        withdrawn: true,
-        rules: [],
-      };
+      const document = withdrawnFrom(newest, from);
       const added = await addVersion(tx, { personId, owner, ruleSetId, document, seen: newest.version });
       if (!added.ok) return added;
       await queueRecheck(app, tx, touching({ childIds: [owner.childId] }));

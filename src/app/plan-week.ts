@@ -184,21 +184,16 @@ async function verdictNow(
   boxStates: ReadonlyMap<string, { readonly state: BoxStateCode }>,
   foresee: (inputs: WeekInputs) => WeekInputs = (inputs) => inputs,
 ): Promise<ReadonlyMap<string, readonly BlockRow[]>> {
-  const session = app.db.openRead(personId);
-  try {
-    const read = await session.read((tx) => readWeekInputs(app, tx, planned.household.id, planned.weekStart));
-    if (!read) return new Map();
-    const inputs = foresee(read);
-    const keys = draft.boxes.filter((box) => box.date >= inputs.now.date).map((box) => boxKey(box));
-    const of = (state: BoxStateCode) => new Set(keys.filter((key) => boxStates.get(key)?.state === state));
-    const eaten = of("EATEN");
-    const judged = new Set(keys.filter((key) => !eaten.has(key)));
-    const { index, household, upset } = inputs;
-    const blocks = judgeBoxes(index, household, inputs.asStored(), draft, judged, of("PACKED"), upset);
-    return new Map([...blocks].map(([key, reasons]) => [key, reasons.map(blockRowOf)]));
-  } finally {
-    await session.close();
-  }
+  const read = await app.db.readAs(personId, (tx) => readWeekInputs(app, tx, planned.household.id, planned.weekStart));
+  if (!read) return new Map();
+  const inputs = foresee(read);
+  const keys = draft.boxes.filter((box) => box.date >= inputs.now.date).map((box) => boxKey(box));
+  const of = (state: BoxStateCode) => new Set(keys.filter((key) => boxStates.get(key)?.state === state));
+  const eaten = of("EATEN");
+  const judged = new Set(keys.filter((key) => !eaten.has(key)));
+  const { index, household, upset } = inputs;
+  const blocks = judgeBoxes(index, household, inputs.asStored(), draft, judged, of("PACKED"), upset);
+  return new Map([...blocks].map(([key, reasons]) => [key, reasons.map(blockRowOf)]));
 }
 
 /** Reasons of blocked boxes of days gone by: they stay on record with their boxes. */
@@ -216,15 +211,10 @@ export async function openWeek(
   verb: Verb,
 ): Promise<Result<WeekInputs, FailureOf<"HouseholdNotFound" | "NotPermitted">>> {
   if (householdId === null) return fail({ kind: "HouseholdNotFound" });
-  const session = app.db.openRead(personId);
-  try {
-    const inputs = await session.read((tx) => readWeekInputs(app, tx, householdId, date));
-    if (!inputs) return fail({ kind: "HouseholdNotFound" });
-    if (!may(inputs.household.myRole, verb)) return fail({ kind: "NotPermitted", neededRole: leastRole[verb] });
-    return ok(inputs);
-  } finally {
-    await session.close();
-  }
+  const inputs = await app.db.readAs(personId, (tx) => readWeekInputs(app, tx, householdId, date));
+  if (!inputs) return fail({ kind: "HouseholdNotFound" });
+  if (!may(inputs.household.myRole, verb)) return fail({ kind: "NotPermitted", neededRole: leastRole[verb] });
+  return ok(inputs);
 }
 
 /** Plans in the worker and tells who listens how far it is. */

@@ -324,12 +324,7 @@ async function readRow(
   disruption: WithdrawDisruption["disruption"],
 ): Promise<DisruptionRow | null> {
   if (disruption === null) return null;
-  const session = app.db.openRead(personId);
-  try {
-    return await session.read((tx) => readDisruption(tx, householdId, disruption.of, disruption.id));
-  } finally {
-    await session.close();
-  }
+  return app.db.readAs(personId, (tx) => readDisruption(tx, householdId, disruption.of, disruption.id));
 }
 
 interface ToRecord {

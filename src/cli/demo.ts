@@ -40,14 +40,9 @@ const namesIn = (index: Names["index"], household: HouseholdRow): Names => ({
 /** The stored week when it still passes every check, else a new plan. */
 async function weekOf(app: App, personId: string, householdId: string, date: string): Promise<HomeWeek> {
   const read = async () => {
-    const session = app.db.openRead(personId);
-    try {
-      const inputs = await session.read((tx) => readWeekInputs(app, tx, householdId, date));
-      if (!inputs) throw new Error("the demo household is not there; remove the data directory and start again");
-      return inputs;
-    } finally {
-      await session.close();
-    }
+    const inputs = await app.db.readAs(personId, (tx) => readWeekInputs(app, tx, householdId, date));
+    if (!inputs) throw new Error("the demo household is not there; remove the data directory and start again");
+    return inputs;
   };
   const inputs = await read();
   const { household, before } = inputs;

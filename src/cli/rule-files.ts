@@ -8,6 +8,8 @@ import {
   checkRuleSet,
   knownWords,
   readRuleSetDocument,
+  unreadable,
+  type ReadRuleSet,
   type RuleSetCheck,
   type RuleSetPlace,
 } from "../app/check-rule-set.js";
@@ -46,7 +48,7 @@ interface Looked {
   readonly check: RuleSetCheck;
   readonly seenRevision: number;
   /** Null where the document cannot be read. */
-  readonly at: { readonly owner: AdministeredOwner; readonly place: RuleSetPlace } | null;
+  readonly at: { readonly read: ReadRuleSet; readonly owner: AdministeredOwner; readonly place: RuleSetPlace } | null;
 }
 
 /** Undefined where there is none; a link that leads round in a circle leads nowhere. */
@@ -93,56 +95,40 @@ function readSource(file: string): Source {
 const lines = (issues: readonly DocumentIssue[], as: string) => issues.map((issue) => `  ${as} ${sayIssue(issue)}`);
 
 /** Where a document is to hold: what the options say, else what it says itself. */
-async function targetOf(app: App, personId: string, source: Source, options: Options): Promise<RuleTarget> {
-  const read = readRuleSetDocument(source.text);
-  const named: Partial<RuleSetDocument> = "document" in read ? read.document : {};
+async function targetOf(
+  app: App,
+  personId: string,
+  { file }: Source,
+  named: RuleSetDocument,
+  options: Options,
+): Promise<RuleTarget> {
   const school = options.school ?? named.school;
   const jurisdiction = options.jurisdiction ?? (school === undefined ? named.jurisdiction : undefined);
   if (jurisdiction !== undefined && options.school === undefined) return { jurisdiction };
   const schoolClass = options.class ?? named.schoolClass;
   if (school === undefined)
     throw new Refused(
-      `${source.file} says of no school or jurisdiction that it is for it; state school or jurisdiction in it, or give --school or --jurisdiction.`,
+      `${file} says of no school or jurisdiction that it is for it; state school or jurisdiction in it, or give --school or --jurisdiction.`,
     );
-  const session = app.db.openRead(personId);
-  try {
-    const place = await session.read((tx) => findNamedPlace(tx, school, schoolClass ?? null));
-    if (place === null)
-      throw new Refused(
-        `${source.file}: there is no ${schoolClass === undefined ? "" : `class "${schoolClass}" in a `}school "${school}".`,
-      );
-    return {
-      schoolId: place.schoolId,
-      ...(place.schoolClassId === null ? {} : { schoolClassId: place.schoolClassId }),
-    };
-  } finally {
-    await session.close();
-  }
+  const place = await app.db.readAs(personId, (tx) => findNamedPlace(tx, school, schoolClass ?? null));
+  if (place === null)
+    throw new Refused(
+      `${file}: there is no ${schoolClass === undefined ? "" : `class "${schoolClass}" in a `}school "${school}".`,
+    );
+  return {
+    schoolId: place.schoolId,
+    ...(place.schoolClassId === null ? {} : { schoolClassId: place.schoolClassId }),
+  };
 }
 
 async function look(app: App, personId: string, source: Source, options: Options): Promise<Looked> {
   const read = readRuleSetDocument(source.text);
-  if (!("document" in read)) {
-    const check: RuleSetCheck = {
-      document: null,
-      errors: read,
-      warnings: [],
-      against: null,
-      difference: null,
-      unchanged: false,
-    };
-    return { source, target: {}, check, seenRevision: 0, at: null };
-  }
-  const target = await targetOf(app, personId, source, options);
-  const session = app.db.openRead(personId);
-  try {
-    const checked = await session.read((tx) => checkForTarget(app, tx, target, source.text));
-    if (!checked.ok) throw new Refused(`${source.file}: ${sayFailure(checked.error).join(" ")}`);
-    const { check, owner, place } = checked.value;
-    return { source, target, check, seenRevision: check.against ?? 0, at: { owner, place } };
-  } finally {
-    await session.close();
-  }
+  if (!("document" in read)) return { source, target: {}, check: unreadable(read), seenRevision: 0, at: null };
+  const target = await targetOf(app, personId, source, read.document, options);
+  const checked = await app.db.readAs(personId, (tx) => checkForTarget(app, tx, target, read));
+  if (!checked.ok) throw new Refused(`${source.file}: ${sayFailure(checked.error).join(" ")}`);
+  const { check, owner, place } = checked.value;
+  return { source, target, check, seenRevision: check.against ?? 0, at: { read, owner, place } };
 }
 
 function sayDifference({ check }: Looked): string[] {
@@ -209,7 +195,7 @@ function holdsOver(one: AdministeredOwner, document: RuleSetDocument, other: Non
 /** Each document again, beside what the others in the folder will have put in force: what clashes then must not be half loaded. */
 function checkTogether(app: App, looked: readonly Looked[]): Looked[] {
   return looked.map((one): Looked => {
-    const { at, check, source } = one;
+    const { at, check } = one;
     if (at === null || check.document === null || check.errors.length > 0) return one;
     const beside = looked.flatMap((other) =>
       other !== one && other.at && other.check.document && holdsOver(other.at.owner, other.check.document, at)
@@ -223,7 +209,7 @@ function checkTogether(app: App, looked: readonly Looked[]): Looked[] {
       breakKeys,
       others: [...others.filter((document) => !replaced(document)), ...beside],
     }));
-    return { ...one, check: checkRuleSet(source.text, knownWords(app), { ...at.place, classes }) };
+    return { ...one, check: checkRuleSet(at.read, knownWords(app), { ...at.place, classes }) };
   });
 }
 

@@ -106,14 +106,9 @@ function textOf(file: string): string {
 }
 
 async function idOfSchool(app: App, personId: string, name: string): Promise<string> {
-  const session = app.db.openRead(personId);
-  try {
-    const found = await session.read((tx) => findSchoolByName(tx, name));
-    if (found === null) throw new Refused(`There is no school "${name}".`);
-    return found;
-  } finally {
-    await session.close();
-  }
+  const found = await app.db.readAs(personId, (tx) => findSchoolByName(tx, name));
+  if (found === null) throw new Refused(`There is no school "${name}".`);
+  return found;
 }
 
 function sayChange({ classes, added, changed, removed, unchanged, setByHand, warnings }: CalendarOffer): string[] {

@@ -15,6 +15,8 @@ export interface Database {
   asPerson<T>(personId: string, work: (tx: Tx) => Promise<T>): Promise<T>;
   /** A read transaction of one person that everything in a GraphQL operation shares; close it when the answer is made. */
   openRead(personId: string): ReadSession;
+  /** One read in a transaction of its own, closed behind it; of several that must agree, `openRead` is the way. */
+  readAs<T>(personId: string, query: (tx: ReadTx) => Promise<T>): Promise<T>;
   /** The person behind a verified token; made on first sight. */
   signIn(subject: string, name: string): Promise<string>;
   /** Somebody who has signed in before; null for anybody else. */
@@ -76,6 +78,38 @@ export function connectDatabase(url: string, options: { writers?: number; reader
   });
   const inside = new AsyncLocalStorage<true>();
 
+  const openRead = (personId: string): ReadSession => {
+    let count = 0;
+    let opened: Promise<{ tx: ReadTx; finish: () => void; done: Promise<unknown> }> | null = null;
+    const open = () =>
+      (opened ??= new Promise((resolve, reject) => {
+        let finish: () => void = () => undefined;
+        const held = new Promise<void>((release) => (finish = release));
+        const done = sql.begin("read only", async (tx) => {
+          count += 2;
+          // Not awaited: the setting and the first read travel together on the wire.
+          tx`select set_config('app.person_id', ${personId}, true)`.catch(() => undefined);
+          resolve({ tx, finish, done });
+          await held;
+        });
+        done.catch(reject);
+      }));
+    return {
+      async read(query) {
+        const { tx } = await open();
+        count += 1;
+        return query(tx);
+      },
+      statements: () => count,
+      async close() {
+        if (!opened) return;
+        const { finish, done } = await opened;
+        finish();
+        await done.catch(() => undefined);
+      },
+    };
+  };
+
   return {
     asPerson(personId, work) {
       if (inside.getStore())
@@ -93,36 +127,15 @@ export function connectDatabase(url: string, options: { writers?: number; reader
       );
     },
 
-    openRead(personId) {
-      let count = 0;
-      let opened: Promise<{ tx: ReadTx; finish: () => void; done: Promise<unknown> }> | null = null;
-      const open = () =>
-        (opened ??= new Promise((resolve, reject) => {
-          let finish: () => void = () => undefined;
-          const held = new Promise<void>((release) => (finish = release));
-          const done = sql.begin("read only", async (tx) => {
-            count += 2;
-            // Not awaited: the setting and the first read travel together on the wire.
-            tx`select set_config('app.person_id', ${personId}, true)`.catch(() => undefined);
-            resolve({ tx, finish, done });
-            await held;
-          });
-          done.catch(reject);
-        }));
-      return {
-        async read(query) {
-          const { tx } = await open();
-          count += 1;
-          return query(tx);
-        },
-        statements: () => count,
-        async close() {
-          if (!opened) return;
-          const { finish, done } = await opened;
-          finish();
-          await done.catch(() => undefined);
-        },
-      };
+    openRead,
+
+    async readAs(personId, query) {
+      const session = openRead(personId);
+      try {
+        return await session.read(query);
+      } finally {
+        await session.close();
+      }
     },
 
     async signIn(subject, name) {

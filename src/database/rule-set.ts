@@ -1,7 +1,7 @@
 /** What a rule set document is held against: who it is for, its versions, and the other rule sets that hold there. */
 import type { RuleSetDocument } from "../../shared/rule-set.js";
 import type { ReadTx } from "./database.js";
-import { documentTree, readRuleSets, type RuleSetRow } from "./school.js";
+import { documentTree, newestOf, readRuleSets, type RuleSetRow } from "./school.js";
 
 export type RuleOwner =
   | { readonly layer: "JURISDICTION"; readonly jurisdiction: string }
@@ -133,9 +133,6 @@ export async function readRulePlace(tx: ReadTx, owner: RuleOwner, key: string | 
     },
   };
 }
-
-/** Rows come oldest version first. */
-const newestOf = (rows: readonly RuleSetRow[]) => [...new Map(rows.map((row) => [row.id, row])).values()];
 
 /** Schools a rule set is or would be for, of those that the reader administers. */
 export async function readSchoolsUnder(tx: ReadTx, owner: RuleOwner, ruleSetId: string | null): Promise<string[]> {

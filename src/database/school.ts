@@ -54,6 +54,11 @@ export async function readVersions(tx: ReadTx, id: string): Promise<RuleSetDocum
   return rows.map((row) => row.tree.document);
 }
 
+/** The newest version of each rule set; rows come oldest version first. */
+export const newestOf = (rows: readonly RuleSetRow[]): RuleSetRow[] => [
+  ...new Map(rows.map((row) => [row.id, row])).values(),
+];
+
 /** The school that a class belongs to; null when there is no such class. */
 export async function findSchoolOfClass(tx: ReadTx, classId: string): Promise<string | null> {
   const [row] = await tx<

@@ -21,10 +21,11 @@ type Mutations = "recordAllergy" | "removeAllergy" | "mendWeek" | "setFacility" 
 
 /** A class that is named but cannot be read is none of any school. */
 const NO_CLASS = "00000000-0000-0000-0000-000000000000";
-const classOf = (id: string | null | undefined) => (id == null ? null : (localId("SchoolClass", id) ?? NO_CLASS));
+export const classOf = (id: string | null | undefined) =>
+  id == null ? null : (localId("SchoolClass", id) ?? NO_CLASS);
 
 /** The school as it is after a change. */
-export async function schoolPayload<F extends SchoolChangeFailure | FailureOf<"DocumentRefused">>(
+export async function schoolPayload<F extends SchoolChangeFailure | FailureOf<"DocumentRefused" | "NothingThere">>(
   context: GraphqlContext,
   changed: Result<{ schoolId: string }, F>,
 ) {

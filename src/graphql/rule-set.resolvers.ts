@@ -7,6 +7,7 @@ import {
   type LoadedRuleSet,
 } from "../app/load-rule-set.js";
 import { countCompliance, countImpact } from "../app/count-rules.js";
+import { readRuleSetDocument } from "../app/check-rule-set.js";
 import { ruleSetJsonSchema } from "../app/document-shape.js";
 import type { Failure } from "../app/failures.js";
 import { readRuleSet, readRuleSetsOfJurisdiction, readVersions } from "../database/school.js";
@@ -16,9 +17,7 @@ import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
 import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
-
-/** An ID that is given and names nothing is nobody's. */
-const NOBODY = "00000000-0000-0000-0000-000000000000";
+import { classOf, schoolPayload } from "./recheck.resolvers.js";
 
 /** Where a document is to hold: absent stays absent, what is no ID of that kind names nothing. */
 const targetOf = (input: {
@@ -27,7 +26,7 @@ const targetOf = (input: {
   readonly jurisdiction?: string | null;
 }) => ({
   schoolId: input.schoolId == null ? null : localId("School", input.schoolId),
-  schoolClassId: input.schoolClassId == null ? null : (localId("SchoolClass", input.schoolClassId) ?? NOBODY),
+  schoolClassId: classOf(input.schoolClassId),
   jurisdiction: input.jurisdiction ?? null,
 });
 
@@ -101,7 +100,8 @@ export const ruleSetQueries: Pick<
   async ruleSetCheck(_, { input }, context) {
     requirePerson(context);
     const { reads, app } = context;
-    const checked = await reads.session().read((tx) => checkForTarget(app, tx, targetOf(input), input.document));
+    const sent = readRuleSetDocument(input.document);
+    const checked = await reads.session().read((tx) => checkForTarget(app, tx, targetOf(input), sent));
     return checked.ok ? { __typename: "RuleSetCheck", ...checked.value.check } : explain(checked.error);
   },
   ruleSetFormat: (_, __, context) => {
@@ -145,10 +145,6 @@ export const ruleSetMutations: Pick<
       schoolId: localId("School", input.schoolId),
       ruleSetId: localId("RuleSet", input.ruleSetId),
     });
-    if (!adopted.ok) return explain(adopted.error);
-    context.reads.forget();
-    const [school] = await context.reads.schools([adopted.value.schoolId]);
-    if (!school) throw new Error("a school just changed cannot be read");
-    return { __typename: "SchoolPayload", school };
+    return schoolPayload(context, adopted);
   },
 };

@@ -1,4 +1,4 @@
-import { readSchoolPage } from "../database/school.js";
+import { newestOf, readSchoolPage } from "../database/school.js";
 import { shareOfBreak } from "../domain/nutrition/meal-share.js";
 import { requirePerson } from "./context.js";
 import { globalId, localId } from "./global-id.js";
@@ -24,8 +24,7 @@ export const schoolResolvers: Pick<Resolvers, "School" | "SchoolClass" | "ClassB
   School: {
     id: (school) => globalId("School", school.id),
     async ruleSets(school, _, context) {
-      const rows = await context.reads.ruleSets(school.id);
-      return [...new Map(rows.map((row) => [row.id, row])).values()];
+      return newestOf(await context.reads.ruleSets(school.id));
     },
   },
   SchoolClass: { id: (schoolClass) => globalId("SchoolClass", schoolClass.id) },

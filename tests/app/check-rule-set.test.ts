@@ -1,4 +1,9 @@
-import { checkRuleSet, type RuleSetCheck, type RuleSetPlace } from "../../src/app/check-rule-set.js";
+import {
+  checkRuleSet,
+  readRuleSetDocument,
+  type RuleSetCheck,
+  type RuleSetPlace,
+} from "../../src/app/check-rule-set.js";
 import { MOST_ISSUES } from "../../src/app/document-shape.js";
 import { MOST_BYTES, readDocument } from "../../src/app/document-text.js";
 import { sayIssue } from "../../src/app/say.js";
@@ -7,7 +12,7 @@ import { documentOf, head, noKiwi, place, seedWords, textOf, withRule, yaml } fr
 
 const words = seedWords();
 const check = (text: string, at: Partial<RuleSetPlace> = {}): RuleSetCheck =>
-  checkRuleSet(text, words, { ...place, ...at });
+  checkRuleSet(readRuleSetDocument(text), words, { ...place, ...at });
 const errorsOf = (text: string, at: Partial<RuleSetPlace> = {}): string[] => check(text, at).errors.map(sayIssue);
 const warningsOf = (text: string, at: Partial<RuleSetPlace> = {}): string[] => {
   const { errors, warnings } = check(text, at);

@@ -1,4 +1,4 @@
-import { checkRuleSet, type RuleSetPlace } from "../../src/app/check-rule-set.js";
+import { checkRuleSet, readRuleSetDocument, type RuleSetPlace } from "../../src/app/check-rule-set.js";
 import { MOST_ISSUES } from "../../src/app/document-shape.js";
 import { place, seedWords } from "../support/rule-documents.js";
 import { seedDocuments, spoil } from "../support/spoiled-documents.js";
@@ -13,7 +13,7 @@ describe("spoiled copies of the rule sets that are shipped", () => {
     const at: RuleSetPlace = { ...place, layer: (JSON.parse(text) as { layer: "SCHOOL" }).layer };
     const answers = Array.from({ length: COPIES }, (_, seed) => {
       const spoiled = spoil(text, seed);
-      const { document, errors, warnings } = checkRuleSet(spoiled, words, at);
+      const { document, errors, warnings } = checkRuleSet(readRuleSetDocument(spoiled), words, at);
       if (document === null) expect(errors.length).toBeGreaterThan(0);
       expect(errors.length).toBeLessThanOrEqual(MOST_ISSUES + 1);
       const lines = spoiled.split("\n").length;

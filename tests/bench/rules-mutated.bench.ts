@@ -4,7 +4,7 @@
  */
 import { performance } from "node:perf_hooks";
 import { parseArgs } from "node:util";
-import { checkRuleSet } from "../../src/app/check-rule-set.js";
+import { checkRuleSet, readRuleSetDocument } from "../../src/app/check-rule-set.js";
 import { place, seedWords } from "../support/rule-documents.js";
 import { seedDocuments, spoil } from "../support/spoiled-documents.js";
 import { printMachine } from "./machine.js";
@@ -26,7 +26,7 @@ for (let seed = first; seed < first + copies; seed += 1) {
   const layer = (JSON.parse(text) as { layer: "SCHOOL" }).layer;
   const start = performance.now();
   try {
-    const { document, errors } = checkRuleSet(spoiled, words, { ...place, layer });
+    const { document, errors } = checkRuleSet(readRuleSetDocument(spoiled), words, { ...place, layer });
     const lines = spoiled.split("\n").length;
     if (errors.some(({ line }) => line < 1 || line > lines)) throw new Error("a complaint lies outside the text");
     if (errors.length === 0) count.loadable += 1;

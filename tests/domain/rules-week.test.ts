@@ -1,40 +1,18 @@
 /** Every kind of rule over a week of boxes, against worked examples of published school-meal standards. */
 import { describe, expect, it } from "@jest/globals";
 import type { Dish, Food } from "../../shared/catalogue.js";
-import { ruleSetDocument, type RuleSetDocument } from "../../shared/rule-set.js";
+import type { RuleSetDocument } from "../../shared/rule-set.js";
 import type { ChildBrief, WeekBrief } from "../../src/domain/brief.js";
 import { addDays } from "../../src/domain/calendar/dates.js";
 import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { compileRuleSets } from "../../src/domain/rules/compile.js";
 import { judgeWeek, type EatenBox, type EatenItem, type RuleJudgement } from "../../src/domain/rules/judge-week.js";
 import { readCatalogue, readCredits } from "./reference-rows.js";
-import { sampleBrief, sampleChild, sampleDay, sampleDish, sampleFood } from "./sample-rows.js";
+import { sampleBrief, sampleChild, sampleDay, sampleDish, sampleFood, sampleRuleSet } from "./sample-rows.js";
 
 type Input = Record<string, unknown>;
 const MONDAY = "2026-09-07";
 const catalogue = readCatalogue();
-
-/** Rules get the ids rule-0, rule-1, ... unless they bring their own. */
-function ruleSet(rules: readonly Input[], over: Input = {}): RuleSetDocument {
-  return ruleSetDocument.parse({
-    format: "noonpail-rule-set/1",
-    key: "sample-school",
-    title: "Sample school",
-    layer: "SCHOOL",
-    coversFoodFromHome: true,
-    language: "en",
-    version: 1,
-    inForceFrom: "2026-01-01",
-    rules: rules.map((rule, i) => ({
-      id: `rule-${i}`,
-      says: "A rule for a test.",
-      level: "FORBID",
-      source: "sample",
-      ...rule,
-    })),
-    ...over,
-  });
-}
 
 /** A dish that is one food and nothing else. */
 const plain = (food: Food, over: Partial<Dish> = {}): Dish =>
@@ -111,7 +89,7 @@ const grains = { anyOf: [{ groups: ["GRAIN", "WHOLE_GRAIN", "BREAD"] }] };
 describe("the United States school-lunch pattern", () => {
   // Outside (SM-3): 7 CFR 210.10(c)(2)(iii)(A): at least 80 % of the week's grain ounce equivalents are whole-grain-rich.
   it("finds 7.75 of 10 ounce equivalents of grain too little whole grain", () => {
-    const wholeGrain = ruleSet([
+    const wholeGrain = sampleRuleSet([
       { kind: "SHARE", part: { anyOf: [{ wholeGrain: true }] }, whole: grains, unit: "OZ_EQ", atLeast: 0.8 },
     ]);
     const days = (last: number, white: number) => [
@@ -126,7 +104,7 @@ describe("the United States school-lunch pattern", () => {
 
   // Outside (SM-4): 7 CFR 210.10: saturated fat under 10 % of the week's energy; 9 kcal a gram: 6.6 g of 600 kcal are 9.9 %.
   it("lets 9.9 % of energy from saturated fat pass and not 10.05 %", () => {
-    const lean = ruleSet([
+    const lean = sampleRuleSet([
       { kind: "NUTRIENT", nutrient: "FASAT", per: "WEEK_MEAN", as: "PERCENT_OF_ENERGY", atMost: 10 },
     ]);
     const meal = (grams: number) => [sampleFood("meal", { nutrients: { ENERC_KCAL: 600, FASAT: grams } })];
@@ -140,7 +118,7 @@ describe("the United States school-lunch pattern", () => {
 
   // Outside (SM-5): 7 CFR 210.10(c)(2)(iii)(D): a week's grains change by a fifth for each day fewer than five: 8 x 0.8 = 6.4.
   it("asks 6.4 ounce equivalents of grain of a week of four days", () => {
-    const least = ruleSet([{ kind: "AMOUNT", matches: grains, unit: "OZ_EQ", per: "WEEK", atLeast: 8 }]);
+    const least = sampleRuleSet([{ kind: "AMOUNT", matches: grains, unit: "OZ_EQ", per: "WEEK", atLeast: 8 }]);
     const four = (last: number) => [56, 42, 42, last].map((grams) => [item("bread-white", grams)]);
     const [short] = judge([least], four(35));
     expect(short).toMatchObject({ state: "NOT_MET", found: 6.25, unit: "OZ_EQ" });
@@ -157,9 +135,12 @@ describe("the United States school-lunch pattern", () => {
     atMost,
     ...over,
   });
-  const both = ruleSet([sodium(1110, { inForceUntil: "2027-06-30" }), sodium(935, { inForceFrom: "2027-07-01" })], {
-    inForceFrom: "2024-07-01",
-  });
+  const both = sampleRuleSet(
+    [sodium(1110, { inForceUntil: "2027-06-30" }), sodium(935, { inForceFrom: "2027-07-01" })],
+    {
+      inForceFrom: "2024-07-01",
+    },
+  );
   // Outside (SM-8): USDA, sodium limits of the final rule of 25 April 2024, grades K-5: 1,110 mg through 30 June 2027, 935 mg from 1
   // July 2027.
   it("lets a week of 1,000 mg of sodium pass in May 2027 and not in September", () => {
@@ -186,8 +167,8 @@ describe("the United States school-lunch pattern", () => {
     ]);
     // The same as two versions of a document, the day saying which of them holds.
     const versions = [
-      ruleSet([sodium(1110, {})], { inForceFrom: "2024-07-01" }),
-      ruleSet([sodium(935, {})], { version: 2, inForceFrom: "2027-07-01" }),
+      sampleRuleSet([sodium(1110, {})], { inForceFrom: "2024-07-01" }),
+      sampleRuleSet([sodium(935, {})], { version: 2, inForceFrom: "2027-07-01" }),
     ];
     const setsOn = (date: string) => [date < "2027-07-01" ? 0 : 1];
     expect(judge(versions, boxes, { foods, from: "2027-06-28", setsOn })).toMatchObject([
@@ -198,7 +179,7 @@ describe("the United States school-lunch pattern", () => {
 
   // Outside: 7 CFR 210.10(c)(2)(iii)(C): at most 2 ounce equivalents of grain a week come as a dessert.
   it("counts grain in desserts and leaves other grain alone", () => {
-    const dessert = ruleSet([
+    const dessert = sampleRuleSet([
       {
         kind: "AMOUNT",
         matches: { anyOf: [{ processing: ["CAKE_OR_BISCUIT"], groups: ["GRAIN", "WHOLE_GRAIN", "CONFECTIONERY"] }] },
@@ -233,7 +214,7 @@ describe("the English school food standards", () => {
 
   // Outside (SM-6): SI 2014/1603, Schedule 3, paragraph 1: starchy food cooked in fat or oil on no more than two days a week.
   it("finds chips on Monday and Thursday and roast potatoes on Friday a day too many", () => {
-    const starchy = ruleSet([
+    const starchy = sampleRuleSet([
       {
         kind: "FREQUENCY",
         matches: { anyOf: [{ cookedInFat: true, starch: ["POTATO"] }] },
@@ -262,8 +243,8 @@ describe("the English school food standards", () => {
       },
     ];
     const schools = [
-      ruleSet(sausage(1), { key: "primary", ages: { underYears: 11 } }),
-      ruleSet(sausage(2), { key: "secondary", ages: { fromYears: 11 } }),
+      sampleRuleSet(sausage(1), { key: "primary", ages: { underYears: 11 } }),
+      sampleRuleSet(sausage(2), { key: "secondary", ages: { fromYears: 11 } }),
     ];
     const [sausages, bread] = [[item("frankfurter-beef", 50)], [item("bread-white", 60)]];
     const boxes = [sausages, bread, sausages, bread, bread];
@@ -280,7 +261,7 @@ describe("the English school food standards", () => {
 
   // Outside: SI 2014/1603, Schedule 1: a portion of fruit juice is at most 150 ml; 1.048 g a ml by the table's cup of 248 g.
   it("measures a portion of juice in millilitres", () => {
-    const portion = ruleSet([
+    const portion = sampleRuleSet([
       { kind: "AMOUNT", matches: { anyOf: [{ groups: ["JUICE"] }] }, unit: "ML", per: "ITEM", atMost: 150 },
     ]);
     expect(judge([portion], [[item("orange-juice", 157)]])).toMatchObject([{ state: "MET" }]);
@@ -298,18 +279,18 @@ describe("a week with fewer days, or one in which a rule begins", () => {
   const atMost3 = { kind: "FREQUENCY", matches: bread, counts: "DAYS", per: "WEEK", atMost: 3 };
   const three = Array.from({ length: 3 }, () => [item("bread-white", 50)]);
   it("is judged by the rule's own way: a share, each day, or not at all", () => {
-    expect(judge([ruleSet([atMost3])], three)).toMatchObject([{ found: 3, atMost: 2, state: "NOT_MET" }]);
-    const perDay = judge([ruleSet([{ ...atMost3, shortWeek: "PER_DAY" }])], three);
+    expect(judge([sampleRuleSet([atMost3])], three)).toMatchObject([{ found: 3, atMost: 2, state: "NOT_MET" }]);
+    const perDay = judge([sampleRuleSet([{ ...atMost3, shortWeek: "PER_DAY" }])], three);
     expect(perDay).toMatchObject(
       three.map((_, at) => ({ date: addDays(MONDAY, at), found: 1, atMost: 1, state: "MET" })),
     );
-    expect(judge([ruleSet([{ ...atMost3, shortWeek: "SKIP" }])], three)).toMatchObject([
+    expect(judge([sampleRuleSet([{ ...atMost3, shortWeek: "SKIP" }])], three)).toMatchObject([
       { state: "NOT_APPLICABLE", reason: "SHORT_WEEK", found: null },
     ]);
   });
   it("goes by its way with a split week where it has one, and by the one with a short week where not", () => {
     const five = week([item("bread-white", 50)]);
-    const begins = (over: Input) => [ruleSet([{ ...atMost3, inForceFrom: "2026-09-09", ...over }])];
+    const begins = (over: Input) => [sampleRuleSet([{ ...atMost3, inForceFrom: "2026-09-09", ...over }])];
     expect(judge(begins({ splitWeek: "SKIP" }), five)).toMatchObject([
       { state: "NOT_APPLICABLE", reason: "SPLIT_WEEK" },
     ]);
@@ -333,7 +314,8 @@ describe("a week with fewer days, or one in which a rule begins", () => {
     const five = week([item("bread-white", 50)]);
     const sardines = plain(catalogue.foods.find(({ key }) => key === "sardines-tinned")!);
     const back = (dish: string, days: number) => ({ childId: "child", date: addDays(MONDAY, -days), dish });
-    const judged = (history: WeekBrief["history"]) => judge([ruleSet([oily])], five, { history, dishes: [sardines] });
+    const judged = (history: WeekBrief["history"]) =>
+      judge([sampleRuleSet([oily])], five, { history, dishes: [sardines] });
     expect(judged([back("sardines-tinned", 14)])).toMatchObject([{ state: "MET", found: 1 }]);
     expect(judged([back("bread-white", 14), back("bread-white", 7)])).toMatchObject([{ state: "NOT_MET", found: 0 }]);
     expect(judged([back("bread-white", 7)])).toMatchObject([{ state: "NOT_KNOWN", reason: "EARLIER_WEEKS", found: 0 }]);
@@ -344,7 +326,7 @@ describe("a rule that does not bind", () => {
   const noBread = { id: "no-bread", kind: "EXCLUDE", matches: { anyOf: [{ groups: ["BREAD"] }] } };
   const boxes = [[item("bread-white", 50)], [item("bread-white", 50)]];
   it("on a clinician's note says so, that day only", () => {
-    const judged = judge([ruleSet([noBread])], boxes, { exempt: { [MONDAY]: ["no-bread"] } });
+    const judged = judge([sampleRuleSet([noBread])], boxes, { exempt: { [MONDAY]: ["no-bread"] } });
     expect(judged).toMatchObject([
       { state: "NOT_MET", date: "2026-09-08", place: { dish: "bread-white", breakKey: "lunch" } },
       { state: "NOT_APPLICABLE", reason: "EXEMPT", date: MONDAY },
@@ -352,7 +334,7 @@ describe("a rule that does not bind", () => {
   });
   it("is never one that names an allergen, whatever the note says", () => {
     const noNuts = { id: "no-nuts", kind: "EXCLUDE", matches: { anyOf: [{ allergens: ["TREE_NUTS"] }] } };
-    const judged = judge([ruleSet([noNuts])], [[item("almonds", 20)]], { exempt: { [MONDAY]: ["no-nuts"] } });
+    const judged = judge([sampleRuleSet([noNuts])], [[item("almonds", 20)]], { exempt: { [MONDAY]: ["no-nuts"] } });
     expect(judged).toMatchObject([{ state: "NOT_MET", date: MONDAY }]);
   });
   it("says why: its dates, the weekday, the break", () => {
@@ -361,14 +343,14 @@ describe("a rule that does not bind", () => {
       { ...noBread, id: "fridays", weekdays: ["FRIDAY"] },
       { ...noBread, id: "snack", breaks: ["snack"] },
     ];
-    expect(judge([ruleSet(rules)], boxes).map(({ rule, state, reason }) => [rule.id, state, reason])).toEqual([
+    expect(judge([sampleRuleSet(rules)], boxes).map(({ rule, state, reason }) => [rule.id, state, reason])).toEqual([
       ["later", "NOT_APPLICABLE", "NOT_IN_FORCE"],
       ["fridays", "NOT_APPLICABLE", "OTHER_WEEKDAY"],
       ["snack", "NOT_APPLICABLE", "OTHER_BREAK"],
     ]);
   });
   it("is none at all in a version that was withdrawn", () => {
-    expect(judge([ruleSet([], { withdrawn: true })], boxes)).toEqual([]);
+    expect(judge([sampleRuleSet([], { withdrawn: true })], boxes)).toEqual([]);
   });
 });
 
@@ -377,25 +359,25 @@ describe("what is not known", () => {
   const flour = [[item("chickpea-flour", 100)]];
   it("counts as nothing towards a minimum and leaves a maximum open, by name", () => {
     const least = { kind: "AMOUNT", matches: pulses, unit: "OZ_EQ", per: "BOX", atLeast: 1 };
-    expect(judge([ruleSet([least])], flour)).toMatchObject([{ state: "NOT_MET", found: 0, atLeast: 1 }]);
+    expect(judge([sampleRuleSet([least])], flour)).toMatchObject([{ state: "NOT_MET", found: 0, atLeast: 1 }]);
     const most = { kind: "AMOUNT", matches: pulses, unit: "OZ_EQ", per: "BOX", atMost: 1 };
-    expect(judge([ruleSet([most])], flour)).toMatchObject([
+    expect(judge([sampleRuleSet([most])], flour)).toMatchObject([
       { state: "NOT_KNOWN", reason: "FIGURE_MISSING", foods: ["chickpea-flour"], found: 0 },
     ]);
     // What is known is over the limit by itself.
-    expect(judge([ruleSet([most])], [[item("chickpea-flour", 100), item("lentils-boiled", 150)]])).toMatchObject([
+    expect(judge([sampleRuleSet([most])], [[item("chickpea-flour", 100), item("lentils-boiled", 150)]])).toMatchObject([
       { state: "NOT_MET", found: 3 },
     ]);
   });
   it("leaves open a maximum of a nutrient of which a food has no figure", () => {
     const foods = [sampleFood("blank", { nutrients: { ENERC_KCAL: 100 } })];
     const salt = { kind: "NUTRIENT", nutrient: "NA", per: "BOX", atMost: 500 };
-    expect(judge([ruleSet([salt])], [[item("blank", 100)]], { foods })).toMatchObject([
+    expect(judge([sampleRuleSet([salt])], [[item("blank", 100)]], { foods })).toMatchObject([
       { state: "NOT_KNOWN", reason: "FIGURE_MISSING", foods: ["blank"] },
     ]);
   });
   it("is what is wrapped, and how long eating takes; and how a box is kept that nobody planned", () => {
-    const place = (over: Input) => ruleSet([{ kind: "SERVING", ...over }]);
+    const place = (over: Input) => sampleRuleSet([{ kind: "SERVING", ...over }]);
     const planned = [[item("bread-white", 50)]];
     const typedIn: EatenItem[][] = [[{ breakKey: "lunch", slot: "MAIN", position: 0, dish: "bread-white", grams: 50 }]];
     for (const unseen of [{ litterFree: true }, { noGlass: true }, { minutesToEat: 20 }])
@@ -420,7 +402,7 @@ describe("what is not known", () => {
       { kind: "FREQUENCY", matches: pulses, counts: "ITEMS", per: "WEEK", atMost: 1 },
       { kind: "TOGETHER", first: pulses, second: grains },
     ];
-    const judged = judge([ruleSet(rules)], [[item("gone", 100)], [item("bread-white", 50)]]);
+    const judged = judge([sampleRuleSet(rules)], [[item("gone", 100)], [item("bread-white", 50)]]);
     expect(judged.map(({ date, state, reason }) => [date, state, reason])).toEqual([
       [MONDAY, "NOT_KNOWN", "DISH_UNKNOWN"],
       ["2026-09-08", "MET", null],
@@ -431,11 +413,11 @@ describe("what is not known", () => {
   });
   it("is a share of energy of what carries none; and a share of nothing is not asked for", () => {
     const salt = { kind: "NUTRIENT", nutrient: "NA", per: "BOX", as: "PERCENT_OF_ENERGY", atMost: 1 };
-    expect(judge([ruleSet([salt])], [[item("bread-white", 50)]])).toMatchObject([
+    expect(judge([sampleRuleSet([salt])], [[item("bread-white", 50)]])).toMatchObject([
       { state: "NOT_KNOWN", reason: "NO_ENERGY" },
     ]);
     const share = { kind: "SHARE", part: pulses, whole: pulses, unit: "GRAMS", atLeast: 0.5 };
-    expect(judge([ruleSet([share])], [[item("bread-white", 50)]])).toMatchObject([
+    expect(judge([sampleRuleSet([share])], [[item("bread-white", 50)]])).toMatchObject([
       { state: "NOT_APPLICABLE", reason: "NOTHING_TO_MEASURE" },
     ]);
   });
@@ -448,7 +430,7 @@ describe("single items", () => {
       { kind: "EXCLUDE", level: "ADVISE", matches: { anyOf: [{ groups: ["PULSE"] }] } },
     ];
     const box = [item("bread-white", 50), item("lentils-boiled", 50, { slot: "EXTRA", position: 1 })];
-    const judged = judge([ruleSet(rules)], [box, [item("bread-white", 50)]]);
+    const judged = judge([sampleRuleSet(rules)], [box, [item("bread-white", 50)]]);
     const place = { breakKey: "lunch", slot: "EXTRA", position: 1, dish: "lentils-boiled" };
     expect(judged.map(({ rule, state, date, place: at }) => [rule.id, state, date, at])).toEqual([
       ["rule-0", "NOT_MET", MONDAY, place],
@@ -460,7 +442,7 @@ describe("single items", () => {
   it("bring two things together on their own, or with another of the same box", () => {
     const meat = { anyOf: [{ origins: ["MEAT", "BEEF"] }] };
     const milk = { anyOf: [{ origins: ["DAIRY"] }] };
-    const apart = [ruleSet([{ kind: "TOGETHER", first: meat, second: milk }])];
+    const apart = [sampleRuleSet([{ kind: "TOGETHER", first: meat, second: milk }])];
     const boxes = [
       [item("frankfurter-beef", 50), item("cheddar", 20)],
       [item("frankfurter-beef", 50)],

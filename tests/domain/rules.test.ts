@@ -1,39 +1,27 @@
 import { describe, expect, it } from "@jest/globals";
 import fc from "fast-check";
-import { ruleSetDocument, type Matcher, type Rule, type RuleSetDocument } from "../../shared/rule-set.js";
+import type { Matcher, Rule, RuleSetDocument } from "../../shared/rule-set.js";
 import type { DerivedDish } from "../../src/domain/catalogue/derive.js";
 import { createRuleTables, type RuleTables } from "../../src/domain/rules/compile.js";
 import { appliesAtBreak, rulesInForce, servingLimits, type RuleInForce } from "../../src/domain/rules/in-force.js";
 import { judgeItem } from "../../src/domain/rules/judge-item.js";
 import { matches, matchingIngredients, type MatchItem } from "../../src/domain/rules/match.js";
 import { readCredits } from "./reference-rows.js";
-import { deriveSample, dishOf, sampleBrief, sampleChild, sampleDay, sampleDish, sampleFood } from "./sample-rows.js";
+import {
+  deriveSample,
+  dishOf,
+  sampleBrief,
+  sampleChild,
+  sampleDay,
+  sampleDish,
+  sampleFood,
+  sampleRuleSet,
+} from "./sample-rows.js";
 
 type Input = Record<string, unknown>;
 
-function ruleSet(rules: Input[], over: Input = {}): RuleSetDocument {
-  return ruleSetDocument.parse({
-    format: "noonpail-rule-set/1",
-    key: "sample-school",
-    title: "Sample school",
-    layer: "SCHOOL",
-    coversFoodFromHome: true,
-    language: "en",
-    version: 1,
-    inForceFrom: "2026-01-01",
-    rules: rules.map((rule, i) => ({
-      id: `rule-${i}`,
-      says: "A rule for a test.",
-      level: "FORBID",
-      source: "sample",
-      ...rule,
-    })),
-    ...over,
-  });
-}
-
 function inForce(...rules: Input[]): RuleInForce[] {
-  return ruleSet(rules).rules.map((rule) => ({ ruleSet: 0, rule }));
+  return sampleRuleSet(rules).rules.map((rule) => ({ ruleSet: 0, rule }));
 }
 
 const item = (derived: DerivedDish, over: Partial<MatchItem> = {}): MatchItem => ({
@@ -178,7 +166,7 @@ describe("rules in force", () => {
   };
 
   it("hold from the first to the last day of their set", () => {
-    const term = [ruleSet([exclude], { inForceFrom: "2026-09-01", inForceUntil: "2026-12-18" })];
+    const term = [sampleRuleSet([exclude], { inForceFrom: "2026-09-01", inForceUntil: "2026-12-18" })];
     expect(idsOn("2026-08-31", term)).toEqual([]);
     expect(idsOn("2026-09-01", term)).toEqual(["0:rule-0"]);
     expect(idsOn("2026-12-18", term)).toEqual(["0:rule-0"]);
@@ -186,7 +174,7 @@ describe("rules in force", () => {
   });
   it("are for the ages they name, by completed years on the day", () => {
     const young = [
-      ruleSet([
+      sampleRuleSet([
         { ...exclude, ages: { underYears: 5 } },
         { ...exclude, ages: { fromYears: 5 } },
       ]),
@@ -195,27 +183,27 @@ describe("rules in force", () => {
     expect(idsOn("2026-09-08", young, "2021-09-08")).toEqual(["0:rule-1"]);
   });
   it("are for the weekdays they name", () => {
-    const fridays = [ruleSet([{ ...exclude, weekdays: ["FRIDAY"] }])];
+    const fridays = [sampleRuleSet([{ ...exclude, weekdays: ["FRIDAY"] }])];
     expect(idsOn("2026-09-11", fridays)).toEqual(["0:rule-0"]);
     expect(idsOn("2026-09-10", fridays)).toEqual([]);
   });
   it("of every layer hold at once, an adopted set that was not made for food from home too", () => {
     const layers = (["JURISDICTION", "SCHOOL", "CLASS", "CHILD"] as const).map((layer) =>
-      ruleSet([exclude], { layer, key: layer.toLowerCase() }),
+      sampleRuleSet([exclude], { layer, key: layer.toLowerCase() }),
     );
     expect(idsOn("2026-09-07", layers)).toEqual(["0:rule-0", "1:rule-0", "2:rule-0", "3:rule-0"]);
-    const adopted = ruleSet([exclude], { layer: "JURISDICTION", coversFoodFromHome: false });
+    const adopted = sampleRuleSet([exclude], { layer: "JURISDICTION", coversFoodFromHome: false });
     expect(idsOn("2026-09-07", [adopted])).toEqual(["0:rule-0"]);
   });
   it("are those of the child's day and no others", () => {
-    const brief = sampleBrief({ ruleSets: [ruleSet([exclude]), ruleSet([exclude])] });
+    const brief = sampleBrief({ ruleSets: [sampleRuleSet([exclude]), sampleRuleSet([exclude])] });
     expect(rulesInForce(brief, sampleChild(), sampleDay("2026-09-07", { ruleSets: [1] }))).toMatchObject([
       { ruleSet: 1 },
     ]);
     expect(() => rulesInForce(brief, sampleChild(), sampleDay("2026-09-07", { ruleSets: [2] }))).toThrow(RangeError);
   });
   it("apply at every break unless they name some", () => {
-    const [everywhere, snack] = ruleSet([exclude, { ...exclude, breaks: ["snack"] }]).rules as [Rule, Rule];
+    const [everywhere, snack] = sampleRuleSet([exclude, { ...exclude, breaks: ["snack"] }]).rules as [Rule, Rule];
     expect(appliesAtBreak(everywhere, "lunch")).toBe(true);
     expect(appliesAtBreak(snack, "snack")).toBe(true);
     expect(appliesAtBreak(snack, "lunch")).toBe(false);
@@ -225,8 +213,8 @@ describe("rules in force", () => {
   it("change with the date: a week of 1,000 mg of sodium keeps the limit of May 2027 and breaks that of September", () => {
     const sodium = (atMost: number) => ({ kind: "NUTRIENT", nutrient: "NA", per: "ITEM", atMost });
     const sets = [
-      ruleSet([sodium(1110)], { inForceFrom: "2024-07-01", inForceUntil: "2027-06-30" }),
-      ruleSet([sodium(935)], { inForceFrom: "2027-07-01" }),
+      sampleRuleSet([sodium(1110)], { inForceFrom: "2024-07-01", inForceUntil: "2027-06-30" }),
+      sampleRuleSet([sodium(935)], { inForceFrom: "2027-07-01" }),
     ];
     const meal = item(dishOf([sampleFood("meal", { nutrients: { ENERC_KCAL: 600, NA: 1000 } })]));
     const brief = sampleBrief({ ruleSets: sets });

@@ -1,4 +1,5 @@
 /** Small invented rows for tests of the domain; figures in them stand for nothing unless a test says so. */
+import { ruleSetDocument, type RuleSetDocument } from "../../shared/rule-set.js";
 import type { Base, Dish, Food, Retention } from "../../shared/catalogue.js";
 import type { ChildBrief, ChildDayBrief, WeekBrief } from "../../src/domain/brief.js";
 import { readCredits, readMealShares } from "./reference-rows.js";
@@ -182,4 +183,29 @@ export function sampleBrief(over: Partial<WeekBrief> = {}): WeekBrief {
     sharing: true,
     ...over,
   };
+}
+
+/** Rules get the ids rule-0, rule-1, ... unless they bring their own. */
+export function sampleRuleSet(
+  rules: readonly Record<string, unknown>[],
+  over: Record<string, unknown> = {},
+): RuleSetDocument {
+  return ruleSetDocument.parse({
+    format: "noonpail-rule-set/1",
+    key: "sample-school",
+    title: "Sample school",
+    layer: "SCHOOL",
+    coversFoodFromHome: true,
+    language: "en",
+    version: 1,
+    inForceFrom: "2026-01-01",
+    rules: rules.map((rule, i) => ({
+      id: `rule-${i}`,
+      says: "A rule for a test.",
+      level: "FORBID",
+      source: "sample",
+      ...rule,
+    })),
+    ...over,
+  });
 }

@@ -1,7 +1,6 @@
 /** An invented school's rule set, its text, and the place it is checked for: small things to spoil one at a time. */
 import { ruleSetDocument, type RuleSetDocument } from "../../shared/rule-set.js";
-import type { KnownWords, RuleSetPlace } from "../../src/app/check-rule-set.js";
-import { matchCatalogue } from "../../src/domain/rules/document-clashes.js";
+import { wordsOf, type KnownWords, type RuleSetPlace } from "../../src/app/check-rule-set.js";
 import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { threeChildren } from "./demo-brief.js";
 
@@ -61,13 +60,6 @@ export const place: RuleSetPlace = {
 
 /** The catalogue the project ships, as the loader knows it. */
 export function seedWords(): KnownWords {
-  const { foods, dishes, ...rest } = threeChildren().catalogue;
-  return {
-    catalogue: matchCatalogue(indexCatalogue({ foods, dishes, ...rest })),
-    words: {
-      foods: foods.map(({ key }) => key),
-      kinds: [...new Set(foods.map(({ kind }) => kind))],
-      dishes: dishes.map(({ key }) => key),
-    },
-  };
+  const { catalogue } = threeChildren();
+  return wordsOf(catalogue, indexCatalogue(catalogue));
 }

@@ -4,12 +4,11 @@ import { join } from "node:path";
 import { z } from "zod";
 import type { RuleSetDocument } from "../../../shared/rule-set.js";
 import { standardSchema, type Standard } from "../../../shared/standard.js";
-import { checkRuleSet, readRuleSetDocument, type KnownWords } from "../../app/check-rule-set.js";
+import { checkRuleSet, readRuleSetDocument, wordsOf, type KnownWords } from "../../app/check-rule-set.js";
 import type { DocumentIssue } from "../../app/document-text.js";
 import { sayIssue } from "../../app/say.js";
 import { readCatalogueFiles } from "../../database/seed.js";
 import { indexCatalogue } from "../../domain/catalogue/derive.js";
-import { matchCatalogue } from "../../domain/rules/document-clashes.js";
 import { reportOnStandard, type RuleWarning, type StandardReport } from "./standard-report.js";
 
 export interface DocumentReport {
@@ -36,14 +35,8 @@ function textsIn(folder: string): { readonly file: string; readonly text: string
 
 function shippedWords(): KnownWords {
   const catalogue = readCatalogueFiles();
-  return {
-    catalogue: matchCatalogue(indexCatalogue({ version: "seeds", ...catalogue })),
-    words: {
-      foods: catalogue.foods.map(({ key }) => key),
-      kinds: catalogue.foods.map(({ kind }) => kind),
-      dishes: catalogue.dishes.map(({ key }) => key),
-    },
-  };
+  const shipped = { version: "seeds", ...catalogue };
+  return wordsOf(shipped, indexCatalogue(shipped));
 }
 
 /** Checks a document as if it were the first of its key, loaded where it says it belongs. */
@@ -52,7 +45,7 @@ function checkFile(file: string, text: string, words: KnownWords): DocumentRepor
   const say = (issue: DocumentIssue): string => `${file}: ${sayIssue(issue)}`;
   if (!("document" in shape)) return { file, document: null, warnings: [], faults: shape.map(say) };
   const { document } = shape;
-  const { errors, warnings } = checkRuleSet(text, words, {
+  const { errors, warnings } = checkRuleSet(shape, words, {
     layer: document.layer,
     jurisdiction: document.jurisdiction ?? null,
     school: document.school ?? null,

@@ -1,4 +1,10 @@
-import type { Matcher, Rule, RuleNutrient, RuleSetDocument } from "../../../shared/rule-set.js";
+import {
+  matchersOf,
+  type Matcher,
+  type Rule,
+  type RuleNutrient,
+  type RuleSetDocument,
+} from "../../../shared/rule-set.js";
 import type { BreakBrief, ChildBrief, ChildDayBrief } from "../brief.js";
 import { completedYears, dayNumber, weekdayOn } from "./clock.js";
 import { leftOf } from "./cooking-losses.js";
@@ -49,26 +55,8 @@ function isOfAge(ages: Rule["ages"], child: ChildBrief, date: string): boolean {
   return age >= (ages?.fromYears ?? 0) && age < (ages?.underYears ?? Number.POSITIVE_INFINITY);
 }
 
-/** Every matcher that a rule states. */
-function matchersOf(rule: Rule): Matcher[] {
-  switch (rule.kind) {
-    case "EXCLUDE":
-    case "ONLY":
-    case "FREQUENCY":
-    case "AMOUNT":
-      return [rule.matches];
-    case "SHARE":
-      return [rule.part, rule.whole];
-    case "TOGETHER":
-      return [rule.first, rule.second];
-    case "NUTRIENT":
-    case "SERVING":
-      return [];
-  }
-}
-
 export const namesAllergen = (rule: Rule): boolean =>
-  matchersOf(rule).some(({ anyOf }) => anyOf.some((clause) => clause.allergens !== undefined));
+  matchersOf(rule).some(({ matcher }) => matcher.anyOf.some((clause) => clause.allergens !== undefined));
 
 /** A clinician's note lets a rule rest for a child that day; never one that names an allergen. */
 function restsOn(day: ChildDayBrief, ruleSet: number, rule: Rule): boolean {

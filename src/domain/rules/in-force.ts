@@ -1,6 +1,6 @@
 /** Which rules bind a child's box on a day. All layers hold at once; the strictest wins because every one is asked. */
 import type { WeekdayCode } from "../../../shared/codes.js";
-import type { Matcher, Rule, RuleSetDocument } from "../../../shared/rule-set.js";
+import { matchersOf, type Rule, type RuleSetDocument } from "../../../shared/rule-set.js";
 import type { ChildBrief, ChildDayBrief, WeekBrief } from "../brief.js";
 import { ageOn, weekdayOf } from "../calendar/dates.js";
 
@@ -41,27 +41,9 @@ function restsOn(set: RuleSetDocument, rule: Rule, { day, age, weekday }: DayFac
   return rule.weekdays === undefined || rule.weekdays.includes(weekday) ? null : "OTHER_WEEKDAY";
 }
 
-/** Every matcher a rule states. */
-export function matchersOf(rule: Rule): readonly Matcher[] {
-  switch (rule.kind) {
-    case "EXCLUDE":
-    case "ONLY":
-    case "FREQUENCY":
-    case "AMOUNT":
-      return [rule.matches];
-    case "SHARE":
-      return [rule.part, rule.whole];
-    case "TOGETHER":
-      return [rule.first, rule.second];
-    case "NUTRIENT":
-    case "SERVING":
-      return [];
-  }
-}
-
 /** No note lets a rule rest that names an allergen. */
 export const namesAllergen = (rule: Rule): boolean =>
-  matchersOf(rule).some(({ anyOf }) => anyOf.some(({ allergens }) => allergens !== undefined));
+  matchersOf(rule).some(({ matcher }) => matcher.anyOf.some(({ allergens }) => allergens !== undefined));
 
 const isExempt = ({ exempt }: ChildDayBrief, ruleSet: number, rule: Rule): boolean =>
   exempt !== undefined && exempt.some((row) => row.ruleSet === ruleSet && row.rule === rule.id) && !namesAllergen(rule);
