@@ -14,7 +14,7 @@ import {
 } from "../domain/rules/document-clashes.js";
 import { contentOf, documentDifference, type DocumentDifference } from "../domain/rules/document-difference.js";
 import type { App } from "./app.js";
-import { checkShape, cut, issueAt, MOST_ISSUES } from "./document-shape.js";
+import { checkShape, cut, issueAt, MOST_ISSUES, readableParts, type ReadableParts } from "./document-shape.js";
 import { EATEN_IN_THE_OTHER_HOME } from "./other-home.js";
 import { readDocument, type DocumentIssue, type DocumentText } from "./document-text.js";
 
@@ -53,12 +53,20 @@ export interface RuleSetCheck {
 export type ReadRuleSet =
   { readonly text: DocumentText; readonly document: RuleSetDocument } | readonly DocumentIssue[];
 
-/** The document alone: its text and its shape. */
-export function readRuleSetDocument(text: string): ReadRuleSet {
-  const read = readDocument(text);
+/** In the order of the text. */
+const inLines = (issues: readonly DocumentIssue[]) => [...issues].sort((a, b) => a.line - b.line);
+
+/** The document alone: its text, its shape, and what of its dates and rules can be told without knowing its place. */
+export function readRuleSetDocument(source: string): ReadRuleSet {
+  const read = readDocument(source);
   if (!read.ok) return read.error;
-  const shape = checkShape(read.value);
-  return shape.ok ? { text: read.value, document: shape.value } : shape.error;
+  const text = read.value;
+  const shape = checkShape(text);
+  if (shape.ok) return { text, document: shape.value };
+  if (shape.error.length > MOST_ISSUES) return shape.error;
+  // What can be read already is looked at too, so that nothing of it is left for the second try.
+  const { head, rules } = readableParts(text.value);
+  return cut(inLines([...shape.error, ...dateIssues(text, head, rules), ...ruleIssues(text, rules)]));
 }
 
 /** What documents are held against: the catalogue without any family's own dishes. */
@@ -105,22 +113,23 @@ export function checkRuleSet(read: ReadRuleSet, words: KnownWords, place: RuleSe
   const unchanged = newest !== null && contentOf(newest) === contentOf(document);
   const errors = [
     ...placeIssues(text, document, place),
-    ...dateIssues(text, document),
-    ...ruleIssues(text, document),
+    ...dateIssues(text, document, document.rules),
+    ...ruleIssues(text, document.rules),
     // Sent again, under its own number or the next, it is there already.
     ...(unchanged && [0, 1].includes(document.version - newest.version) ? [] : versionIssues(text, document, place)),
   ];
   const clashes = clashIssues(text, document, words.catalogue, place);
-  const byLine = (issues: readonly DocumentIssue[]) => cut([...issues].sort((a, b) => a.line - b.line));
   return {
     document,
-    errors: byLine([...errors, ...clashes.errors]),
-    warnings: byLine([
-      ...clashes.warnings,
-      ...matcherWarnings(text, document, words),
-      ...breakWarnings(text, document, place),
-      ...returnWarnings(text, document, place),
-    ]),
+    errors: cut(inLines([...errors, ...clashes.errors])),
+    warnings: cut(
+      inLines([
+        ...clashes.warnings,
+        ...matcherWarnings(text, document, words),
+        ...breakWarnings(text, document, place),
+        ...returnWarnings(text, document, place),
+      ]),
+    ),
     against: newest?.version ?? null,
     difference: documentDifference(newest, document),
     unchanged,
@@ -153,13 +162,13 @@ const DATES = ["inForceFrom", "inForceUntil"] as const;
 const [FIRST_DAY, LAST_DAY] = ["2000-01-01", "2199-12-31"];
 const isRuleDay = (date: string) => isCalendarDate(date) && date >= FIRST_DAY && date <= LAST_DAY;
 
-function dateIssues(text: DocumentText, document: RuleSetDocument): DocumentIssue[] {
-  const issues = spanIssues(text, [], document);
-  for (const [at, rule] of document.rules.entries()) {
+function dateIssues(text: DocumentText, head: ReadableParts["head"], rules: ReadableParts["rules"]): DocumentIssue[] {
+  const issues = spanIssues(text, [], head);
+  for (const [at, rule] of rules.entries()) {
     const path = ["rules", at];
     issues.push(...spanIssues(text, path, rule));
-    const { inForceFrom: from, inForceUntil: until } = document;
-    if (rule.inForceUntil !== undefined && rule.inForceUntil < from)
+    const { inForceFrom: from, inForceUntil: until } = head;
+    if (rule.inForceUntil !== undefined && from !== undefined && rule.inForceUntil < from)
       issues.push(
         issueAt(
           text,
@@ -177,7 +186,7 @@ function dateIssues(text: DocumentText, document: RuleSetDocument): DocumentIssu
           `${until} or earlier`,
         ),
       );
-    const [a, b] = [rule.ages, document.ages];
+    const [a, b] = [rule.ages, head.ages];
     const least = Math.max(a?.fromYears ?? 0, b?.fromYears ?? 0);
     const under = Math.min(a?.underYears ?? 100, b?.underYears ?? 100);
     if (a && b && least >= under)
@@ -186,11 +195,7 @@ function dateIssues(text: DocumentText, document: RuleSetDocument): DocumentIssu
   return issues;
 }
 
-function spanIssues(
-  text: DocumentText,
-  path: readonly PropertyKey[],
-  part: Pick<Rule, "inForceFrom" | "inForceUntil" | "ages">,
-): DocumentIssue[] {
+function spanIssues(text: DocumentText, path: readonly PropertyKey[], part: ReadableParts["head"]): DocumentIssue[] {
   const unreal = DATES.flatMap((field) =>
     part[field] === undefined || isRuleDay(part[field])
       ? []
@@ -231,15 +236,16 @@ const needed: Partial<Record<Rule["kind"], readonly string[]>> = {
   SERVING: ["noReheating", "noRefrigerator", "fingerFoodOnly", "litterFree", "noGlass", "minutesToEat"],
 };
 
-function ruleIssues(text: DocumentText, document: RuleSetDocument): DocumentIssue[] {
+function ruleIssues(text: DocumentText, rules: ReadableParts["rules"]): DocumentIssue[] {
   const first = new Map<string, number>();
-  return document.rules.flatMap((rule, at) => {
+  return rules.flatMap((rule, at) => {
     const issues: DocumentIssue[] = [];
     const path = ["rules", at];
-    const before = first.get(rule.id);
+    const before = rule.id === undefined ? undefined : first.get(rule.id);
     if (before !== undefined)
       issues.push(issueAt(text, [...path, "id"], `"${rule.id}" is the id of rules.${before} too`, "an id of its own"));
-    else first.set(rule.id, at);
+    else if (rule.id !== undefined) first.set(rule.id, at);
+    if (!("kind" in rule)) return issues;
     const fields = needed[rule.kind];
     if (fields && !fields.some((field) => (rule as Record<string, unknown>)[field] !== undefined))
       issues.push(issueAt(text, path, "states nothing to keep", `at least one of ${fields.join(", ")}`));

@@ -1,6 +1,6 @@
 /** Whether a value has the shape of a rule set document, and where not: zod's findings in a clerk's words. */
 import { z } from "zod";
-import { MOST_RULES, ruleSetDocument, type RuleSetDocument } from "../../shared/rule-set.js";
+import { MOST_RULES, ruleSchema, ruleSetDocument, type Rule, type RuleSetDocument } from "../../shared/rule-set.js";
 import { nearest } from "../domain/nearest.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { DocumentIssue, DocumentText } from "./document-text.js";
@@ -35,6 +35,35 @@ export function checkShape(text: DocumentText): Result<RuleSetDocument, readonly
     .slice(0, MOST_ISSUES + 1)
     .map(({ issue, key }) => (key === null ? explainIssue(text, issue) : unknownField(text, issue.path, key)));
   return fail(cut(told, places.length));
+}
+
+const { inForceFrom, inForceUntil, ages } = ruleSetDocument.shape;
+const spanned = {
+  inForceFrom: inForceFrom.optional().catch(undefined),
+  inForceUntil: inForceUntil.catch(undefined),
+  ages: ages.catch(undefined),
+};
+const headPart = z.object(spanned).catch({});
+const rulePart = z.object({ id: z.string().min(1).optional().catch(undefined), ...spanned }).catch({});
+
+/** What can be read of a document whose shape is wrong: whole rules, and of the others the id, the dates and the ages. */
+export interface ReadableParts {
+  readonly head: z.infer<typeof headPart>;
+  /** As many as there are, in their order. */
+  readonly rules: readonly (Rule | z.infer<typeof rulePart>)[];
+}
+
+/** Nothing of a document with more rules than it may have. */
+export function readableParts(value: unknown): ReadableParts {
+  const rules = typeof value === "object" && value !== null ? (value as { rules?: unknown }).rules : undefined;
+  const list: readonly unknown[] = Array.isArray(rules) && rules.length <= MOST_RULES ? rules : [];
+  return {
+    head: headPart.parse(value),
+    rules: list.map((rule) => {
+      const whole = ruleSchema.safeParse(rule);
+      return whole.success ? whole.data : rulePart.parse(rule);
+    }),
+  };
 }
 
 interface Place {

@@ -398,6 +398,27 @@ describe("a field or word that is not the format's", () => {
 });
 
 describe("all complaints come at once", () => {
+  it("of words and of what they mean: a wrong kind hides no date, no age and no id", () => {
+    const broken = { ...noKiwi, kind: "EXCLUD", inForceFrom: "2027-02-30", ages: { fromYears: 9, underYears: 5 } };
+    const empty = { ...noKiwi, id: "empty", kind: "SERVING", matches: undefined };
+    const { errors } = check(textOf({ inForceUntil: "2026-12-01", rules: [noKiwi, broken, empty, 7] }));
+    expect(errors.map(({ path }) => path).sort()).toEqual([
+      "inForceUntil",
+      "rules.1.ages",
+      "rules.1.id",
+      "rules.1.inForceFrom",
+      "rules.1.inForceFrom",
+      "rules.1.kind",
+      "rules.2",
+      "rules.3",
+    ]);
+    // The same rules with the right words complain of the same, and of nothing else.
+    const right = { ...broken, kind: "EXCLUDE" };
+    const mended = check(textOf({ inForceUntil: "2026-12-01", rules: [noKiwi, right, empty] })).errors;
+    for (const { path, problem } of errors.filter(({ path: at }) => !["rules.1.kind", "rules.3"].includes(at)))
+      expect(mended).toContainEqual(expect.objectContaining({ path, problem }));
+  });
+
   it("of shape, in the order of the lines", () => {
     const text = textOf({
       title: "x",
@@ -405,7 +426,14 @@ describe("all complaints come at once", () => {
       rules: [{ ...noKiwi, says: 7 }, { ...noKiwi, kind: "ALSO" }, "x"],
     });
     const { errors } = check(text);
-    expect(errors.map(({ path }) => path)).toEqual(["title", "layer", "rules.0.says", "rules.1.kind", "rules.2"]);
+    expect(errors.map(({ path }) => path)).toEqual([
+      "title",
+      "layer",
+      "rules.0.says",
+      "rules.1.id",
+      "rules.1.kind",
+      "rules.2",
+    ]);
     expect(errors.map(({ line }) => line)).toEqual([...errors.map(({ line }) => line)].sort((a, b) => a - b));
   });
 

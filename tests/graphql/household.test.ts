@@ -514,6 +514,8 @@ describe("an administrator", () => {
       "inForceFrom",
       "language",
       "rules.0.level",
+      // Both rules have the same id.
+      "rules.1.id",
       "rules.1.kind",
     ]);
     expect((await load({ ...document, rules: [rule, rule] })).issues[0].path).toBe("rules.1.id");
