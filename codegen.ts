@@ -7,6 +7,7 @@ import type { CodegenConfig } from "@graphql-codegen/cli";
  */
 const mappers: Record<string, string> = {
   Me: "./rows.js#MeNode as MeRow",
+  Change: "./rows.js#ChangeNode as ChangeNode",
   Person: "../database/household.js#PersonRow as PersonRow",
   Household: "../database/household.js#HouseholdRow as HouseholdRow",
   Kitchen: "../database/household.js#HouseholdRow as KitchenRow",
