@@ -6,6 +6,7 @@ import { indexSeen } from "../app/own-rows.js";
 import type { RulesOfHome } from "../app/rule-origins.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import { readHousehold, readMe, type HouseholdRow, type SchoolRow } from "../database/household.js";
+import { readOpenInvitations, type InvitationRow } from "../database/invitation.js";
 import { readRuleSets, readSchools, type RuleSetRow } from "../database/school.js";
 import { readWeek, readWeekById, readWeekOfDay, type WeekRow } from "../database/week.js";
 import type { Notices } from "./notices.js";
@@ -72,6 +73,8 @@ export interface Reads {
   /** Own foods and dishes that the reader may see, in whichever household, by one statement. */
   own(): Promise<OwnSeen>;
   me(): ReturnType<typeof readMe>;
+  /** Of all the reader's households, by one statement. */
+  openInvitations(): Promise<readonly InvitationRow[]>;
   schools(ids: readonly string[]): Promise<SchoolRow[]>;
   ruleSets(schoolId: string): Promise<RuleSetRow[]>;
   /** A household with every version of every rule set that may hold for its children; null when it is not the reader's. */
@@ -146,6 +149,7 @@ export function createReads(app: App, openSession: () => ReadSession): Reads {
         };
       }),
     me: () => once("me", () => session().read(readMe)),
+    openInvitations: () => once("open-invitations", () => session().read(readOpenInvitations)),
     schools: (ids) =>
       ids.length === 0
         ? Promise.resolve([])

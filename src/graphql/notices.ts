@@ -2,22 +2,26 @@
 import { EventEmitter, on } from "node:events";
 import type { Database, Notice } from "../database/database.js";
 
+type Told = Exclude<Notice, { kind: "CARER_LEFT" }>;
 /** The subscription that tells of each kind of notice. */
 const toldBy = {
   PLAN_CHANGED: "weekChanged",
   PLAN_PROGRESS: "planProgress",
   PLAN_FAILED: "planProgress",
   BOX_CHECKED: "boxesBlocked",
-} as const satisfies Record<Notice["kind"], string>;
-export type Topic = (typeof toldBy)[Notice["kind"]];
+} as const satisfies Record<Told["kind"], string>;
+export type Topic = (typeof toldBy)[Told["kind"]];
 export type NoticeOn<T extends Topic> = Extract<
-  Notice,
-  { kind: { [K in Notice["kind"]]: (typeof toldBy)[K] extends T ? K : never }[Notice["kind"]] }
+  Told,
+  { kind: { [K in Told["kind"]]: (typeof toldBy)[K] extends T ? K : never }[Told["kind"]] }
 >;
 
 export interface Notices {
-  /** Notices on one topic about one household. Ends at once when the consumer returns, also while it waits. */
-  about<T extends Topic>(topic: T, householdId: string): AsyncIterableIterator<NoticeOn<T>>;
+  /**
+   * Notices on one topic about one household, for one of its carers. Ends at once when the consumer returns, also while it waits, and
+   * when the person is no carer there any more.
+   */
+  about<T extends Topic>(topic: T, householdId: string, personId: string): AsyncIterableIterator<NoticeOn<T>>;
   stop(): Promise<void>;
 }
 
@@ -25,12 +29,15 @@ export async function listenForNotices(db: Database): Promise<Notices> {
   const emitter = new EventEmitter();
   // Every subscription listens on its own event; the default limit of ten is for leaks.
   emitter.setMaxListeners(0);
+  const left = (householdId: string, personId: string) => `left/${householdId}/${personId}`;
   const stopListening = await db.listen((notice) =>
-    emitter.emit(`${toldBy[notice.kind]}/${notice.householdId}`, notice),
+    notice.kind === "CARER_LEFT"
+      ? emitter.emit(left(notice.householdId, notice.personId))
+      : emitter.emit(`${toldBy[notice.kind]}/${notice.householdId}`, notice),
   );
   return {
-    about<T extends Topic>(topic: T, householdId: string) {
-      const source = on(emitter, `${topic}/${householdId}`);
+    about<T extends Topic>(topic: T, householdId: string, personId: string) {
+      const source = on(emitter, `${topic}/${householdId}`, { close: [left(householdId, personId)] });
       return mapped(source, ([notice]) => notice as NoticeOn<T>);
     },
     stop: stopListening,

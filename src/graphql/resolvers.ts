@@ -5,6 +5,7 @@ import {
   administratorTypes,
   appointmentsOfMe,
 } from "./administrator.resolvers.js";
+import { carerMutations, carerQueries, carersOfHousehold, carerTypes } from "./carer.resolvers.js";
 import { complianceOfBox, complianceOfPlan, complianceQueries, complianceTypes } from "./compliance.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import {
@@ -75,11 +76,12 @@ export const resolvers: Resolvers = {
   ...food,
   Food: { ...plainFood, ...foodOnLabels },
   ...household,
-  Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold, ...noticesOfHousehold },
+  Household: { ...plainHousehold, ...carersOfHousehold, ...ownLists, ...disruptionsOfHousehold, ...noticesOfHousehold },
   Child: { ...plainChild, ...ownRulesOfChild },
   ...node,
   ...ownTypes,
   ...person,
+  ...carerTypes,
   Me: { ...plainMe, ...appointmentsOfMe },
   ...school,
   School: { ...plainSchool, ...administratorsOfSchool },
@@ -101,6 +103,7 @@ export const resolvers: Resolvers = {
   Query: {
     ...administratorQueries,
     ...calendarQueries,
+    ...carerQueries,
     ...complianceQueries,
     ...disruptionQueries,
     ...foodQueries,
@@ -117,6 +120,7 @@ export const resolvers: Resolvers = {
   Mutation: {
     ...administratorMutations,
     ...calendarMutations,
+    ...carerMutations,
     ...disruptionMutations,
     ...familyRuleMutations,
     ...ownMutations,
