@@ -1,5 +1,6 @@
 import { leastRole, may, verbsOf, type Verb } from "../../src/app/may.js";
 import { globalId } from "../../src/graphql/global-id.js";
+import { createContextOpener } from "../../src/graphql/open-context.js";
 import { newKey } from "../support/app.js";
 import { localOf, useServedApp, type Household, type TaskSeen } from "../support/served-app.js";
 import { DAY } from "./documents.js";
@@ -337,6 +338,28 @@ describe("a person's name", () => {
     expect(carers.map(({ person }: any) => person.displayName)).toContain("Noor Ó Súilleabháin");
     const { errors } = await served.post(null, RENAME, { input });
     expect(errors).toMatchObject([{ extensions: { code: "UNAUTHENTICATED" } }]);
+  });
+
+  it("is the token's when they are first seen, and no later token changes it", async () => {
+    const { db } = served.inProcess.database;
+    const open = createContextOpener(served.inProcess.app, served.inProcess.notices);
+    const subject = served.newcomer();
+    const first = await open({ subject, name: " Wren\u0000 Lark ", requestId: "-" });
+    const again = await createContextOpener(
+      served.inProcess.app,
+      served.inProcess.notices,
+    )({
+      subject,
+      name: "Another",
+      requestId: "-",
+    });
+    expect(again.context.personId).toBe(first.context.personId);
+    const personId = first.context.personId!;
+    const [row] = await db.readAs(personId, (tx) => tx`select display_name as name from person where id = ${personId}`);
+    expect(row).toEqual({ name: "Wren Lark" });
+    // Over HTTP: the built-in issuer's tokens carry a name (RFC 9068, section 2.2.2).
+    const { me } = await served.ask<any>(served.newcomer({ name: "Jay Lark" }), "{ me { person { displayName } } }");
+    expect(me.person.displayName).toBe("Jay Lark");
   });
 
   it("has 1 to 80 characters, none of them hidden", async () => {

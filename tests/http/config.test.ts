@@ -21,7 +21,14 @@ describe("the configuration", () => {
       databaseUrl: null,
       databaseOwnerUrl: null,
       dataDir: ".noonpail",
-      tokens: { issuer: "http://127.0.0.1:4000", audience: "noonpail", jwksUrl: null, kind: "development" },
+      tokens: {
+        issuer: "http://127.0.0.1:4000",
+        audience: "noonpail",
+        accepts: "access",
+        clients: null,
+        jwksUrl: null,
+        kind: "development",
+      },
       logLevel: "info",
       planSteps: null,
       boundSeconds: 20,
@@ -43,6 +50,7 @@ describe("the configuration", () => {
       DATA_DIR: "/data",
       OIDC_ISSUER: "https://login.example.org",
       OIDC_AUDIENCE: "lunch",
+      OIDC_CLIENTS: "family-app, school-app",
       OIDC_JWKS_URL: "https://login.example.org/keys",
       LOG_LEVEL: "warn",
       PLAN_STEPS: "5000",
@@ -60,6 +68,8 @@ describe("the configuration", () => {
     expect(config.tokens).toEqual({
       issuer: "https://login.example.org",
       audience: "lunch",
+      accepts: "access",
+      clients: ["family-app", "school-app"],
       jwksUrl: "https://login.example.org/keys",
       kind: "outside",
     });

@@ -110,8 +110,8 @@ export interface Heard {
 export interface ServedApp {
   readonly inProcess: TestApp;
   readonly url: string;
-  /** A person who may sign in; their name starts as their subject. */
-  newcomer(): string;
+  /** A person who may sign in; their name starts as their subject, unless one is given. */
+  newcomer(as?: { readonly name: string }): string;
   /** One operation over HTTP; null sends no token. */
   ask<T>(person: string | null, query: string, variables?: Record<string, unknown>): Promise<T>;
   /** The same, errors and all. */
@@ -210,9 +210,9 @@ export function useServedApp(options: { pool?: boolean; steps?: number } = {}): 
     get url() {
       return ready().url;
     },
-    newcomer() {
+    newcomer(as) {
       const subject = `test:${newKey()}`;
-      people.push({ subject, name: subject, about: "Somebody of this test" });
+      people.push({ subject, name: as?.name ?? subject, about: "Somebody of this test" });
       return subject;
     },
     async post(person, query, variables = {}) {
