@@ -109,7 +109,8 @@ function otherPurpose(
   }
   if (isIdToken(payload)) return "WrongKind";
   const named = [client, azp].filter((each) => each !== undefined);
-  const known = clients === null || (named.length > 0 && named.every((each) => clients.includes(String(each))));
+  const known =
+    clients === null || (named.length > 0 && named.every((each) => typeof each === "string" && clients.includes(each)));
   return known ? null : "WrongClient";
 }
 

@@ -1,3 +1,5 @@
+import { wakesHere } from "../../src/app/assemble-brief.js";
+import { readPlanningFacts } from "../../src/database/planning.js";
 import { newKey } from "../support/app.js";
 import { localOf, useServedApp, type Household } from "../support/served-app.js";
 
@@ -30,6 +32,26 @@ const aHome = () => served.household().child({ name: "Mina Lark" }, null).found(
 const anotherHome = () => served.household().found();
 const rename = (home: Household, name: string) =>
   served.inProcess.database.owner`update household set name = ${name} where id = ${localOf(home.id)}`;
+
+/**
+ * Lets nobody write to a table until all of these requests stand before it, or before one another: then they are as much at once as
+ * requests can be.
+ */
+async function atOnce(table: "membership" | "residence", requests: readonly (() => Promise<any>)[]): Promise<any[]> {
+  const { owner } = served.inProcess.database;
+  let answers: Promise<any>[] = [];
+  await owner.begin(async (tx) => {
+    await tx`lock table ${tx(table)} in share mode`;
+    answers = requests.map((request) => request());
+    for (;;) {
+      const [row] = await owner<{ waiting: number }[]>`
+        select count(*)::int as waiting from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'`;
+      if (row!.waiting >= requests.length) break;
+      await new Promise((resolve) => setTimeout(resolve, 10));
+    }
+  });
+  return Promise.all(answers);
+}
 
 describe("a link for a carer", () => {
   it("makes whoever opens it a carer in the role it names, once", async () => {
@@ -170,7 +192,12 @@ describe("a link for a carer", () => {
     const home = await aHome();
     const { token } = await invite(home);
     const guests = Array.from({ length: 6 }, () => served.newcomer());
-    const answers = await Promise.all(guests.map((guest) => send(guest, ACCEPT, { token })));
+    // People are known from the first request they send.
+    for (const guest of guests) await offer(guest, token);
+    const answers = await atOnce(
+      "membership",
+      guests.map((guest) => () => send(guest, ACCEPT, { token })),
+    );
     expect(answers.filter(({ __typename }) => __typename === "HouseholdPayload")).toHaveLength(1);
     expect(answers.filter(({ state }) => state === "USED")).toHaveLength(5);
     const { node } = {
@@ -186,7 +213,15 @@ describe("a link for a carer", () => {
     const home = await aHome();
     const links = [await invite(home), await invite(home)];
     const guest = served.newcomer();
-    const answers = await Promise.all(links.map(({ token }) => send(guest, ACCEPT, { token })));
+    await offer(guest, links[0].token);
+    const answers = await atOnce(
+      "membership",
+      links.map(
+        ({ token }) =>
+          () =>
+            send(guest, ACCEPT, { token }),
+      ),
+    );
     expect(answers.map(({ __typename }) => __typename).sort()).toEqual(["AlreadyCarer", "HouseholdPayload"]);
     expect((await served.ask<any>(home.coordinator, OPEN, { id: home.id })).household.invitations).toHaveLength(1);
   });
@@ -271,6 +306,8 @@ describe("a link for a second home", () => {
       .child({ name: "Mina Lark", allergies: [{ allergen: "SESAME" }] }, null)
       .found();
     const other = await anotherHome();
+    const { owner } = served.inProcess.database;
+    await owner`update residence set since = '2024-01-01' where household_id = ${localOf(home.id)}`;
     const made = await inviteHome(home);
     expect(made.invitation).toMatchObject({ kind: "HOME", role: null, child: { name: "Mina Lark" } });
     expect(await offer(other.coordinator, made.token)).toMatchObject({
@@ -286,7 +323,6 @@ describe("a link for a second home", () => {
       child: { id: home.children[0], name: "Mina Lark", allergies: [{ allergen: "SESAME" }] },
       household: { id: other.id, revision: seen + 1, children: [{ id: home.children[0] }] },
     });
-    const { owner } = served.inProcess.database;
     const rows = await owner<{ home: string; since: string }[]>`
       select household_id as home, since::text from residence where child_id = ${localOf(home.children[0]!)} order by since`;
     expect(rows.map((row) => row.home).sort()).toEqual([localOf(home.id), localOf(other.id)].sort());
@@ -301,6 +337,23 @@ describe("a link for a second home", () => {
     expect(await send(other.coordinator, ACCEPT_HOME, { token: made.token, householdId: other.id })).toMatchObject({
       __typename: "LivesHereAlready",
     });
+  });
+
+  it("moves no day from the first home to the second, though the child is entered and taken in on one day", async () => {
+    for (let round = 0; round < 5; round++) {
+      const home = await served.household().child({}, null).found();
+      const other = await anotherHome();
+      const { token } = await inviteHome(home);
+      await send(other.coordinator, ACCEPT_HOME, { token, householdId: other.id });
+      const { db } = served.inProcess.database;
+      for (const { id, coordinator } of [home, other]) {
+        const reader = await db.signIn(coordinator, "-");
+        const facts = await db.readAs(reader, (tx) => readPlanningFacts(tx, localOf(id), "2027-01-11", "2027-01-17"));
+        const child = localOf(home.children[0]!);
+        expect(wakesHere(facts, localOf(home.id), child, "2027-01-12")).toBe(true);
+        expect(wakesHere(facts, localOf(other.id), child, "2027-01-12")).toBe(false);
+      }
+    }
   });
 
   it("is for coordinators of another household; the link stays good for them", async () => {
@@ -331,7 +384,7 @@ describe("a link for a second home", () => {
     const [first, second] = [await inviteHome(home), await inviteHome(home)];
     const accept = ({ coordinator, id }: Household, token: string) =>
       send(coordinator, ACCEPT_HOME, { token, householdId: id });
-    const same = await Promise.all([accept(one, first.token), accept(two, first.token)]);
+    const same = await atOnce("residence", [() => accept(one, first.token), () => accept(two, first.token)]);
     expect(same.map(({ __typename }) => __typename).sort()).toEqual([
       "AcceptHomeInvitationPayload",
       "InvitationClosed",
@@ -345,9 +398,12 @@ describe("a link for a second home", () => {
     const home = await served.household().child({}, null).found();
     const homes = [await anotherHome(), await anotherHome()];
     const links = [await inviteHome(home), await inviteHome(home)];
-    const answers = await Promise.all(
-      homes.map(({ coordinator, id }, at) =>
-        send(coordinator, ACCEPT_HOME, { token: links[at].token, householdId: id }),
+    const answers = await atOnce(
+      "residence",
+      homes.map(
+        ({ coordinator, id }, at) =>
+          () =>
+            send(coordinator, ACCEPT_HOME, { token: links[at].token, householdId: id }),
       ),
     );
     expect(answers.map(({ __typename }) => __typename).sort()).toEqual([

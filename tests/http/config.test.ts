@@ -96,6 +96,20 @@ describe("the configuration", () => {
       expect(Object.keys(problemsOf({ PORT }))).toEqual(["PORT"]);
   });
 
+  it("says which tokens sign in: access tokens, or an outside issuer's ID tokens, whose client is their audience", () => {
+    const outside = { OIDC_ISSUER: "https://login.example.org" };
+    expect(readConfig({ ...outside, OIDC_TOKENS: "id", OIDC_AUDIENCE: "app" }).tokens).toMatchObject({
+      accepts: "id",
+      audience: "app",
+      clients: null,
+    });
+    expect(Object.keys(problemsOf({ ...outside, OIDC_TOKENS: "both" }))).toEqual(["OIDC_TOKENS"]);
+    expect(Object.keys(problemsOf({ OIDC_TOKENS: "id" }))).toEqual(["OIDC_ISSUER"]);
+    expect(Object.keys(problemsOf({ ...outside, OIDC_TOKENS: "id", OIDC_CLIENTS: "app" }))).toEqual(["OIDC_CLIENTS"]);
+    for (const OIDC_CLIENTS of [",", "app,", "app,,another"])
+      expect(Object.keys(problemsOf({ ...outside, OIDC_CLIENTS }))).toEqual(["OIDC_CLIENTS"]);
+  });
+
   it("refuses production without an outside issuer, or with one that is not https", () => {
     expect(problemsOf({ NODE_ENV: "production" })["OIDC_ISSUER"]).toContain("required in production");
     expect(Object.keys(problemsOf({ NODE_ENV: "production", OIDC_ISSUER: "http://login.example.org" }))).toEqual([

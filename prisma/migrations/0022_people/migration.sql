@@ -174,7 +174,9 @@ begin
       outcome := 'TWO_HOMES';
     end if;
     if outcome = 'OPEN' then
-      insert into public.residence (child_id, household_id, since) values (child, accepting, lives_since);
+      -- Days that nobody has spoken of are the oldest home's: later than it, also where both begin on one day or the zones differ.
+      insert into public.residence (child_id, household_id, since)
+      select child, accepting, greatest(lives_since, max(r.since) + 1) from public.residence r where r.child_id = child;
       update public.invitation i set accepted_at = now(), accepted_by_id = public.app_person_id() where i.id = offer.id;
       outcome := 'ACCEPTED';
     end if;
