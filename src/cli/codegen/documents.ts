@@ -27,6 +27,9 @@ interface Operation {
   readonly hash: string;
 }
 
+/** Lower-case hex, as in a SHA256 hex document identifier of GraphQL over HTTP. */
+export const hashOf = (text: string): string => createHash("sha256").update(text, "utf8").digest("hex");
+
 const capital = (word: string) => word[0]!.toUpperCase() + word.slice(1);
 
 function operationsOf(files: readonly DocumentFile[]): Operation[] {
@@ -41,7 +44,7 @@ function operationsOf(files: readonly DocumentFile[]): Operation[] {
       if (name === undefined) throw new Error("Every operation of shared/operations needs a name.");
       const parts = [node, ...reached(node, fragments)];
       const text = stripIgnoredCharacters(parts.map(print).join("\n"));
-      return { node, name, text, hash: createHash("sha256").update(text, "utf8").digest("hex") };
+      return { node, name, text, hash: hashOf(text) };
     })
     .sort((a, b) => (a.name < b.name ? -1 : 1));
 }
