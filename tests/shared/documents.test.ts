@@ -6,9 +6,11 @@ import * as generated from "../../shared/generated/operations.js";
 import { hashOf } from "../../src/cli/codegen/documents.js";
 import { documentFaults, takenBack } from "../../src/cli/document-faults.js";
 import { buildSchema } from "../../src/graphql/schema.js";
+import { DOCUMENT_TOKENS, limitRules } from "../../src/http/limits.js";
 import { readPersistedDocuments } from "../../src/http/persisted-documents.js";
 
 const schema = buildSchema();
+const limits = { maxTokens: DOCUMENT_TOKENS, rules: limitRules() };
 const documents: readonly Document<unknown, never>[] = Object.values(generated);
 const operationOf = (text: string) =>
   parse(text).definitions.find((node): node is OperationDefinitionNode => node.kind === Kind.OPERATION_DEFINITION)!;
@@ -38,7 +40,7 @@ test("every mutation and subscription can be sent where only documents on record
 });
 
 test("every document is valid within the limits of the server", () => {
-  expect(documentFaults(schema, Object.fromEntries(readPersistedDocuments()))).toEqual([]);
+  expect(documentFaults(schema, Object.fromEntries(readPersistedDocuments()), limits)).toEqual([]);
 });
 
 describe("what went out with a client", () => {
@@ -50,7 +52,7 @@ describe("what went out with a client", () => {
       `query Deep{me{households{${'week(date:"2027-01-11"){plan{boxes{child{boxes(from:"2027-01-11",to:"2027-01-11"){'.repeat(3)}id${"}}}}}".repeat(3)}}}}`,
     );
     expect(documentFaults(schema, gone)).toEqual([expect.stringContaining('Cannot query field "shoeSize"')]);
-    expect(documentFaults(schema, deep).join()).toContain("limit");
+    expect(documentFaults(schema, deep, limits).join()).toContain("limit");
     expect(documentFaults(schema, record("query Cut{"))).toEqual([expect.stringContaining("query Cut")]);
     expect(documentFaults(schema, { [hashOf("query A{me{person{id}}}")]: "query B{me{person{id}}}" })).toEqual([
       expect.stringContaining("not the one that was shipped"),
