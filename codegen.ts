@@ -160,6 +160,7 @@ const config: CodegenConfig = {
         immutableTypes: true,
         // Only where an operation asks for it; a name nobody asked for is not in the answer.
         skipTypename: true,
+        arrayInputCoercion: false,
       },
     },
     "shared/generated/persisted-documents.json": {

@@ -17,3 +17,5 @@ export interface Document<Result, Variables> {
   /** Never there: it ties the two types to the document. */
   readonly types?: (variables: Variables) => Result;
 }
+/** Any of them. */
+export type SomeDocument = Document<unknown, never>;

@@ -1561,7 +1561,7 @@ export type BoxCheckQueryVariables = Exact<{
   householdId: string;
   childId: string;
   day: string;
-  items: ReadonlyArray<BoxCheckItemInput> | BoxCheckItemInput;
+  items: ReadonlyArray<BoxCheckItemInput>;
 }>;
 
 
