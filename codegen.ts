@@ -9,6 +9,7 @@ import * as inputSchemas from "./src/cli/codegen/input-schemas.js";
  */
 const mappers: Record<string, string> = {
   Me: "./rows.js#MeNode as MeRow",
+  Change: "./rows.js#ChangeNode as ChangeNode",
   Person: "../database/household.js#PersonRow as PersonRow",
   Household: "../database/household.js#HouseholdRow as HouseholdRow",
   Kitchen: "../database/household.js#HouseholdRow as KitchenRow",

@@ -1,6 +1,7 @@
 import { GraphQLError } from "graphql";
 import type { App } from "../app/app.js";
 import type { ReadSession } from "../database/database.js";
+import { readLastChange } from "../database/change.js";
 import { readOwnCatalogue, type OwnCatalogueRows } from "../database/own-catalogue.js";
 import { indexSeen } from "../app/own-rows.js";
 import type { RulesOfHome } from "../app/rule-origins.js";
@@ -72,6 +73,8 @@ export interface Reads {
   /** Own foods and dishes that the reader may see, in whichever household, by one statement. */
   own(): Promise<OwnSeen>;
   me(): ReturnType<typeof readMe>;
+  /** How far the log of one of the reader's households goes. */
+  lastChange(householdId: string): Promise<number>;
   schools(ids: readonly string[]): Promise<SchoolRow[]>;
   ruleSets(schoolId: string): Promise<RuleSetRow[]>;
   /** A household with every version of every rule set that may hold for its children; null when it is not the reader's. */
@@ -80,8 +83,11 @@ export interface Reads {
   forget(): void;
 }
 
-/** @param openSession opens the read transaction of this person, at first use */
-export function createReads(app: App, openSession: () => ReadSession): Reads {
+/**
+ * @param openSession opens the read transaction of this person, at first use
+ * @param leaveSession ends it; the next use opens another
+ */
+export function createReads(app: App, openSession: () => ReadSession, leaveSession: () => void): Reads {
   const kept = new Map<string, Promise<unknown>>();
   const once = <T>(key: string, read: () => Promise<T>): Promise<T> => {
     const before = kept.get(key) as Promise<T> | undefined;
@@ -146,6 +152,11 @@ export function createReads(app: App, openSession: () => ReadSession): Reads {
         };
       }),
     me: () => once("me", () => session().read(readMe)),
+    lastChange: (householdId) =>
+      once(
+        `last-change/${householdId}`,
+        async () => (await session().read((tx) => readLastChange(tx, householdId))) ?? 0,
+      ),
     schools: (ids) =>
       ids.length === 0
         ? Promise.resolve([])
@@ -161,6 +172,7 @@ export function createReads(app: App, openSession: () => ReadSession): Reads {
         return { household: tree, rows };
       }),
     forget() {
+      leaveSession();
       kept.clear();
       known.clear();
     },

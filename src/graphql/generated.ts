@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, AppointmentNode as AppointmentRow, AuditEntryNode as AuditEntryRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleFindingNode as RuleFindingRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
+import type { MeNode as MeRow, ChangeNode as ChangeNode, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, AppointmentNode as AppointmentRow, AuditEntryNode as AuditEntryRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleFindingNode as RuleFindingRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { RuleSetRow as RuleSetRow } from '../database/school.js';
 import type { RuleImpact as RuleImpact } from '../app/count-rules.js';
@@ -576,6 +576,84 @@ export type Caution = {
   readonly whoSaysSo?: Maybe<RuleOrigin>;
 };
 
+/** One entry of a household's log. Live events, catching up and the log are the same list. */
+export type Change = {
+  readonly __typename?: 'Change';
+  readonly at: Scalars['DateTime']['output'];
+  /** As it is now; null where the entry is about something else, or it is gone. */
+  readonly box?: Maybe<Box>;
+  /** Null: the child's other home, a school, the server itself, or somebody who has left. */
+  readonly by?: Maybe<Person>;
+  /** Null too when the child is no longer of this household. */
+  readonly child?: Maybe<Child>;
+  /** Where this entry stands in the list: send it as `after` to be told of everything since. */
+  readonly cursor: Scalars['String']['output'];
+  readonly date?: Maybe<Scalars['LocalDate']['output']>;
+  /** What it said before and after; empty where that has been erased or has no place in a log. */
+  readonly fields: ReadonlyArray<ChangedField>;
+  readonly kind: ChangeKind;
+  /** As it is now; null where the entry is about something else, or it is gone. */
+  readonly shoppingLine?: Maybe<ShoppingLine>;
+  /** ID of what changed, also when it is gone. */
+  readonly subjectId: Scalars['ID']['output'];
+  /** As it is now; null where the entry is about something else, or it is gone. */
+  readonly task?: Maybe<Task>;
+  readonly verb: ChangeVerb;
+  /** As it is now; null where the entry is about something else, or it is gone. */
+  readonly week?: Maybe<Week>;
+};
+
+export type ChangeConnection = {
+  readonly __typename?: 'ChangeConnection';
+  /** The newest first. */
+  readonly nodes: ReadonlyArray<Change>;
+  readonly pageInfo: PageInfo;
+};
+
+/** What an entry of a household's log is about. */
+export type ChangeKind =
+  | 'ALLERGY'
+  /** A child's size; never what it is. */
+  | 'BODY'
+  /** One box: packed, eaten, blocked, or passing again. */
+  | 'BOX'
+  /** What the child's other home packs is not what it was: read the boxes anew. */
+  | 'BOXES'
+  | 'BOX_KIT'
+  | 'CARER'
+  | 'CHILD'
+  | 'DISRUPTION'
+  | 'ENROLMENT'
+  | 'EXEMPTION'
+  | 'FREEZER'
+  /** A household became or ceased to be a home of the child. */
+  | 'HOME'
+  | 'HOT_DAYS'
+  /** Name, time zone, allergens kept out, equipment. */
+  | 'KITCHEN'
+  | 'LABELS'
+  | 'LEAVE_TIMES'
+  | 'LEFTOVERS'
+  | 'OWN_DISH'
+  | 'OWN_FOOD'
+  | 'PIN'
+  /** The week has another plan, or it was agreed: read it anew. */
+  | 'PLAN'
+  | 'PREP_TIMES'
+  /** A house rule rests for a day. */
+  | 'RELAXATION'
+  /** A child's own rules. */
+  | 'RULES'
+  /** Days or facilities of a child's school. */
+  | 'SCHOOL'
+  | 'SCHOOL_MEALS'
+  /** What a child's school asks of boxes. */
+  | 'SCHOOL_RULES'
+  /** A line of the shopping list. */
+  | 'SHOPPING'
+  | 'STOCK'
+  | 'TASK';
+
 export type ChangeSchoolClassInput = {
   /** In place of all it had, in the order of the day, none within another. */
   readonly breaks?: InputMaybe<ReadonlyArray<ClassBreakInput>>;
@@ -587,6 +665,23 @@ export type ChangeSchoolClassInput = {
 };
 
 export type ChangeSchoolClassResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
+
+/** What happened to it. */
+export type ChangeVerb =
+  | 'ADDED'
+  | 'CHANGED'
+  /** It is gone: take it out of what you show. */
+  | 'REMOVED';
+
+/** One fact. Values are text as in JSON, without quotes around plain text. */
+export type ChangedField = {
+  readonly __typename?: 'ChangedField';
+  /** Null: it is gone. */
+  readonly after?: Maybe<Scalars['String']['output']>;
+  /** Null: it was not there. */
+  readonly before?: Maybe<Scalars['String']['output']>;
+  readonly name: Scalars['String']['output'];
+};
 
 export type Child = Node & {
   readonly __typename?: 'Child';
@@ -1389,6 +1484,8 @@ export type HouseRule =
 export type Household = Node & {
   readonly __typename?: 'Household';
   readonly carers: ReadonlyArray<Carer>;
+  /** How far the log goes at the moment this answer shows: subscribe to `changes` after it and nothing is missed or told twice. */
+  readonly changeCursor: Scalars['String']['output'];
   readonly children: ReadonlyArray<Child>;
   /** ISO 4217 code; money is in its minor unit. */
   readonly currency: Scalars['String']['output'];
@@ -1399,6 +1496,7 @@ export type Household = Node & {
   /** Allergens that never enter this kitchen. */
   readonly keepsOut: ReadonlyArray<Scalars['String']['output']>;
   readonly kitchen: Kitchen;
+  readonly log: ChangeConnection;
   readonly myRole: Role;
   readonly name: Scalars['String']['output'];
   /** Dishes on this household's own list, by key. */
@@ -1422,6 +1520,13 @@ export type Household = Node & {
 export type HouseholdDisruptionsArgs = {
   from: Scalars['LocalDate']['input'];
   to: Scalars['LocalDate']['input'];
+};
+
+
+/** A kitchen that packs boxes. */
+export type HouseholdLogArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
+  first: Scalars['Int']['input'];
 };
 
 
@@ -1892,6 +1997,8 @@ export type Mutation = {
   readonly swapItem: SwapItemResult;
   /** Take a task. Exactly one carer holds it. */
   readonly takeTask: TakeTaskResult;
+  /** Tick a line of the shopping list, or take the tick back. */
+  readonly tickShoppingLine: TickShoppingLineResult;
   readonly unpinItem: UnpinItemResult;
   /** Take a report back, from either home when it is about a child; the week is planned again near what it is. */
   readonly withdrawDisruption: WithdrawDisruptionResult;
@@ -2142,6 +2249,11 @@ export type MutationSwapItemArgs = {
 
 export type MutationTakeTaskArgs = {
   input: TakeTaskInput;
+};
+
+
+export type MutationTickShoppingLineArgs = {
+  input: TickShoppingLineInput;
 };
 
 
@@ -3534,6 +3646,13 @@ export type ShoppingLine = Node & {
   readonly spareGrams: Scalars['Int']['output'];
   /** What the spare is good for; empty where too little is left to speak of. */
   readonly spareUses: ReadonlyArray<SpareUse>;
+  /** It is in the basket. */
+  readonly ticked: Scalars['Boolean']['output'];
+};
+
+export type ShoppingLinePayload = {
+  readonly __typename?: 'ShoppingLinePayload';
+  readonly line: ShoppingLine;
 };
 
 export type ShortMorningInput = {
@@ -3624,6 +3743,8 @@ export type Subscription = {
   readonly __typename?: 'Subscription';
   /** Each box of the household's children, in either home, that is blocked or passes again; null when it has been planned anew meanwhile. */
   readonly boxesBlocked?: Maybe<BoxVerdict>;
+  /** Everything that changes in a household, and of its children in their other homes what both may see; in order, each once. With `after` first what was missed since. Ends when the reader is no carer of the household any more. */
+  readonly changes: Change;
   /** How far a plan of this household has come. */
   readonly planProgress: PlanProgress;
   /** The week each time it changes. */
@@ -3632,6 +3753,12 @@ export type Subscription = {
 
 
 export type SubscriptionBoxesBlockedArgs = {
+  householdId: Scalars['ID']['input'];
+};
+
+
+export type SubscriptionChangesArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
   householdId: Scalars['ID']['input'];
 };
 
@@ -3732,6 +3859,16 @@ export type TaskPayload = {
   readonly __typename?: 'TaskPayload';
   readonly task: Task;
 };
+
+export type TickShoppingLineInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly lineId: Scalars['ID']['input'];
+  /** Ticks do not overtake each other: it may be an older one, but not one that has not been. */
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly ticked: Scalars['Boolean']['input'];
+};
+
+export type TickShoppingLineResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | ShoppingLinePayload;
 
 export type TripDaysInput = {
   readonly childId: Scalars['ID']['input'];
@@ -4488,6 +4625,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
     | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
   ;
+  TickShoppingLineResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<ShoppingLinePayload, 'line'> & { line: _RefType['ShoppingLine'] } & { __typename: 'ShoppingLinePayload' } )
+  ;
   UnpinItemResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -4629,8 +4774,13 @@ export type ResolversTypes = {
   Carer: ResolverTypeWrapper<Omit<Carer, 'person'> & { person: ResolversTypes['Person'] }>;
   CarerTasks: ResolverTypeWrapper<CarerTasksRow>;
   Caution: ResolverTypeWrapper<CautionRow>;
+  Change: ResolverTypeWrapper<ChangeNode>;
+  ChangeConnection: ResolverTypeWrapper<Omit<ChangeConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversTypes['Change']> }>;
+  ChangeKind: ChangeKind;
   ChangeSchoolClassInput: ChangeSchoolClassInput;
   ChangeSchoolClassResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ChangeSchoolClassResult']>;
+  ChangeVerb: ChangeVerb;
+  ChangedField: ResolverTypeWrapper<ChangedField>;
   Child: ResolverTypeWrapper<ChildRow>;
   ChildDaysInput: ChildDaysInput;
   ChildNotFound: ResolverTypeWrapper<ChildNotFound>;
@@ -4899,6 +5049,7 @@ export type ResolversTypes = {
   SharingGain: ResolverTypeWrapper<SharingGain>;
   ShoppingDifference: ResolverTypeWrapper<ShoppingDifferenceRow>;
   ShoppingLine: ResolverTypeWrapper<ShoppingLineRow>;
+  ShoppingLinePayload: ResolverTypeWrapper<Omit<ShoppingLinePayload, 'line'> & { line: ResolversTypes['ShoppingLine'] }>;
   ShortMorningInput: ShortMorningInput;
   Slot: Slot;
   SourcedFigure: ResolverTypeWrapper<SourcedFigure>;
@@ -4922,6 +5073,8 @@ export type ResolversTypes = {
   TaskDifference: ResolverTypeWrapper<TaskDifferenceRow>;
   TaskHeld: ResolverTypeWrapper<Omit<TaskHeld, 'holder'> & { holder?: Maybe<ResolversTypes['Person']> }>;
   TaskPayload: ResolverTypeWrapper<Omit<TaskPayload, 'task'> & { task: ResolversTypes['Task'] }>;
+  TickShoppingLineInput: TickShoppingLineInput;
+  TickShoppingLineResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['TickShoppingLineResult']>;
   TripDaysInput: TripDaysInput;
   UnitSystem: UnitSystem;
   UnpinItemInput: UnpinItemInput;
@@ -5000,8 +5153,11 @@ export type ResolversParentTypes = {
   Carer: Omit<Carer, 'person'> & { person: ResolversParentTypes['Person'] };
   CarerTasks: CarerTasksRow;
   Caution: CautionRow;
+  Change: ChangeNode;
+  ChangeConnection: Omit<ChangeConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversParentTypes['Change']> };
   ChangeSchoolClassInput: ChangeSchoolClassInput;
   ChangeSchoolClassResult: ResolversUnionTypes<ResolversParentTypes>['ChangeSchoolClassResult'];
+  ChangedField: ChangedField;
   Child: ChildRow;
   ChildDaysInput: ChildDaysInput;
   ChildNotFound: ChildNotFound;
@@ -5247,6 +5403,7 @@ export type ResolversParentTypes = {
   SharingGain: SharingGain;
   ShoppingDifference: ShoppingDifferenceRow;
   ShoppingLine: ShoppingLineRow;
+  ShoppingLinePayload: Omit<ShoppingLinePayload, 'line'> & { line: ResolversParentTypes['ShoppingLine'] };
   ShortMorningInput: ShortMorningInput;
   SourcedFigure: SourcedFigure;
   SpareDish: SpareDishRow;
@@ -5265,6 +5422,8 @@ export type ResolversParentTypes = {
   TaskDifference: TaskDifferenceRow;
   TaskHeld: Omit<TaskHeld, 'holder'> & { holder?: Maybe<ResolversParentTypes['Person']> };
   TaskPayload: Omit<TaskPayload, 'task'> & { task: ResolversParentTypes['Task'] };
+  TickShoppingLineInput: TickShoppingLineInput;
+  TickShoppingLineResult: ResolversUnionTypes<ResolversParentTypes>['TickShoppingLineResult'];
   TripDaysInput: TripDaysInput;
   UnpinItemInput: UnpinItemInput;
   UnpinItemResult: ResolversUnionTypes<ResolversParentTypes>['UnpinItemResult'];
@@ -5597,8 +5756,35 @@ export type CautionResolvers<ContextType = GraphqlContext, ParentType extends Re
   whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
 };
 
+export type ChangeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Change'] = ResolversParentTypes['Change']> = {
+  at?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  box?: Resolver<Maybe<ResolversTypes['Box']>, ParentType, ContextType>;
+  by?: Resolver<Maybe<ResolversTypes['Person']>, ParentType, ContextType>;
+  child?: Resolver<Maybe<ResolversTypes['Child']>, ParentType, ContextType>;
+  cursor?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  date?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  fields?: Resolver<ReadonlyArray<ResolversTypes['ChangedField']>, ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['ChangeKind'], ParentType, ContextType>;
+  shoppingLine?: Resolver<Maybe<ResolversTypes['ShoppingLine']>, ParentType, ContextType>;
+  subjectId?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  task?: Resolver<Maybe<ResolversTypes['Task']>, ParentType, ContextType>;
+  verb?: Resolver<ResolversTypes['ChangeVerb'], ParentType, ContextType>;
+  week?: Resolver<Maybe<ResolversTypes['Week']>, ParentType, ContextType>;
+};
+
+export type ChangeConnectionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ChangeConnection'] = ResolversParentTypes['ChangeConnection']> = {
+  nodes?: Resolver<ReadonlyArray<ResolversTypes['Change']>, ParentType, ContextType>;
+  pageInfo?: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
 export type ChangeSchoolClassResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ChangeSchoolClassResult'] = ResolversParentTypes['ChangeSchoolClassResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
+};
+
+export type ChangedFieldResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ChangedField'] = ResolversParentTypes['ChangedField']> = {
+  after?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  before?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type ChildResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Child'] = ResolversParentTypes['Child']> = {
@@ -6022,6 +6208,7 @@ export type HoldingPointResolvers<ContextType = GraphqlContext, ParentType exten
 
 export type HouseholdResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Household'] = ResolversParentTypes['Household']> = {
   carers?: Resolver<ReadonlyArray<ResolversTypes['Carer']>, ParentType, ContextType>;
+  changeCursor?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
   currency?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   disruptions?: Resolver<ReadonlyArray<ResolversTypes['Disruption']>, ParentType, ContextType, RequireFields<HouseholdDisruptionsArgs, 'from' | 'to'>>;
@@ -6029,6 +6216,7 @@ export type HouseholdResolvers<ContextType = GraphqlContext, ParentType extends 
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   keepsOut?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   kitchen?: Resolver<ResolversTypes['Kitchen'], ParentType, ContextType>;
+  log?: Resolver<ResolversTypes['ChangeConnection'], ParentType, ContextType, RequireFields<HouseholdLogArgs, 'first'>>;
   myRole?: Resolver<ResolversTypes['Role'], ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   ownDishes?: Resolver<ReadonlyArray<ResolversTypes['Dish']>, ParentType, ContextType>;
@@ -6297,6 +6485,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   setTerm?: Resolver<ResolversTypes['SetTermResult'], ParentType, ContextType, RequireFields<MutationSetTermArgs, 'input'>>;
   swapItem?: Resolver<ResolversTypes['SwapItemResult'], ParentType, ContextType, RequireFields<MutationSwapItemArgs, 'input'>>;
   takeTask?: Resolver<ResolversTypes['TakeTaskResult'], ParentType, ContextType, RequireFields<MutationTakeTaskArgs, 'input'>>;
+  tickShoppingLine?: Resolver<ResolversTypes['TickShoppingLineResult'], ParentType, ContextType, RequireFields<MutationTickShoppingLineArgs, 'input'>>;
   unpinItem?: Resolver<ResolversTypes['UnpinItemResult'], ParentType, ContextType, RequireFields<MutationUnpinItemArgs, 'input'>>;
   withdrawDisruption?: Resolver<ResolversTypes['WithdrawDisruptionResult'], ParentType, ContextType, RequireFields<MutationWithdrawDisruptionArgs, 'input'>>;
   withdrawRuleSet?: Resolver<ResolversTypes['WithdrawRuleSetResult'], ParentType, ContextType, RequireFields<MutationWithdrawRuleSetArgs, 'input'>>;
@@ -6919,6 +7108,12 @@ export type ShoppingLineResolvers<ContextType = GraphqlContext, ParentType exten
   section?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   spareGrams?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   spareUses?: Resolver<ReadonlyArray<ResolversTypes['SpareUse']>, ParentType, ContextType>;
+  ticked?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type ShoppingLinePayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ShoppingLinePayload'] = ResolversParentTypes['ShoppingLinePayload']> = {
+  line?: Resolver<ResolversTypes['ShoppingLine'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -6956,6 +7151,7 @@ export type StockResolvers<ContextType = GraphqlContext, ParentType extends Reso
 
 export type SubscriptionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Subscription'] = ResolversParentTypes['Subscription']> = {
   boxesBlocked?: SubscriptionResolver<Maybe<ResolversTypes['BoxVerdict']>, "boxesBlocked", ParentType, ContextType, RequireFields<SubscriptionBoxesBlockedArgs, 'householdId'>>;
+  changes?: SubscriptionResolver<ResolversTypes['Change'], "changes", ParentType, ContextType, RequireFields<SubscriptionChangesArgs, 'householdId'>>;
   planProgress?: SubscriptionResolver<ResolversTypes['PlanProgress'], "planProgress", ParentType, ContextType, RequireFields<SubscriptionPlanProgressArgs, 'householdId'>>;
   weekChanged?: SubscriptionResolver<ResolversTypes['Week'], "weekChanged", ParentType, ContextType, RequireFields<SubscriptionWeekChangedArgs, 'householdId'>>;
 };
@@ -7014,6 +7210,10 @@ export type TaskHeldResolvers<ContextType = GraphqlContext, ParentType extends R
 export type TaskPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['TaskPayload'] = ResolversParentTypes['TaskPayload']> = {
   task?: Resolver<ResolversTypes['Task'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type TickShoppingLineResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['TickShoppingLineResult'] = ResolversParentTypes['TickShoppingLineResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'ShoppingLinePayload', ParentType, ContextType>;
 };
 
 export type UnpinItemResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UnpinItemResult'] = ResolversParentTypes['UnpinItemResult']> = {
@@ -7174,7 +7374,10 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Carer?: CarerResolvers<ContextType>;
   CarerTasks?: CarerTasksResolvers<ContextType>;
   Caution?: CautionResolvers<ContextType>;
+  Change?: ChangeResolvers<ContextType>;
+  ChangeConnection?: ChangeConnectionResolvers<ContextType>;
   ChangeSchoolClassResult?: ChangeSchoolClassResultResolvers<ContextType>;
+  ChangedField?: ChangedFieldResolvers<ContextType>;
   Child?: ChildResolvers<ContextType>;
   ChildNotFound?: ChildNotFoundResolvers<ContextType>;
   ChokingHazard?: ChokingHazardResolvers<ContextType>;
@@ -7353,6 +7556,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   SharingGain?: SharingGainResolvers<ContextType>;
   ShoppingDifference?: ShoppingDifferenceResolvers<ContextType>;
   ShoppingLine?: ShoppingLineResolvers<ContextType>;
+  ShoppingLinePayload?: ShoppingLinePayloadResolvers<ContextType>;
   SourcedFigure?: SourcedFigureResolvers<ContextType>;
   SpareDish?: SpareDishResolvers<ContextType>;
   SpareUse?: SpareUseResolvers<ContextType>;
@@ -7366,6 +7570,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   TaskDifference?: TaskDifferenceResolvers<ContextType>;
   TaskHeld?: TaskHeldResolvers<ContextType>;
   TaskPayload?: TaskPayloadResolvers<ContextType>;
+  TickShoppingLineResult?: TickShoppingLineResultResolvers<ContextType>;
   UnpinItemResult?: UnpinItemResultResolvers<ContextType>;
   UpperLevel?: UpperLevelResolvers<ContextType>;
   UserError?: UserErrorResolvers<ContextType>;

@@ -1,6 +1,7 @@
 /** One listener per process, fanned out to the subscriptions that may hear it. */
 import { EventEmitter, on } from "node:events";
 import type { Database, Notice } from "../database/database.js";
+import { createChangeTails, type ChangeTails } from "./change-tails.js";
 
 /** The subscription that tells of each kind of notice. */
 const toldBy = {
@@ -8,16 +9,18 @@ const toldBy = {
   PLAN_PROGRESS: "planProgress",
   PLAN_FAILED: "planProgress",
   BOX_CHECKED: "boxesBlocked",
-} as const satisfies Record<Notice["kind"], string>;
-export type Topic = (typeof toldBy)[Notice["kind"]];
+} as const satisfies Record<Exclude<Notice["kind"], "CHANGED">, string>;
+export type Topic = (typeof toldBy)[keyof typeof toldBy];
 export type NoticeOn<T extends Topic> = Extract<
   Notice,
-  { kind: { [K in Notice["kind"]]: (typeof toldBy)[K] extends T ? K : never }[Notice["kind"]] }
+  { kind: { [K in keyof typeof toldBy]: (typeof toldBy)[K] extends T ? K : never }[keyof typeof toldBy] }
 >;
 
 export interface Notices {
   /** Notices on one topic about one household. Ends at once when the consumer returns, also while it waits. */
   about<T extends Topic>(topic: T, householdId: string): AsyncIterableIterator<NoticeOn<T>>;
+  /** A household's log from an entry on, as it grows. */
+  readonly changes: Pick<ChangeTails, "follow">;
   stop(): Promise<void>;
 }
 
@@ -25,10 +28,16 @@ export async function listenForNotices(db: Database): Promise<Notices> {
   const emitter = new EventEmitter();
   // Every subscription listens on its own event; the default limit of ten is for leaks.
   emitter.setMaxListeners(0);
-  const stopListening = await db.listen((notice) =>
-    emitter.emit(`${toldBy[notice.kind]}/${notice.householdId}`, notice),
+  const changes = createChangeTails(db);
+  const stopListening = await db.listen(
+    (notice) =>
+      notice.kind === "CHANGED"
+        ? changes.grown(notice.householdId)
+        : emitter.emit(`${toldBy[notice.kind]}/${notice.householdId}`, notice),
+    changes.lookAgain,
   );
   return {
+    changes,
     about<T extends Topic>(topic: T, householdId: string) {
       const source = on(emitter, `${topic}/${householdId}`);
       return mapped(source, ([notice]) => notice as NoticeOn<T>);
@@ -54,3 +63,7 @@ export function mapped<T, U>(source: AsyncIterator<T>, change: (value: T) => U):
     },
   };
 }
+
+/** Ends at once. */
+export const nothingToHear = (): AsyncIterableIterator<never> =>
+  mapped<never, never>({ next: () => Promise.resolve({ done: true, value: undefined }) }, (never) => never);

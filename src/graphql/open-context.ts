@@ -20,22 +20,28 @@ export function createContextOpener(app: App, notices: Notices) {
   return async ({ subject, requestId, gone }: { subject: string | null; requestId: string; gone?: AbortSignal }) => {
     const personId = subject === null ? null : await personOf(subject);
     let session: ReadSession | null = null;
+    const closing: Promise<void>[] = [];
     const open = () => {
       if (personId === null) throw new Error("a read without a signed-in person");
       return (session ??= app.db.openRead(personId));
+    };
+    // A session sees one moment; after a write the next read wants a later one.
+    const leave = () => {
+      if (session) closing.push(session.close());
+      session = null;
     };
     const context: GraphqlContext = {
       app,
       notices,
       requestId,
       personId,
-      reads: createReads(app, open),
+      reads: createReads(app, open, leave),
       searches: createSearches(gone ?? new AbortController().signal),
     };
     return {
       context,
       close: async () => {
-        await session?.close();
+        await Promise.all([...closing, session?.close()]);
       },
     };
   };

@@ -5,6 +5,7 @@ import {
   administratorTypes,
   appointmentsOfMe,
 } from "./administrator.resolvers.js";
+import { changeMutations, changeSubscriptions, changeTypes, logOfHousehold, tickOfLine } from "./change.resolvers.js";
 import { complianceOfBox, complianceOfPlan, complianceQueries, complianceTypes } from "./compliance.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import {
@@ -65,6 +66,7 @@ const {
   BoxItem: plainItem,
   WeekPlan: plainPlan,
   Task: plainTask,
+  ShoppingLine: plainLine,
   ...week
 } = weekResolvers;
 
@@ -75,7 +77,7 @@ export const resolvers: Resolvers = {
   ...food,
   Food: { ...plainFood, ...foodOnLabels },
   ...household,
-  Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold, ...noticesOfHousehold },
+  Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold, ...noticesOfHousehold, ...logOfHousehold },
   Child: { ...plainChild, ...ownRulesOfChild },
   ...node,
   ...ownTypes,
@@ -94,6 +96,8 @@ export const resolvers: Resolvers = {
   ...whyTypes,
   ...timetableTypes,
   Task: { ...plainTask, ...latestOfTask },
+  ShoppingLine: { ...plainLine, ...tickOfLine },
+  ...changeTypes,
   ...disruptionTypes,
   Box: { ...plainBox, ...boxOnBlocks, ...complianceOfBox },
   BoxItem: { ...plainItem, ...whyOfItems, ...askersOfItem },
@@ -117,6 +121,7 @@ export const resolvers: Resolvers = {
   Mutation: {
     ...administratorMutations,
     ...calendarMutations,
+    ...changeMutations,
     ...disruptionMutations,
     ...familyRuleMutations,
     ...ownMutations,
@@ -125,5 +130,5 @@ export const resolvers: Resolvers = {
     ...ruleSetMutations,
     ...weekMutations,
   },
-  Subscription: { ...weekSubscriptions, ...recheckSubscriptions },
+  Subscription: { ...weekSubscriptions, ...recheckSubscriptions, ...changeSubscriptions },
 };

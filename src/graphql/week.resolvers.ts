@@ -35,7 +35,7 @@ import { baseOf, dishOf, foodOf, indexSeenBy } from "./food.resolvers.js";
 import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
 import { childOf, childrenOf } from "./household.resolvers.js";
-import { mapped, type NoticeOn, type Topic } from "./notices.js";
+import { mapped, nothingToHear, type NoticeOn, type Topic } from "./notices.js";
 import { whoSaysSo } from "./who-says-so.js";
 
 const holdingModelOf = (app: App) => app.reference.holding.model;
@@ -479,5 +479,5 @@ export async function noticesAbout<T extends Topic>(
     await context.reads.session().close();
     return context.notices.about(topic, local);
   }
-  return mapped<never, never>({ next: () => Promise.resolve({ done: true, value: undefined }) }, (never) => never);
+  return nothingToHear();
 }

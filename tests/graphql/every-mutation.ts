@@ -85,6 +85,13 @@ export const weekMutations: readonly Mutation[] = [
     other: { seenRevision: 0 },
   },
   {
+    field: "tickShoppingLine",
+    needs: "HELPER",
+    ...nothingThere("lineId"),
+    input: async (home, week) => ({ lineId: await lineToBuy(home), ticked: true, ...ofWeek(week) }),
+    other: { ticked: false },
+  },
+  {
     field: "mendWeek",
     needs: "COOK",
     ...nothingThere("weekId"),
@@ -129,6 +136,14 @@ export const weekMutations: readonly Mutation[] = [
     other: { seenRevision: 999 },
   },
 ];
+
+async function lineToBuy(home: Household): Promise<string> {
+  const found = await home.ask<{ week: { plan: { shopping: { id: string }[] } } }>(
+    `query Lines($id: ID!) { node(id: $id) { ... on Household { week(date: "${DAY}") { plan { shopping { id } } } } } }`,
+    home.id,
+  );
+  return found.week.plan.shopping[0]!.id;
+}
 
 /** A report to take back, of a week that nobody has planned: nothing else of the home changes. */
 async function withdrawal(home: Household): Promise<Record<string, unknown>> {

@@ -105,6 +105,8 @@ export interface Heard {
   readonly events: readonly Record<string, unknown>[];
   /** Resolves when the subscription ended by itself; rejects when it was refused. */
   readonly ended: Promise<void>;
+  /** Closes the socket. */
+  leave(): Promise<void>;
 }
 
 export interface ServedApp {
@@ -271,7 +273,7 @@ export function useServedApp(options: { pool?: boolean; steps?: number; env?: No
         ),
       );
       await new Promise((resolve) => setTimeout(resolve, 150));
-      return { events, ended };
+      return { events, ended, leave: async () => client.dispose() };
     },
     async everyRow() {
       const { owner } = inProcess.database;
