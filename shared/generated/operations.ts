@@ -140,6 +140,50 @@ export type CalendarKind =
   | 'TERM'
   | 'TRIP';
 
+/** What an entry of a household's log is about. */
+export type ChangeKind =
+  | 'ALLERGY'
+  /** A child's size; never what it is. */
+  | 'BODY'
+  /** One box: packed, eaten, blocked, or passing again. */
+  | 'BOX'
+  /** What the child's other home packs is not what it was: read the boxes anew. */
+  | 'BOXES'
+  | 'BOX_KIT'
+  | 'CARER'
+  | 'CHILD'
+  | 'DISRUPTION'
+  | 'ENROLMENT'
+  | 'EXEMPTION'
+  | 'FREEZER'
+  /** A household became or ceased to be a home of the child. */
+  | 'HOME'
+  | 'HOT_DAYS'
+  /** Name, time zone, allergens kept out, equipment. */
+  | 'KITCHEN'
+  | 'LABELS'
+  | 'LEAVE_TIMES'
+  | 'LEFTOVERS'
+  | 'OWN_DISH'
+  | 'OWN_FOOD'
+  | 'PIN'
+  /** The week has another plan, or it was agreed: read it anew. */
+  | 'PLAN'
+  | 'PREP_TIMES'
+  /** A house rule rests for a day. */
+  | 'RELAXATION'
+  /** A child's own rules. */
+  | 'RULES'
+  /** Days or facilities of a child's school. */
+  | 'SCHOOL'
+  | 'SCHOOL_MEALS'
+  /** What a child's school asks of boxes. */
+  | 'SCHOOL_RULES'
+  /** A line of the shopping list. */
+  | 'SHOPPING'
+  | 'STOCK'
+  | 'TASK';
+
 export type ChangeSchoolClassInput = {
   /** In place of all it had, in the order of the day, none within another. */
   readonly breaks?: ReadonlyArray<ClassBreakInput> | null | undefined;
@@ -149,6 +193,13 @@ export type ChangeSchoolClassInput = {
   /** The school's revision. */
   readonly seenRevision: number;
 };
+
+/** What happened to it. */
+export type ChangeVerb =
+  | 'ADDED'
+  | 'CHANGED'
+  /** It is gone: take it out of what you show. */
+  | 'REMOVED';
 
 export type ChildDaysInput = {
   readonly childId: string;
@@ -956,6 +1007,14 @@ export type TakeTaskInput = {
   readonly taskId: string;
 };
 
+export type TickShoppingLineInput = {
+  readonly idempotencyKey: string;
+  readonly lineId: string;
+  /** Ticks do not overtake each other: it may be an older one, but not one that has not been. */
+  readonly seenRevision: number;
+  readonly ticked: boolean;
+};
+
 export type TripDaysInput = {
   readonly childId: string;
   readonly date: string;
@@ -1409,6 +1468,39 @@ export type DisruptionsQueryVariables = Exact<{
 
 export type DisruptionsQuery = { readonly household: { readonly id: string, readonly disruptions: ReadonlyArray<{ readonly id: string, readonly kind: DisruptionKind, readonly date: string, readonly until: string, readonly text: string, readonly child: { readonly id: string, readonly name: string } | null }> } | null };
 
+export type EntryFragment = { readonly cursor: string, readonly at: string, readonly kind: ChangeKind, readonly verb: ChangeVerb, readonly subjectId: string, readonly date: string | null, readonly by: { readonly id: string, readonly displayName: string } | null, readonly child: { readonly id: string, readonly name: string } | null, readonly fields: ReadonlyArray<{ readonly name: string, readonly before: string | null, readonly after: string | null }> };
+
+export type ChangesSubscriptionVariables = Exact<{
+  householdId: string;
+  after?: string | null | undefined;
+}>;
+
+
+export type ChangesSubscription = { readonly changes: { readonly cursor: string, readonly at: string, readonly kind: ChangeKind, readonly verb: ChangeVerb, readonly subjectId: string, readonly date: string | null, readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } | null, readonly box: { readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> } | null, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState } } | null, readonly shoppingLine: { readonly id: string, readonly ticked: boolean, readonly food: { readonly key: string, readonly name: string } } | null, readonly by: { readonly id: string, readonly displayName: string } | null, readonly child: { readonly id: string, readonly name: string } | null, readonly fields: ReadonlyArray<{ readonly name: string, readonly before: string | null, readonly after: string | null }> } };
+
+export type LogQueryVariables = Exact<{
+  householdId: string;
+  first: number;
+  after?: string | null | undefined;
+}>;
+
+
+export type LogQuery = { readonly household: { readonly id: string, readonly changeCursor: string, readonly log: { readonly nodes: ReadonlyArray<{ readonly cursor: string, readonly at: string, readonly kind: ChangeKind, readonly verb: ChangeVerb, readonly subjectId: string, readonly date: string | null, readonly by: { readonly id: string, readonly displayName: string } | null, readonly child: { readonly id: string, readonly name: string } | null, readonly fields: ReadonlyArray<{ readonly name: string, readonly before: string | null, readonly after: string | null }> }>, readonly pageInfo: { readonly endCursor: string | null, readonly hasNextPage: boolean } } } | null };
+
+export type TickShoppingLineMutationVariables = Exact<{
+  input: TickShoppingLineInput;
+}>;
+
+
+export type TickShoppingLineMutation = { readonly tickShoppingLine:
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'NothingThere', readonly message: string }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+    | { readonly __typename: 'ShoppingLinePayload', readonly line: { readonly id: string, readonly ticked: boolean, readonly packs: number, readonly food: { readonly key: string, readonly name: string } } }
+   };
+
 type Refusal_BoxBlocked_Fragment = { readonly __typename: 'BoxBlocked', readonly message: string };
 
 type Refusal_BoxClosed_Fragment = { readonly __typename: 'BoxClosed', readonly message: string };
@@ -1525,7 +1617,7 @@ export type CountsFragment = { readonly from: string, readonly until: string, re
 
 export type SchoolAsKeptFragment = { readonly id: string, readonly name: string, readonly timeZone: string, readonly jurisdiction: string | null, readonly revision: number, readonly classes: ReadonlyArray<{ readonly id: string, readonly name: string, readonly facility: Facility, readonly breaks: ReadonlyArray<{ readonly key: string, readonly name: string, readonly startsAt: string, readonly minutes: number, readonly slots: ReadonlyArray<Slot>, readonly energyShare: number }> }>, readonly terms: ReadonlyArray<{ readonly name: string, readonly firstDay: string, readonly lastDay: string }>, readonly days: ReadonlyArray<{ readonly date: string, readonly kind: SchoolDayKind, readonly title: string, readonly endsAt: string | null }> };
 
-export type EntryFragment = { readonly kind: CalendarKind, readonly title: string, readonly firstDay: string, readonly lastDay: string, readonly endsAt: string | null, readonly schoolClass: { readonly id: string, readonly name: string } | null };
+export type CalendarLineFragment = { readonly kind: CalendarKind, readonly title: string, readonly firstDay: string, readonly lastDay: string, readonly endsAt: string | null, readonly schoolClass: { readonly id: string, readonly name: string } | null };
 
 export type AuditPageFragment = { readonly nodes: ReadonlyArray<{ readonly at: string, readonly action: AuditAction, readonly jurisdiction: string | null, readonly details: string, readonly person: { readonly displayName: string } | null, readonly about: { readonly displayName: string } | null, readonly school: { readonly id: string, readonly name: string } | null }>, readonly pageInfo: { readonly endCursor: string | null, readonly hasNextPage: boolean } };
 
@@ -1919,7 +2011,7 @@ export type MyHomesQueryVariables = Exact<{
 }>;
 
 
-export type MyHomesQuery = { readonly me: { readonly person: { readonly id: string, readonly displayName: string }, readonly households: ReadonlyArray<{ readonly id: string, readonly name: string, readonly revision: number, readonly myRole: Role, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } | null }> } };
+export type MyHomesQuery = { readonly me: { readonly person: { readonly id: string, readonly displayName: string }, readonly households: ReadonlyArray<{ readonly id: string, readonly name: string, readonly revision: number, readonly changeCursor: string, readonly myRole: Role, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } | null }> } };
 
 export type WeekOfQueryVariables = Exact<{
   householdId: string;
@@ -1944,7 +2036,7 @@ export type ShoppingQueryVariables = Exact<{
 }>;
 
 
-export type ShoppingQuery = { readonly week: { readonly id: string, readonly plan: { readonly estimatedCost: { readonly minor: number, readonly currency: string }, readonly shopping: ReadonlyArray<{ readonly id: string, readonly section: string, readonly neededGrams: number, readonly fromStockGrams: number, readonly packs: number, readonly packGrams: number, readonly costMinor: number, readonly readLabel: boolean, readonly food: { readonly key: string, readonly name: string }, readonly spareUses: ReadonlyArray<{ readonly text: string }> }> } } | null };
+export type ShoppingQuery = { readonly week: { readonly id: string, readonly plan: { readonly estimatedCost: { readonly minor: number, readonly currency: string }, readonly shopping: ReadonlyArray<{ readonly id: string, readonly section: string, readonly neededGrams: number, readonly fromStockGrams: number, readonly packs: number, readonly packGrams: number, readonly costMinor: number, readonly readLabel: boolean, readonly ticked: boolean, readonly food: { readonly key: string, readonly name: string }, readonly spareUses: ReadonlyArray<{ readonly text: string }> }> } } | null };
 
 export type TimetableQueryVariables = Exact<{
   householdId: string;
@@ -2240,8 +2332,8 @@ export const BoxesBlocked: Document<BoxesBlockedSubscription, BoxesBlockedSubscr
 export const CalendarChange: Document<CalendarChangeQuery, CalendarChangeQueryVariables> = {
   name: "CalendarChange",
   kind: "query",
-  id: "sha256:c0552f31c8db54b6ee8dc8bce2fb73d128daf1c4c18bf114c4baa951cbb39d73",
-  text: "query CalendarChange($schoolId:ID!$calendar:String!){calendarChange(schoolId:$schoolId calendar:$calendar){__typename ...Refusal ...RefusedDocument ...on CalendarChange{seenRevision added{...Entry}changed{before{...Entry}after{...Entry}}removed{...Entry}unchanged setByHand{...Entry}warnings{...Issue}}}}fragment Entry on CalendarEntry{kind title firstDay lastDay endsAt schoolClass{id name}}fragment Issue on DocumentIssue{path line problem expected nearest}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment RefusedDocument on DocumentRefused{issues{...Issue}warnings{...Issue}}",
+  id: "sha256:f9fb1e315be60b0b287c5c11a2227e4860c3cb0f3eaf79e4c20d456e0b4334b2",
+  text: "query CalendarChange($schoolId:ID!$calendar:String!){calendarChange(schoolId:$schoolId calendar:$calendar){__typename ...Refusal ...RefusedDocument ...on CalendarChange{seenRevision added{...CalendarLine}changed{before{...CalendarLine}after{...CalendarLine}}removed{...CalendarLine}unchanged setByHand{...CalendarLine}warnings{...Issue}}}}fragment CalendarLine on CalendarEntry{kind title firstDay lastDay endsAt schoolClass{id name}}fragment Issue on DocumentIssue{path line problem expected nearest}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment RefusedDocument on DocumentRefused{issues{...Issue}warnings{...Issue}}",
   variables: () => z.strictObject({ schoolId: scalars.ID, calendar: scalars.String }),
 };
 
@@ -2251,6 +2343,14 @@ export const ChangeSchoolClass: Document<ChangeSchoolClassMutation, ChangeSchool
   id: "sha256:40cb26e5350586049ed3faac370ab461af06a6dc409e2f4932b559406dfc8a59",
   text: "mutation ChangeSchoolClass($input:ChangeSchoolClassInput!){changeSchoolClass(input:$input){__typename ...Refusal ...on SchoolPayload{school{...SchoolAsKept}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment SchoolAsKept on School{id name timeZone jurisdiction revision classes{id name facility breaks{key name startsAt minutes slots energyShare}}terms{name firstDay lastDay}days{date kind title endsAt}}",
   variables: () => z.strictObject({ input: inputSchemas.ChangeSchoolClassInput }),
+};
+
+export const Changes: Document<ChangesSubscription, ChangesSubscriptionVariables> = {
+  name: "Changes",
+  kind: "subscription",
+  id: "sha256:b60039c0ded6b05e311b0d9d288b466e143096f5db163b86cc8b4518f4d54c7e",
+  text: "subscription Changes($householdId:ID!$after:String){changes(householdId:$householdId after:$after){...Entry task{...TaskOfWeek}box{...BoxAsPlanned}week{id weekStart revision plan{id number state}}shoppingLine{id ticked food{key name}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Entry on Change{cursor at by{id displayName}kind verb subjectId child{id name}date fields{name before after}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}",
+  variables: () => z.strictObject({ householdId: scalars.ID, after: scalars.String.nullish() }),
 };
 
 export const CheckRuleSet: Document<CheckRuleSetQuery, CheckRuleSetQueryVariables> = {
@@ -2413,6 +2513,14 @@ export const LoadRuleSet: Document<LoadRuleSetMutation, LoadRuleSetMutationVaria
   variables: () => z.strictObject({ input: inputSchemas.LoadRuleSetInput }),
 };
 
+export const Log: Document<LogQuery, LogQueryVariables> = {
+  name: "Log",
+  kind: "query",
+  id: "sha256:a7842f9ac883de9956533baf761f2985d0f55cb07aa308ee1114e6475e4a2eb5",
+  text: "query Log($householdId:ID!$first:Int!$after:String){household(id:$householdId){id changeCursor log(first:$first after:$after){nodes{...Entry}pageInfo{endCursor hasNextPage}}}}fragment Entry on Change{cursor at by{id displayName}kind verb subjectId child{id name}date fields{name before after}}",
+  variables: () => z.strictObject({ householdId: scalars.ID, first: scalars.Int, after: scalars.String.nullish() }),
+};
+
 export const MarkPacked: Document<MarkPackedMutation, MarkPackedMutationVariables> = {
   name: "MarkPacked",
   kind: "mutation",
@@ -2440,8 +2548,8 @@ export const MendingOffer: Document<MendingOfferQuery, MendingOfferQueryVariable
 export const MyHomes: Document<MyHomesQuery, MyHomesQueryVariables> = {
   name: "MyHomes",
   kind: "query",
-  id: "sha256:155db93dc9e4dcabcb2c55550c875ade5dd50da5bb38352e185fcc7595334d60",
-  text: "query MyHomes($day:LocalDate!){me{person{id displayName}households{id name revision myRole children{id name}week(date:$day){...WholeWeek}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
+  id: "sha256:9300123bc153e6ba48e1a3c4542c179d5173fcc07e22af7f140383a4c8af26fd",
+  text: "query MyHomes($day:LocalDate!){me{person{id displayName}households{id name revision changeCursor myRole children{id name}week(date:$day){...WholeWeek}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ day: scalars.LocalDate }),
 };
 
@@ -2728,8 +2836,8 @@ export const SetTerm: Document<SetTermMutation, SetTermMutationVariables> = {
 export const Shopping: Document<ShoppingQuery, ShoppingQueryVariables> = {
   name: "Shopping",
   kind: "query",
-  id: "sha256:15374f2b71d66b61724f5d140c2a99e20a55c95a605cec0634c152ebb6759e1e",
-  text: "query Shopping($householdId:ID!$week:LocalDate!){week(householdId:$householdId date:$week){id plan{estimatedCost{minor currency}shopping{id food{key name}section neededGrams fromStockGrams packs packGrams costMinor readLabel spareUses{text}}}}}",
+  id: "sha256:d01fe330519ed33acd32370e54c3181f78f0d40601b70d772bed1612f31c1dc7",
+  text: "query Shopping($householdId:ID!$week:LocalDate!){week(householdId:$householdId date:$week){id plan{estimatedCost{minor currency}shopping{id food{key name}section neededGrams fromStockGrams packs packGrams costMinor readLabel ticked spareUses{text}}}}}",
   variables: () => z.strictObject({ householdId: scalars.ID, week: scalars.LocalDate }),
 };
 
@@ -2747,6 +2855,14 @@ export const TakeTask: Document<TakeTaskMutation, TakeTaskMutationVariables> = {
   id: "sha256:cb8f4ed1ba2e0d51cf856188c2534eabb8848f7107a983d32414f41c7ab306ee",
   text: "mutation TakeTask($input:TakeTaskInput!){takeTask(input:$input){__typename ...Refusal ...on TaskHeld{holder{id displayName}state}...on TaskPayload{task{...TaskOfWeek}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}",
   variables: () => z.strictObject({ input: inputSchemas.TakeTaskInput }),
+};
+
+export const TickShoppingLine: Document<TickShoppingLineMutation, TickShoppingLineMutationVariables> = {
+  name: "TickShoppingLine",
+  kind: "mutation",
+  id: "sha256:55d576f3c91ff703349d471e7f7f954ac600a8c8942e4c8a153186c00fa557fe",
+  text: "mutation TickShoppingLine($input:TickShoppingLineInput!){tickShoppingLine(input:$input){__typename ...Refusal ...on ShoppingLinePayload{line{id ticked food{key name}packs}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.TickShoppingLineInput }),
 };
 
 export const Timetable: Document<TimetableQuery, TimetableQueryVariables> = {

@@ -4,7 +4,16 @@ import type { AddressInfo } from "node:net";
 import { WebSocket } from "ws";
 import { ClientError } from "../../shared/client-error.js";
 import { createClient, type Client, type ClientOptions } from "../../shared/client.js";
-import { FinishTask, MyHomes, SetStock, TakeTask, WeekChanges, WeekOf } from "../../shared/generated/operations.js";
+import {
+  Changes,
+  FinishTask,
+  Log,
+  MyHomes,
+  SetStock,
+  TakeTask,
+  WeekChanges,
+  WeekOf,
+} from "../../shared/generated/operations.js";
 import { retryAfter, usualPatience, waitBefore } from "../../shared/patience.js";
 import { startWire, type Wire } from "../support/cutting-proxy.js";
 import { useServedApp, type Household } from "../support/served-app.js";
@@ -184,6 +193,37 @@ it("hears of a week across a wire that was cut, and is told that it may have mis
   await heardAfter(revisions.length + 1);
   following.stop();
   await following.ended;
+});
+
+it("hears of every entry of the log once and in order, however often the wire is cut", async () => {
+  const direct = clientOf(home.coordinator, free.url);
+  const log = async () => (await direct.ask(Log, { householdId: home.id, first: 50 })).household!;
+  const { changeCursor: begin } = await log();
+  const heard: string[] = [];
+  const following = clientOf(home.carers.HELPER!).follow(
+    Changes,
+    { householdId: home.id, after: begin },
+    {
+      onEvent: ({ changes }) => heard.push(changes.cursor),
+      cursorOf: ({ changes }) => changes.cursor,
+      withCursor: (variables, after) => ({ ...variables, after }),
+    },
+  );
+  for (let grams = 1; grams <= 12; grams++) {
+    const input = {
+      householdId: home.id,
+      seenRevision: await home.revision(),
+      entries: [{ food: "apple-raw", grams }],
+    };
+    expect((await direct.send(SetStock, input)).__typename).toBe("KitchenPayload");
+    if (grams % 3 === 0) wire.cut();
+    if (grams % 4 === 0) await until(() => heard.length > 0);
+  }
+  const { changeCursor: end, log: page } = await log();
+  await until(() => following.cursor() === end);
+  const cursors = page.nodes.map(({ cursor }) => cursor);
+  expect(heard).toEqual(cursors.slice(0, cursors.indexOf(begin)).reverse());
+  expect(heard.length).toBeGreaterThanOrEqual(12);
 });
 
 /** A server that answers as it is told, one after the other. */
