@@ -4,6 +4,7 @@ import { readDemoFiles } from "./database/seed.js";
 import { createContextOpener } from "./graphql/open-context.js";
 import { listenForNotices } from "./graphql/notices.js";
 import { buildSchema } from "./graphql/schema.js";
+import { familyFiles } from "./family-files.js";
 import { createDevIssuer } from "./http/dev-issuer.js";
 import { createHttpServer } from "./http/server.js";
 import { createVerifier, remoteKeys } from "./http/tokens.js";
@@ -52,6 +53,7 @@ async function serve(): Promise<void> {
       };
     },
     explorerQuery: EXPLORER_QUERY,
+    below: familyFiles(app),
   });
   const { url } = await server.start();
   log.info({ url, explorer: config.explorer ? `${url}/explorer` : null }, "serving");

@@ -21,6 +21,7 @@ export const leastRole = {
   reportAbsence: "HELPER",
   reportDisruption: "HELPER",
   workOnTasks: "HELPER",
+  haveFeed: "HELPER",
 } as const satisfies Record<string, RoleCode>;
 
 export type Verb = keyof typeof leastRole;

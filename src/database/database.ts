@@ -4,6 +4,7 @@ import { createHash } from "node:crypto";
 import { PrismaPg } from "@prisma/adapter-pg";
 import postgres from "postgres";
 import { PrismaClient, type Prisma } from "./generated/client.js";
+import { readFeedOwner, type FeedOwner } from "./feed-owner.js";
 import { readHomesToRecheck, type HomeToRecheck, type RecheckScope } from "./homes-to-recheck.js";
 import { readReference, type Reference } from "./reference.js";
 
@@ -21,6 +22,8 @@ export interface Database {
   signIn(subject: string, name: string): Promise<string>;
   /** Somebody who has signed in before; null for anybody else. */
   knownPerson(subject: string): Promise<string | null>;
+  /** Whose calendar feed has an address with this SHA-256 (hex); null for nobody's. Nobody's own read. */
+  feedOwner(digest: string): Promise<FeedOwner | null>;
   /** Foods, bases, dishes and small tables. Throws when they were never loaded. */
   readReference(): Promise<Reference>;
   /** The homes whose boxes a change may reach, each with the member in whose name they are looked at. Nobody's own read. */
@@ -147,6 +150,8 @@ export function connectDatabase(url: string, options: { writers?: number; reader
       const [row] = await sql<{ id: string | null }[]>`select app_known_person(${subject}) as id`;
       return row!.id;
     },
+
+    feedOwner: (digest) => readFeedOwner(sql, digest),
 
     readReference: () => readReference(sql),
 

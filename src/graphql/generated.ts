@@ -17,6 +17,7 @@ import type { RuleOrigin as RuleOriginRow } from '../app/rule-origins.js';
 import type { Compliance as ComplianceRow } from '../app/compliance.js';
 import type { MendingOffer as MendingOfferRow } from '../app/mend-week.js';
 import type { MissingFact as MissingFactRow } from '../domain/catalogue/what-is-missing.js';
+import type { FeedAddressRow as FeedAddressRow } from '../database/feed.js';
 import type { DisruptionOffer as DisruptionOfferRow, DisruptionRef as DisruptionPayloadRow } from '../app/report-disruption.js';
 import type { BatchChange as BatchDifferenceRow, ShoppingChange as ShoppingDifferenceRow } from '../domain/week-difference.js';
 import type { GraphqlContext } from './context.js';
@@ -730,6 +731,20 @@ export type ClimateRegion =
   | 'SOUTH_TEMPERATE'
   | 'TROPICAL';
 
+export type CloseFeedInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+export type CloseFeedPayload = {
+  readonly __typename?: 'CloseFeedPayload';
+  /** False: there was none. */
+  readonly wasOpen: Scalars['Boolean']['output'];
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type CloseFeedResult = CloseFeedPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted;
+
 export type CompartmentInput = {
   readonly leakProof: Scalars['Boolean']['input'];
   /** 50 to 2000. */
@@ -1281,6 +1296,21 @@ export type Facility =
   /** Food can be heated before it is eaten. */
   | 'REHEATING';
 
+/** The sender's own calendar feed (RFC 5545) of the tasks they have taken in one household. */
+export type Feed = {
+  readonly __typename?: 'Feed';
+  /** When its address was made last. */
+  readonly createdAt: Scalars['DateTime']['output'];
+  readonly household: Household;
+};
+
+export type FeedAddressPayload = {
+  readonly __typename?: 'FeedAddressPayload';
+  readonly createdAt: Scalars['DateTime']['output'];
+  /** Path on this server, `/feed/<secret>.ics`: whoever knows it reads the feed. Told once; null when this request was answered before, for nobody keeps it. */
+  readonly path?: Maybe<Scalars['String']['output']>;
+};
+
 export type FieldChange = {
   readonly __typename?: 'FieldChange';
   readonly after?: Maybe<Scalars['String']['output']>;
@@ -1804,6 +1834,8 @@ export type Mutation = {
   readonly appoint: AppointResult;
   /** Give a class another name or other breaks; absent is unchanged. Only for the administrator. */
   readonly changeSchoolClass: ChangeSchoolClassResult;
+  /** Ends the sender's own feed: its address stops working at once. */
+  readonly closeFeed: CloseFeedResult;
   /** Count how boxes of agreed weeks keep a rule set. Numbers only, none below five; asking is noted in the audit list. */
   readonly countRuleSetCompliance: CountRuleSetComplianceResult;
   /** Count what agreed weeks would break if a document were loaded, from the day it begins. Numbers only, none below five; asking is noted in the audit list. */
@@ -1858,6 +1890,8 @@ export type Mutation = {
   readonly removeSchoolDay: RemoveSchoolDayResult;
   /** Take a term off the calendar. Only for the administrator. */
   readonly removeTerm: RemoveTermResult;
+  /** Makes a new secret address of the sender's own feed; the one before stops working at once. */
+  readonly renewFeedAddress: RenewFeedAddressResult;
   /** A child stays home: the day's box falls away and the rest is replanned with the fewest changes. */
   readonly reportAbsence: ReportAbsenceResult;
   /** Report what upsets the week. It is recorded in any case, with the week planned again in the same step: as few boxes change as can, and nothing pinned, packed or cooked moves. When no such week is left, boxes that no longer pass are BLOCKED and infeasible says why. A later week it touches is not planned again: its boxes are checked, and mended by mendWeek. */
@@ -1922,6 +1956,11 @@ export type MutationAppointArgs = {
 
 export type MutationChangeSchoolClassArgs = {
   input: ChangeSchoolClassInput;
+};
+
+
+export type MutationCloseFeedArgs = {
+  input: CloseFeedInput;
 };
 
 
@@ -2057,6 +2096,11 @@ export type MutationRemoveSchoolDayArgs = {
 
 export type MutationRemoveTermArgs = {
   input: RemoveTermInput;
+};
+
+
+export type MutationRenewFeedAddressArgs = {
+  input: RenewFeedAddressInput;
 };
 
 
@@ -2651,6 +2695,8 @@ export type Query = {
   readonly dishes: DishConnection;
   /** What reportDisruption would change in the week, by planning it; nothing is stored. Runs a search, of which one operation may begin four. */
   readonly disruptionOffer: DisruptionOfferResult;
+  /** The sender's own feeds, the oldest address first. */
+  readonly feeds: ReadonlyArray<Feed>;
   /** A food by its key; a household's own when householdId is given. */
   readonly food?: Maybe<Food>;
   /** Null when there is none or it is not yours. */
@@ -2925,6 +2971,14 @@ export type RemoveTermInput = {
 };
 
 export type RemoveTermResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
+
+export type RenewFeedAddressInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type RenewFeedAddressResult = FeedAddressPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted;
 
 export type ReportAbsenceInput = {
   readonly childId: Scalars['ID']['input'];
@@ -4074,6 +4128,13 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
     | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
   ;
+  CloseFeedResult:
+    | ( CloseFeedPayload & { __typename: 'CloseFeedPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
   CountRuleSetComplianceResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -4335,6 +4396,13 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
     | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
+  ;
+  RenewFeedAddressResult:
+    | ( FeedAddressPayload & { __typename: 'FeedAddressPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
   ;
   ReportAbsenceResult:
     | ( BoxClosed & { __typename: 'BoxClosed' } )
@@ -4641,6 +4709,9 @@ export type ResolversTypes = {
   ClassBreak: ResolverTypeWrapper<BreakRow>;
   ClassBreakInput: ClassBreakInput;
   ClimateRegion: ClimateRegion;
+  CloseFeedInput: CloseFeedInput;
+  CloseFeedPayload: ResolverTypeWrapper<CloseFeedPayload>;
+  CloseFeedResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['CloseFeedResult']>;
   CompartmentInput: CompartmentInput;
   Compliance: ResolverTypeWrapper<ComplianceRow>;
   ComplianceTotals: ResolverTypeWrapper<ComplianceTotals>;
@@ -4700,6 +4771,8 @@ export type ResolversTypes = {
   ExemptionRefusal: ExemptionRefusal;
   ExemptionRefused: ResolverTypeWrapper<ExemptionRefused>;
   Facility: Facility;
+  Feed: ResolverTypeWrapper<FeedAddressRow>;
+  FeedAddressPayload: ResolverTypeWrapper<FeedAddressPayload>;
   FieldChange: ResolverTypeWrapper<FieldChange>;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['FinishTaskResult']>;
@@ -4826,6 +4899,8 @@ export type ResolversTypes = {
   RemoveSchoolDayResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveSchoolDayResult']>;
   RemoveTermInput: RemoveTermInput;
   RemoveTermResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveTermResult']>;
+  RenewFeedAddressInput: RenewFeedAddressInput;
+  RenewFeedAddressResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RenewFeedAddressResult']>;
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReportAbsenceResult']>;
   ReportDisruptionInput: ReportDisruptionInput;
@@ -5010,6 +5085,9 @@ export type ResolversParentTypes = {
   ClashMember: ClashMemberRow;
   ClassBreak: BreakRow;
   ClassBreakInput: ClassBreakInput;
+  CloseFeedInput: CloseFeedInput;
+  CloseFeedPayload: CloseFeedPayload;
+  CloseFeedResult: ResolversUnionTypes<ResolversParentTypes>['CloseFeedResult'];
   CompartmentInput: CompartmentInput;
   Compliance: ComplianceRow;
   ComplianceTotals: ComplianceTotals;
@@ -5063,6 +5141,8 @@ export type ResolversParentTypes = {
   ExemptionNote: ExemptionNote;
   ExemptionPayload: Omit<ExemptionPayload, 'child' | 'exemption' | 'household'> & { child: ResolversParentTypes['Child'], exemption?: Maybe<ResolversParentTypes['Exemption']>, household: ResolversParentTypes['Household'] };
   ExemptionRefused: ExemptionRefused;
+  Feed: FeedAddressRow;
+  FeedAddressPayload: FeedAddressPayload;
   FieldChange: FieldChange;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolversUnionTypes<ResolversParentTypes>['FinishTaskResult'];
@@ -5182,6 +5262,8 @@ export type ResolversParentTypes = {
   RemoveSchoolDayResult: ResolversUnionTypes<ResolversParentTypes>['RemoveSchoolDayResult'];
   RemoveTermInput: RemoveTermInput;
   RemoveTermResult: ResolversUnionTypes<ResolversParentTypes>['RemoveTermResult'];
+  RenewFeedAddressInput: RenewFeedAddressInput;
+  RenewFeedAddressResult: ResolversUnionTypes<ResolversParentTypes>['RenewFeedAddressResult'];
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolversUnionTypes<ResolversParentTypes>['ReportAbsenceResult'];
   ReportDisruptionInput: ReportDisruptionInput;
@@ -5662,6 +5744,15 @@ export type ClassBreakResolvers<ContextType = GraphqlContext, ParentType extends
   startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
 };
 
+export type CloseFeedPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CloseFeedPayload'] = ResolversParentTypes['CloseFeedPayload']> = {
+  wasOpen?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type CloseFeedResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CloseFeedResult'] = ResolversParentTypes['CloseFeedResult']> = {
+  __resolveType: TypeResolveFn<'CloseFeedPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
+};
+
 export type ComplianceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Compliance'] = ResolversParentTypes['Compliance']> = {
   dates?: Resolver<ReadonlyArray<ResolversTypes['LocalDate']>, ParentType, ContextType>;
   rules?: Resolver<ReadonlyArray<ResolversTypes['RuleFinding']>, ParentType, ContextType, Partial<ComplianceRulesArgs>>;
@@ -5964,6 +6055,17 @@ export type ExemptionRefusedResolvers<ContextType = GraphqlContext, ParentType e
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type FeedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Feed'] = ResolversParentTypes['Feed']> = {
+  createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+};
+
+export type FeedAddressPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['FeedAddressPayload'] = ResolversParentTypes['FeedAddressPayload']> = {
+  createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  path?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type FieldChangeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['FieldChange'] = ResolversParentTypes['FieldChange']> = {
   after?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   before?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
@@ -6253,6 +6355,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   agreeWeek?: Resolver<ResolversTypes['AgreeWeekResult'], ParentType, ContextType, RequireFields<MutationAgreeWeekArgs, 'input'>>;
   appoint?: Resolver<ResolversTypes['AppointResult'], ParentType, ContextType, RequireFields<MutationAppointArgs, 'input'>>;
   changeSchoolClass?: Resolver<ResolversTypes['ChangeSchoolClassResult'], ParentType, ContextType, RequireFields<MutationChangeSchoolClassArgs, 'input'>>;
+  closeFeed?: Resolver<ResolversTypes['CloseFeedResult'], ParentType, ContextType, RequireFields<MutationCloseFeedArgs, 'input'>>;
   countRuleSetCompliance?: Resolver<ResolversTypes['CountRuleSetComplianceResult'], ParentType, ContextType, RequireFields<MutationCountRuleSetComplianceArgs, 'input'>>;
   countRuleSetImpact?: Resolver<ResolversTypes['CountRuleSetImpactResult'], ParentType, ContextType, RequireFields<MutationCountRuleSetImpactArgs, 'input'>>;
   createChild?: Resolver<ResolversTypes['CreateChildResult'], ParentType, ContextType, RequireFields<MutationCreateChildArgs, 'input'>>;
@@ -6280,6 +6383,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   removeOwnFood?: Resolver<ResolversTypes['RemoveOwnFoodResult'], ParentType, ContextType, RequireFields<MutationRemoveOwnFoodArgs, 'input'>>;
   removeSchoolDay?: Resolver<ResolversTypes['RemoveSchoolDayResult'], ParentType, ContextType, RequireFields<MutationRemoveSchoolDayArgs, 'input'>>;
   removeTerm?: Resolver<ResolversTypes['RemoveTermResult'], ParentType, ContextType, RequireFields<MutationRemoveTermArgs, 'input'>>;
+  renewFeedAddress?: Resolver<ResolversTypes['RenewFeedAddressResult'], ParentType, ContextType, RequireFields<MutationRenewFeedAddressArgs, 'input'>>;
   reportAbsence?: Resolver<ResolversTypes['ReportAbsenceResult'], ParentType, ContextType, RequireFields<MutationReportAbsenceArgs, 'input'>>;
   reportDisruption?: Resolver<ResolversTypes['ReportDisruptionResult'], ParentType, ContextType, RequireFields<MutationReportDisruptionArgs, 'input'>>;
   saveOwnDish?: Resolver<ResolversTypes['SaveOwnDishResult'], ParentType, ContextType, RequireFields<MutationSaveOwnDishArgs, 'input'>>;
@@ -6525,6 +6629,7 @@ export type QueryResolvers<ContextType = GraphqlContext, ParentType extends Reso
   dish?: Resolver<Maybe<ResolversTypes['Dish']>, ParentType, ContextType, RequireFields<QueryDishArgs, 'key'>>;
   dishes?: Resolver<ResolversTypes['DishConnection'], ParentType, ContextType, RequireFields<QueryDishesArgs, 'first'>>;
   disruptionOffer?: Resolver<ResolversTypes['DisruptionOfferResult'], ParentType, ContextType, RequireFields<QueryDisruptionOfferArgs, 'disruption' | 'householdId'>>;
+  feeds?: Resolver<ReadonlyArray<ResolversTypes['Feed']>, ParentType, ContextType>;
   food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'key'>>;
   household?: Resolver<Maybe<ResolversTypes['Household']>, ParentType, ContextType, RequireFields<QueryHouseholdArgs, 'id'>>;
   jurisdictionAppointments?: Resolver<Maybe<ReadonlyArray<ResolversTypes['Appointment']>>, ParentType, ContextType, RequireFields<QueryJurisdictionAppointmentsArgs, 'jurisdiction'>>;
@@ -6586,6 +6691,10 @@ export type RemoveSchoolDayResultResolvers<ContextType = GraphqlContext, ParentT
 
 export type RemoveTermResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveTermResult'] = ResolversParentTypes['RemoveTermResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
+};
+
+export type RenewFeedAddressResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RenewFeedAddressResult'] = ResolversParentTypes['RenewFeedAddressResult']> = {
+  __resolveType: TypeResolveFn<'FeedAddressPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
 };
 
 export type ReportAbsenceResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ReportAbsenceResult'] = ResolversParentTypes['ReportAbsenceResult']> = {
@@ -7181,6 +7290,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Clash?: ClashResolvers<ContextType>;
   ClashMember?: ClashMemberResolvers<ContextType>;
   ClassBreak?: ClassBreakResolvers<ContextType>;
+  CloseFeedPayload?: CloseFeedPayloadResolvers<ContextType>;
+  CloseFeedResult?: CloseFeedResultResolvers<ContextType>;
   Compliance?: ComplianceResolvers<ContextType>;
   ComplianceTotals?: ComplianceTotalsResolvers<ContextType>;
   ConfirmationNeeded?: ConfirmationNeededResolvers<ContextType>;
@@ -7222,6 +7333,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   ExemptionNote?: ExemptionNoteResolvers<ContextType>;
   ExemptionPayload?: ExemptionPayloadResolvers<ContextType>;
   ExemptionRefused?: ExemptionRefusedResolvers<ContextType>;
+  Feed?: FeedResolvers<ContextType>;
+  FeedAddressPayload?: FeedAddressPayloadResolvers<ContextType>;
   FieldChange?: FieldChangeResolvers<ContextType>;
   FinishTaskResult?: FinishTaskResultResolvers<ContextType>;
   Food?: FoodResolvers<ContextType>;
@@ -7305,6 +7418,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   RemoveOwnFoodResult?: RemoveOwnFoodResultResolvers<ContextType>;
   RemoveSchoolDayResult?: RemoveSchoolDayResultResolvers<ContextType>;
   RemoveTermResult?: RemoveTermResultResolvers<ContextType>;
+  RenewFeedAddressResult?: RenewFeedAddressResultResolvers<ContextType>;
   ReportAbsenceResult?: ReportAbsenceResultResolvers<ContextType>;
   ReportDisruptionResult?: ReportDisruptionResultResolvers<ContextType>;
   Retention?: RetentionResolvers<ContextType>;

@@ -23,6 +23,7 @@ import {
   ownRulesOfChild,
   rulesOfPlan,
 } from "./family-rules.resolvers.js";
+import { feedMutations, feedQueries, feedTypes } from "./feed.resolvers.js";
 import { foodResolvers } from "./food.resolvers.js";
 import { householdResolvers } from "./household.resolvers.js";
 import { foodOnLabels, labelLawQueries } from "./label-law.resolvers.js";
@@ -88,6 +89,7 @@ export const resolvers: Resolvers = {
   ...ruleTypes,
   RuleSet: { ...plainRuleSet, ...copiesOfSchool },
   ...familyRuleTypes,
+  ...feedTypes,
   ...complianceTypes,
   ...week,
   ...recheck,
@@ -103,6 +105,7 @@ export const resolvers: Resolvers = {
     ...calendarQueries,
     ...complianceQueries,
     ...disruptionQueries,
+    ...feedQueries,
     ...foodQueries,
     ...householdQueries,
     ...labelLawQueries,
@@ -119,6 +122,7 @@ export const resolvers: Resolvers = {
     ...calendarMutations,
     ...disruptionMutations,
     ...familyRuleMutations,
+    ...feedMutations,
     ...ownMutations,
     ...householdMutations,
     ...recheckMutations,

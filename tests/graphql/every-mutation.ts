@@ -377,8 +377,22 @@ const queuedMutation: Mutation = {
   other: { replanAgreed: true },
 };
 
+/** Of the sender's own feed: nothing there can be out of date. */
+const feedMutations: readonly Mutation[] = ["renewFeedAddress", "closeFeed"].map((field) => ({
+  field,
+  needs: "HELPER",
+  ...householdGone,
+  input: (home) => ({ householdId: home.id }),
+  other: {},
+}));
+
 /** Every mutation of a household. */
-export const everyMutation: readonly Mutation[] = [...kitchenMutations, ...weekMutations, queuedMutation];
+export const everyMutation: readonly Mutation[] = [
+  ...kitchenMutations,
+  ...weekMutations,
+  queuedMutation,
+  ...feedMutations,
+];
 
 /** Founds what all the others are about; tests/graphql/household.test.ts sends it again and with mistakes. */
 export const foundingMutation = "createHousehold";
@@ -539,6 +553,8 @@ export const withoutRevision = [
   "appoint",
   "dismiss",
   "registerSchool",
+  "renewFeedAddress",
+  "closeFeed",
 ];
 
 /** Of a jurisdiction's administrator, none with a revision; in this order, for an appointment is made before it is ended. */
@@ -564,7 +580,8 @@ const asking = (field: string, refusals: string): string => {
     ... on InvalidInput { issues { field problem fix } } ... on KeyReused { usedFor } ${refusals} } }`;
 };
 /** Asks a mutation for its kind and for the facts that every mutation of a household may be refused with. */
-export const documentOf = (field: string): string => asking(field, `${PASSED} ... on NotPermitted { neededRole }`);
+export const documentOf = (field: string): string =>
+  asking(field, `${withoutRevision.includes(field) ? "" : PASSED} ... on NotPermitted { neededRole }`);
 /** The same for a mutation of a school, where an appointment takes the place of a role. */
 export const schoolDocumentOf = (field: string): string => asking(field, withoutRevision.includes(field) ? "" : PASSED);
 

@@ -13,6 +13,7 @@ import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { alternativesFor } from "../../src/domain/planner/alternatives.js";
 import { planWeek } from "../../src/domain/planner/plan-week.js";
 import { answerQuestion } from "../../src/domain/planner/questions.js";
+import { familyFiles } from "../../src/family-files.js";
 import { globalId } from "../../src/graphql/global-id.js";
 import { createContextOpener } from "../../src/graphql/open-context.js";
 import { createDevIssuer, type DemoPerson } from "../../src/http/dev-issuer.js";
@@ -177,6 +178,7 @@ export function useServedApp(options: { pool?: boolean; steps?: number } = {}): 
       verify: createVerifier(config, issuer.keys),
       issuer,
       isReady: () => Promise.resolve({ ready: true, checks: {} }),
+      below: familyFiles(app),
       explorerQuery: "{ me { person { displayName } } }",
     });
     const { url } = await server.start();
