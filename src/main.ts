@@ -38,12 +38,13 @@ async function serve(): Promise<void> {
   if (worksAlone) await workOnJobs(app, queue, log);
   const notices = await listenForNotices(app.db);
   const issuer = config.tokens.kind === "development" ? await createDevIssuer(config, readDemoFiles().people) : null;
+  const verify = createVerifier(config, issuer?.keys ?? remoteKeys(config));
   const server = createHttpServer({
     config,
     log,
     schema: buildSchema(),
     openContext: createContextOpener(app, notices),
-    verify: createVerifier(config, issuer?.keys ?? remoteKeys(config)),
+    verify,
     issuer,
     isReady: async () => {
       const reachable = await app.db.isReachable();
@@ -53,7 +54,7 @@ async function serve(): Promise<void> {
       };
     },
     explorerQuery: EXPLORER_QUERY,
-    below: familyFiles(app),
+    below: familyFiles(app, verify),
   });
   const { url } = await server.start();
   log.info({ url, explorer: config.explorer ? `${url}/explorer` : null }, "serving");

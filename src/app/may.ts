@@ -22,6 +22,7 @@ export const leastRole = {
   reportDisruption: "HELPER",
   workOnTasks: "HELPER",
   haveFeed: "HELPER",
+  exportHousehold: "COORDINATOR",
 } as const satisfies Record<string, RoleCode>;
 
 export type Verb = keyof typeof leastRole;

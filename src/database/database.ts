@@ -14,8 +14,11 @@ export type ReadTx = postgres.TransactionSql;
 export interface Database {
   /** The only door for writes: one transaction, one person, row-level security on. Never nested. */
   asPerson<T>(personId: string, work: (tx: Tx) => Promise<T>): Promise<T>;
-  /** A read transaction of one person that everything in a GraphQL operation shares; close it when the answer is made. */
-  openRead(personId: string): ReadSession;
+  /**
+   * A read transaction of one person that everything in a GraphQL operation shares; close it when the answer is made.
+   * @param options.snapshot every statement sees the data as the first one did
+   */
+  openRead(personId: string, options?: { readonly snapshot?: boolean }): ReadSession;
   /** One read in a transaction of its own, closed behind it; of several that must agree, `openRead` is the way. */
   readAs<T>(personId: string, query: (tx: ReadTx) => Promise<T>): Promise<T>;
   /** The person behind a verified token; made on first sight. */
@@ -81,14 +84,14 @@ export function connectDatabase(url: string, options: { writers?: number; reader
   });
   const inside = new AsyncLocalStorage<true>();
 
-  const openRead = (personId: string): ReadSession => {
+  const openRead: Database["openRead"] = (personId, { snapshot = false } = {}) => {
     let count = 0;
     let opened: Promise<{ tx: ReadTx; finish: () => void; done: Promise<unknown> }> | null = null;
     const open = () =>
       (opened ??= new Promise((resolve, reject) => {
         let finish: () => void = () => undefined;
         const held = new Promise<void>((release) => (finish = release));
-        const done = sql.begin("read only", async (tx) => {
+        const done = sql.begin(snapshot ? "isolation level repeatable read read only" : "read only", async (tx) => {
           count += 2;
           // Not awaited: the setting and the first read travel together on the wire.
           tx`select set_config('app.person_id', ${personId}, true)`.catch(() => undefined);
