@@ -95,6 +95,7 @@ const mappers: Record<string, string> = {
   MissingFact: "../domain/catalogue/what-is-missing.js#MissingFact as MissingFactRow",
   StillInUse: "./rows.js#StillInUseNode as StillInUseRow",
   BoxPlace: "./rows.js#BoxPlaceNode as BoxPlaceRow",
+  Feed: "../database/feed.js#FeedAddressRow as FeedAddressRow",
   Disruption: "./rows.js#DisruptionNode as DisruptionRow",
   DisruptionOffer: "../app/report-disruption.js#DisruptionOffer as DisruptionOfferRow",
   DisruptionPayload: "../app/report-disruption.js#DisruptionRef as DisruptionPayloadRow",

@@ -28,6 +28,8 @@ export const leastRole = {
   reportDisruption: "HELPER",
   workOnTasks: "HELPER",
   tickShopping: "HELPER",
+  haveFeed: "HELPER",
+  exportHousehold: "COORDINATOR",
 } as const satisfies Record<string, RoleCode>;
 
 export type Verb = keyof typeof leastRole;

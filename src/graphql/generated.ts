@@ -18,6 +18,7 @@ import type { RuleOrigin as RuleOriginRow } from '../app/rule-origins.js';
 import type { Compliance as ComplianceRow } from '../app/compliance.js';
 import type { MendingOffer as MendingOfferRow } from '../app/mend-week.js';
 import type { MissingFact as MissingFactRow } from '../domain/catalogue/what-is-missing.js';
+import type { FeedAddressRow as FeedAddressRow } from '../database/feed.js';
 import type { DisruptionOffer as DisruptionOfferRow, DisruptionRef as DisruptionPayloadRow } from '../app/report-disruption.js';
 import type { BatchChange as BatchDifferenceRow, ShoppingChange as ShoppingDifferenceRow } from '../domain/week-difference.js';
 import type { GraphqlContext } from './context.js';
@@ -870,6 +871,20 @@ export type ClimateRegion =
   | 'SOUTH_TEMPERATE'
   | 'TROPICAL';
 
+export type CloseFeedInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+export type CloseFeedPayload = {
+  readonly __typename?: 'CloseFeedPayload';
+  /** False: there was none. */
+  readonly wasOpen: Scalars['Boolean']['output'];
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type CloseFeedResult = CloseFeedPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted;
+
 export type CompartmentInput = {
   readonly leakProof: Scalars['Boolean']['input'];
   /** 50 to 2000. */
@@ -1420,6 +1435,21 @@ export type Facility =
   | 'REFRIGERATOR'
   /** Food can be heated before it is eaten. */
   | 'REHEATING';
+
+/** The sender's own calendar feed (RFC 5545) of the tasks they have taken in one household. */
+export type Feed = {
+  readonly __typename?: 'Feed';
+  /** When its address was made last. */
+  readonly createdAt: Scalars['DateTime']['output'];
+  readonly household: Household;
+};
+
+export type FeedAddressPayload = {
+  readonly __typename?: 'FeedAddressPayload';
+  readonly createdAt: Scalars['DateTime']['output'];
+  /** Path on this server, `/feed/<secret>.ics`: whoever knows it reads the feed. Told once; null when this request was answered before, for nobody keeps it. */
+  readonly path?: Maybe<Scalars['String']['output']>;
+};
 
 export type FieldChange = {
   readonly __typename?: 'FieldChange';
@@ -2094,6 +2124,8 @@ export type Mutation = {
   readonly changeRole: ChangeRoleResult;
   /** Give a class another name or other breaks; absent is unchanged. Only for the administrator. */
   readonly changeSchoolClass: ChangeSchoolClassResult;
+  /** Ends the sender's own feed: its address stops working at once. */
+  readonly closeFeed: CloseFeedResult;
   /** Count how boxes of agreed weeks keep a rule set. Numbers only, none below five; asking is noted in the audit list. */
   readonly countRuleSetCompliance: CountRuleSetComplianceResult;
   /** Count what agreed weeks would break if a document were loaded, from the day it begins. Numbers only, none below five; asking is noted in the audit list. */
@@ -2160,6 +2192,8 @@ export type Mutation = {
   readonly removeTerm: RemoveTermResult;
   /** Change the name that other carers see. */
   readonly renameMe: RenameMeResult;
+  /** Makes a new secret address of the sender's own feed; the one before stops working at once. */
+  readonly renewFeedAddress: RenewFeedAddressResult;
   /** A child stays home: the day's box falls away and the rest is replanned with the fewest changes. */
   readonly reportAbsence: ReportAbsenceResult;
   /** Report what upsets the week. It is recorded in any case, with the week planned again in the same step: as few boxes change as can, and nothing pinned, packed or cooked moves. When no such week is left, boxes that no longer pass are BLOCKED and infeasible says why. A later week it touches is not planned again: its boxes are checked, and mended by mendWeek. */
@@ -2243,6 +2277,11 @@ export type MutationChangeRoleArgs = {
 
 export type MutationChangeSchoolClassArgs = {
   input: ChangeSchoolClassInput;
+};
+
+
+export type MutationCloseFeedArgs = {
+  input: CloseFeedInput;
 };
 
 
@@ -2408,6 +2447,11 @@ export type MutationRemoveTermArgs = {
 
 export type MutationRenameMeArgs = {
   input: RenameMeInput;
+};
+
+
+export type MutationRenewFeedAddressArgs = {
+  input: RenewFeedAddressInput;
 };
 
 
@@ -3012,6 +3056,8 @@ export type Query = {
   readonly dishes: DishConnection;
   /** What reportDisruption would change in the week, by planning it; nothing is stored. Runs a search, of which one operation may begin four. */
   readonly disruptionOffer: DisruptionOfferResult;
+  /** The sender's own feeds, the oldest address first. */
+  readonly feeds: ReadonlyArray<Feed>;
   /** A food by its key; a household's own when householdId is given. */
   readonly food?: Maybe<Food>;
   /** Null when there is none or it is not yours. */
@@ -3315,6 +3361,14 @@ export type RenameMePayload = {
 };
 
 export type RenameMeResult = InvalidInput | KeyReused | RenameMePayload;
+
+export type RenewFeedAddressInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type RenewFeedAddressResult = FeedAddressPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted;
 
 export type ReportAbsenceInput = {
   readonly childId: Scalars['ID']['input'];
@@ -4530,6 +4584,13 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
     | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
   ;
+  CloseFeedResult:
+    | ( CloseFeedPayload & { __typename: 'CloseFeedPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
   CountRuleSetComplianceResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -4836,6 +4897,13 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( Omit<RenameMePayload, 'person'> & { person: _RefType['Person'] } & { __typename: 'RenameMePayload' } )
+  ;
+  RenewFeedAddressResult:
+    | ( FeedAddressPayload & { __typename: 'FeedAddressPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
   ;
   ReportAbsenceResult:
     | ( BoxClosed & { __typename: 'BoxClosed' } )
@@ -5179,6 +5247,9 @@ export type ResolversTypes = {
   ClassBreak: ResolverTypeWrapper<BreakRow>;
   ClassBreakInput: ClassBreakInput;
   ClimateRegion: ClimateRegion;
+  CloseFeedInput: CloseFeedInput;
+  CloseFeedPayload: ResolverTypeWrapper<CloseFeedPayload>;
+  CloseFeedResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['CloseFeedResult']>;
   CompartmentInput: CompartmentInput;
   Compliance: ResolverTypeWrapper<ComplianceRow>;
   ComplianceTotals: ResolverTypeWrapper<ComplianceTotals>;
@@ -5238,6 +5309,8 @@ export type ResolversTypes = {
   ExemptionRefusal: ExemptionRefusal;
   ExemptionRefused: ResolverTypeWrapper<ExemptionRefused>;
   Facility: Facility;
+  Feed: ResolverTypeWrapper<FeedAddressRow>;
+  FeedAddressPayload: ResolverTypeWrapper<FeedAddressPayload>;
   FieldChange: ResolverTypeWrapper<FieldChange>;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['FinishTaskResult']>;
@@ -5389,6 +5462,8 @@ export type ResolversTypes = {
   RenameMeInput: RenameMeInput;
   RenameMePayload: ResolverTypeWrapper<Omit<RenameMePayload, 'person'> & { person: ResolversTypes['Person'] }>;
   RenameMeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RenameMeResult']>;
+  RenewFeedAddressInput: RenewFeedAddressInput;
+  RenewFeedAddressResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RenewFeedAddressResult']>;
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReportAbsenceResult']>;
   ReportDisruptionInput: ReportDisruptionInput;
@@ -5591,6 +5666,9 @@ export type ResolversParentTypes = {
   ClashMember: ClashMemberRow;
   ClassBreak: BreakRow;
   ClassBreakInput: ClassBreakInput;
+  CloseFeedInput: CloseFeedInput;
+  CloseFeedPayload: CloseFeedPayload;
+  CloseFeedResult: ResolversUnionTypes<ResolversParentTypes>['CloseFeedResult'];
   CompartmentInput: CompartmentInput;
   Compliance: ComplianceRow;
   ComplianceTotals: ComplianceTotals;
@@ -5644,6 +5722,8 @@ export type ResolversParentTypes = {
   ExemptionNote: ExemptionNote;
   ExemptionPayload: Omit<ExemptionPayload, 'child' | 'exemption' | 'household'> & { child: ResolversParentTypes['Child'], exemption?: Maybe<ResolversParentTypes['Exemption']>, household: ResolversParentTypes['Household'] };
   ExemptionRefused: ExemptionRefused;
+  Feed: FeedAddressRow;
+  FeedAddressPayload: FeedAddressPayload;
   FieldChange: FieldChange;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolversUnionTypes<ResolversParentTypes>['FinishTaskResult'];
@@ -5786,6 +5866,8 @@ export type ResolversParentTypes = {
   RenameMeInput: RenameMeInput;
   RenameMePayload: Omit<RenameMePayload, 'person'> & { person: ResolversParentTypes['Person'] };
   RenameMeResult: ResolversUnionTypes<ResolversParentTypes>['RenameMeResult'];
+  RenewFeedAddressInput: RenewFeedAddressInput;
+  RenewFeedAddressResult: ResolversUnionTypes<ResolversParentTypes>['RenewFeedAddressResult'];
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolversUnionTypes<ResolversParentTypes>['ReportAbsenceResult'];
   ReportDisruptionInput: ReportDisruptionInput;
@@ -6328,6 +6410,15 @@ export type ClassBreakResolvers<ContextType = GraphqlContext, ParentType extends
   startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
 };
 
+export type CloseFeedPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CloseFeedPayload'] = ResolversParentTypes['CloseFeedPayload']> = {
+  wasOpen?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type CloseFeedResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CloseFeedResult'] = ResolversParentTypes['CloseFeedResult']> = {
+  __resolveType: TypeResolveFn<'CloseFeedPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
+};
+
 export type ComplianceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Compliance'] = ResolversParentTypes['Compliance']> = {
   dates?: Resolver<ReadonlyArray<ResolversTypes['LocalDate']>, ParentType, ContextType>;
   rules?: Resolver<ReadonlyArray<ResolversTypes['RuleFinding']>, ParentType, ContextType, Partial<ComplianceRulesArgs>>;
@@ -6627,6 +6718,17 @@ export type ExemptionRefusedResolvers<ContextType = GraphqlContext, ParentType e
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   reason?: Resolver<ResolversTypes['ExemptionRefusal'], ParentType, ContextType>;
   says?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type FeedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Feed'] = ResolversParentTypes['Feed']> = {
+  createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+};
+
+export type FeedAddressPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['FeedAddressPayload'] = ResolversParentTypes['FeedAddressPayload']> = {
+  createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  path?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -7005,6 +7107,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   appoint?: Resolver<ResolversTypes['AppointResult'], ParentType, ContextType, RequireFields<MutationAppointArgs, 'input'>>;
   changeRole?: Resolver<ResolversTypes['ChangeRoleResult'], ParentType, ContextType, RequireFields<MutationChangeRoleArgs, 'input'>>;
   changeSchoolClass?: Resolver<ResolversTypes['ChangeSchoolClassResult'], ParentType, ContextType, RequireFields<MutationChangeSchoolClassArgs, 'input'>>;
+  closeFeed?: Resolver<ResolversTypes['CloseFeedResult'], ParentType, ContextType, RequireFields<MutationCloseFeedArgs, 'input'>>;
   countRuleSetCompliance?: Resolver<ResolversTypes['CountRuleSetComplianceResult'], ParentType, ContextType, RequireFields<MutationCountRuleSetComplianceArgs, 'input'>>;
   countRuleSetImpact?: Resolver<ResolversTypes['CountRuleSetImpactResult'], ParentType, ContextType, RequireFields<MutationCountRuleSetImpactArgs, 'input'>>;
   createChild?: Resolver<ResolversTypes['CreateChildResult'], ParentType, ContextType, RequireFields<MutationCreateChildArgs, 'input'>>;
@@ -7038,6 +7141,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   removeSchoolDay?: Resolver<ResolversTypes['RemoveSchoolDayResult'], ParentType, ContextType, RequireFields<MutationRemoveSchoolDayArgs, 'input'>>;
   removeTerm?: Resolver<ResolversTypes['RemoveTermResult'], ParentType, ContextType, RequireFields<MutationRemoveTermArgs, 'input'>>;
   renameMe?: Resolver<ResolversTypes['RenameMeResult'], ParentType, ContextType, RequireFields<MutationRenameMeArgs, 'input'>>;
+  renewFeedAddress?: Resolver<ResolversTypes['RenewFeedAddressResult'], ParentType, ContextType, RequireFields<MutationRenewFeedAddressArgs, 'input'>>;
   reportAbsence?: Resolver<ResolversTypes['ReportAbsenceResult'], ParentType, ContextType, RequireFields<MutationReportAbsenceArgs, 'input'>>;
   reportDisruption?: Resolver<ResolversTypes['ReportDisruptionResult'], ParentType, ContextType, RequireFields<MutationReportDisruptionArgs, 'input'>>;
   saveOwnDish?: Resolver<ResolversTypes['SaveOwnDishResult'], ParentType, ContextType, RequireFields<MutationSaveOwnDishArgs, 'input'>>;
@@ -7285,6 +7389,7 @@ export type QueryResolvers<ContextType = GraphqlContext, ParentType extends Reso
   dish?: Resolver<Maybe<ResolversTypes['Dish']>, ParentType, ContextType, RequireFields<QueryDishArgs, 'key'>>;
   dishes?: Resolver<ResolversTypes['DishConnection'], ParentType, ContextType, RequireFields<QueryDishesArgs, 'first'>>;
   disruptionOffer?: Resolver<ResolversTypes['DisruptionOfferResult'], ParentType, ContextType, RequireFields<QueryDisruptionOfferArgs, 'disruption' | 'householdId'>>;
+  feeds?: Resolver<ReadonlyArray<ResolversTypes['Feed']>, ParentType, ContextType>;
   food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'key'>>;
   household?: Resolver<Maybe<ResolversTypes['Household']>, ParentType, ContextType, RequireFields<QueryHouseholdArgs, 'id'>>;
   invitation?: Resolver<Maybe<ResolversTypes['InvitationOffer']>, ParentType, ContextType, RequireFields<QueryInvitationArgs, 'token'>>;
@@ -7360,6 +7465,10 @@ export type RenameMePayloadResolvers<ContextType = GraphqlContext, ParentType ex
 
 export type RenameMeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RenameMeResult'] = ResolversParentTypes['RenameMeResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'RenameMePayload', ParentType, ContextType>;
+};
+
+export type RenewFeedAddressResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RenewFeedAddressResult'] = ResolversParentTypes['RenewFeedAddressResult']> = {
+  __resolveType: TypeResolveFn<'FeedAddressPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
 };
 
 export type ReportAbsenceResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ReportAbsenceResult'] = ResolversParentTypes['ReportAbsenceResult']> = {
@@ -7984,6 +8093,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Clash?: ClashResolvers<ContextType>;
   ClashMember?: ClashMemberResolvers<ContextType>;
   ClassBreak?: ClassBreakResolvers<ContextType>;
+  CloseFeedPayload?: CloseFeedPayloadResolvers<ContextType>;
+  CloseFeedResult?: CloseFeedResultResolvers<ContextType>;
   Compliance?: ComplianceResolvers<ContextType>;
   ComplianceTotals?: ComplianceTotalsResolvers<ContextType>;
   ConfirmationNeeded?: ConfirmationNeededResolvers<ContextType>;
@@ -8025,6 +8136,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   ExemptionNote?: ExemptionNoteResolvers<ContextType>;
   ExemptionPayload?: ExemptionPayloadResolvers<ContextType>;
   ExemptionRefused?: ExemptionRefusedResolvers<ContextType>;
+  Feed?: FeedResolvers<ContextType>;
+  FeedAddressPayload?: FeedAddressPayloadResolvers<ContextType>;
   FieldChange?: FieldChangeResolvers<ContextType>;
   FinishTaskResult?: FinishTaskResultResolvers<ContextType>;
   Food?: FoodResolvers<ContextType>;
@@ -8125,6 +8238,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   RemoveTermResult?: RemoveTermResultResolvers<ContextType>;
   RenameMePayload?: RenameMePayloadResolvers<ContextType>;
   RenameMeResult?: RenameMeResultResolvers<ContextType>;
+  RenewFeedAddressResult?: RenewFeedAddressResultResolvers<ContextType>;
   ReportAbsenceResult?: ReportAbsenceResultResolvers<ContextType>;
   ReportDisruptionResult?: ReportDisruptionResultResolvers<ContextType>;
   Retention?: RetentionResolvers<ContextType>;

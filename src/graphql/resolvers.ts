@@ -25,6 +25,7 @@ import {
   ownRulesOfChild,
   rulesOfPlan,
 } from "./family-rules.resolvers.js";
+import { feedMutations, feedQueries, feedTypes } from "./feed.resolvers.js";
 import { foodResolvers } from "./food.resolvers.js";
 import { householdResolvers } from "./household.resolvers.js";
 import { foodOnLabels, labelLawQueries } from "./label-law.resolvers.js";
@@ -99,6 +100,7 @@ export const resolvers: Resolvers = {
   ...ruleTypes,
   RuleSet: { ...plainRuleSet, ...copiesOfSchool },
   ...familyRuleTypes,
+  ...feedTypes,
   ...complianceTypes,
   ...week,
   ...recheck,
@@ -117,6 +119,7 @@ export const resolvers: Resolvers = {
     ...carerQueries,
     ...complianceQueries,
     ...disruptionQueries,
+    ...feedQueries,
     ...foodQueries,
     ...householdQueries,
     ...labelLawQueries,
@@ -135,6 +138,7 @@ export const resolvers: Resolvers = {
     ...carerMutations,
     ...disruptionMutations,
     ...familyRuleMutations,
+    ...feedMutations,
     ...ownMutations,
     ...householdMutations,
     ...recheckMutations,

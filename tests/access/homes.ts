@@ -83,6 +83,17 @@ async function plantKitchen(sql: postgres.Sql, home: string, person: string, tag
     await put(sql, "own_dish_work", { ...of, own_dish_id, steps: [] });
     await put(sql, "own_dish_food", { ...of, own_dish_id, own_food_id });
   }
+  const feed = { ...of, person_id: person };
+  await put(sql, "feed_address", { ...feed, digest: digestOf(`${tag} feed`), created_at: `${DAY}T06:00:00Z` });
+  await put(sql, "feed_event", {
+    ...feed,
+    uid: randomUUID(),
+    sequence: 0,
+    fingerprint: digestOf("-"),
+    starts_at: `${DAY}T06:00:00Z`,
+    ends_at: `${DAY}T06:10:00Z`,
+    changed_at: `${DAY}T06:00:00Z`,
+  });
   await put(sql, "invitation", {
     ...of,
     kind: "CARER",

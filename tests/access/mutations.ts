@@ -51,6 +51,8 @@ export const mutations: Readonly<Record<string, "O" | "H" | "K" | "C" | "A" | "J
   handOverCoordination: "C",
   leaveHousehold: "O",
   renameMe: "*",
+  renewFeedAddress: "H",
+  closeFeed: "H",
   setFacility: "A",
   setSchoolDay: "A",
   removeSchoolDay: "A",

@@ -137,6 +137,9 @@ export const tables: Readonly<Record<string, TableRule>> = {
     may: { OWN: "O - C -" },
   },
   membership: kitchen("O - - -"),
+  // An address is its carer's alone, whatever their role.
+  feed_address: { home: "t.household_id", where: "t.person_id in ($coordinators)", may: { OWN: "C C C C" } },
+  feed_event: { home: "t.household_id", where: "t.person_id in ($coordinators)", may: { OWN: "C C C C" } },
   confirmation: { home: ofPerson, where: "t.person_id in ($coordinators)", may: { OWN: "C C - C" } },
   idempotency_key: { home: ofPerson, where: "t.person_id in ($coordinators)", may: { OWN: "C C C -" } },
 

@@ -462,11 +462,21 @@ const queuedMutation: Mutation = {
   other: { replanAgreed: true },
 };
 
+/** Of the sender's own feed: nothing there can be out of date. */
+const feedMutations: readonly Mutation[] = ["renewFeedAddress", "closeFeed"].map((field) => ({
+  field,
+  needs: "HELPER",
+  ...householdGone,
+  input: (home) => ({ householdId: home.id }),
+  other: {},
+}));
+
 /** Every mutation of a household. */
 export const everyMutation: readonly Mutation[] = [
   ...kitchenMutations,
   ...weekMutations,
   ...carerMutations,
+  ...feedMutations,
   queuedMutation,
 ];
 
@@ -656,6 +666,8 @@ const withoutWeek = [
   "changeRole",
   "removeCarer",
   "handOverCoordination",
+  "renewFeedAddress",
+  "closeFeed",
 ];
 const asking = (field: string, refusals: string): string => {
   const input = `${field[0]!.toUpperCase()}${field.slice(1)}Input`;

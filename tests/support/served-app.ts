@@ -13,6 +13,7 @@ import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { alternativesFor } from "../../src/domain/planner/alternatives.js";
 import { planWeek } from "../../src/domain/planner/plan-week.js";
 import { answerQuestion } from "../../src/domain/planner/questions.js";
+import { familyFiles } from "../../src/family-files.js";
 import { globalId } from "../../src/graphql/global-id.js";
 import { createContextOpener } from "../../src/graphql/open-context.js";
 import { createDevIssuer, type DemoPerson } from "../../src/http/dev-issuer.js";
@@ -129,6 +130,8 @@ export interface ServedApp {
   }>;
   /** One mutation with a new key, unless the input brings its own. */
   send(person: string, mutation: string, input: Record<string, unknown>): Promise<Said>;
+  /** What is served as a file, with the person's token; null sends none. */
+  file(person: string | null, path: string): Promise<Response>;
   subscribe(person: string, query: string, variables: Record<string, unknown>): Promise<Heard>;
   /** A digest of every row of every table that requests write to. */
   everyRow(): Promise<string>;
@@ -173,14 +176,16 @@ export function useServedApp(options: { pool?: boolean; steps?: number; env?: No
       prover: null,
       planSteps: options.steps ?? (pool ? PLAN_STEPS : 8_000),
     };
+    const verify = createVerifier(config, issuer.keys);
     const server = createHttpServer({
       config,
       log,
       schema: inProcess.schema,
       openContext: createContextOpener(app, inProcess.notices),
-      verify: createVerifier(config, issuer.keys),
+      verify,
       issuer,
       isReady: () => Promise.resolve({ ready: true, checks: {} }),
+      below: familyFiles(app, verify),
       explorerQuery: "{ me { person { displayName } } }",
     });
     const { url } = await server.start();
@@ -242,6 +247,11 @@ export function useServedApp(options: { pool?: boolean; steps?: number; env?: No
         input: { idempotencyKey: newKey(), ...input },
       });
       return Object.values(data)[0]!;
+    },
+    async file(person, path) {
+      const headers: Record<string, string> =
+        person === null ? {} : { authorization: `Bearer ${await tokenOf(person)}` };
+      return fetch(`${ready().url}${path}`, { headers });
     },
     async subscribe(person, query, variables) {
       const client = createClient({
