@@ -4,6 +4,8 @@ import type { RoleCode } from "../database/household.js";
 export const leastRole = {
   readHousehold: "OBSERVER",
   changeChildren: "COORDINATOR",
+  arrangeResidence: "COORDINATOR",
+  giveUpHome: "COORDINATOR",
   recordAllergy: "COOK",
   removeAllergy: "COORDINATOR",
   changeKitchen: "COOK",
@@ -18,6 +20,8 @@ export const leastRole = {
   changeItems: "COOK",
   agreeWeek: "COORDINATOR",
   packBox: "HELPER",
+  reportReturned: "HELPER",
+  writeHandover: "HELPER",
   reportAbsence: "HELPER",
   reportDisruption: "HELPER",
   workOnTasks: "HELPER",

@@ -24,12 +24,14 @@ import {
   rulesOfPlan,
 } from "./family-rules.resolvers.js";
 import { foodResolvers } from "./food.resolvers.js";
+import { handoverMutations, handoverQueries, handoverTypes, returnedOfItem } from "./handover.resolvers.js";
 import { householdResolvers } from "./household.resolvers.js";
 import { foodOnLabels, labelLawQueries } from "./label-law.resolvers.js";
 import { nodeResolvers } from "./node.resolvers.js";
 import { ownLists, ownMutations, ownTypes } from "./own-catalogue.resolvers.js";
 import { personResolvers } from "./person.resolvers.js";
 import { DateTime, LocalDate, LocalTime } from "./scalars.js";
+import { residenceMutations, residenceOfChild, residenceTypes } from "./residence.resolvers.js";
 import { recheckResolvers } from "./recheck.resolvers.js";
 import { ruleSetMutations, ruleSetQueries, ruleSetTypes } from "./rule-set.resolvers.js";
 import { calendarMutations, calendarQueries, calendarTypes } from "./school-calendar.resolvers.js";
@@ -76,7 +78,7 @@ export const resolvers: Resolvers = {
   Food: { ...plainFood, ...foodOnLabels },
   ...household,
   Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold, ...noticesOfHousehold },
-  Child: { ...plainChild, ...ownRulesOfChild },
+  Child: { ...plainChild, ...ownRulesOfChild, ...residenceOfChild },
   ...node,
   ...ownTypes,
   ...person,
@@ -95,8 +97,10 @@ export const resolvers: Resolvers = {
   ...timetableTypes,
   Task: { ...plainTask, ...latestOfTask },
   ...disruptionTypes,
+  ...residenceTypes,
+  ...handoverTypes,
   Box: { ...plainBox, ...boxOnBlocks, ...complianceOfBox },
-  BoxItem: { ...plainItem, ...whyOfItems, ...askersOfItem },
+  BoxItem: { ...plainItem, ...whyOfItems, ...askersOfItem, ...returnedOfItem },
   WeekPlan: { ...plainPlan, ...timetableOfPlan, ...differencesOfPlan, ...rulesOfPlan, ...complianceOfPlan },
   Query: {
     ...administratorQueries,
@@ -104,6 +108,7 @@ export const resolvers: Resolvers = {
     ...complianceQueries,
     ...disruptionQueries,
     ...foodQueries,
+    ...handoverQueries,
     ...householdQueries,
     ...labelLawQueries,
     ...nodeQueries,
@@ -120,6 +125,8 @@ export const resolvers: Resolvers = {
     ...disruptionMutations,
     ...familyRuleMutations,
     ...ownMutations,
+    ...handoverMutations,
+    ...residenceMutations,
     ...householdMutations,
     ...recheckMutations,
     ...ruleSetMutations,

@@ -228,6 +228,7 @@ const box = (date: string, state: BoxRow["state"], dish: string): BoxRow => ({
       cuts: [],
       holdingCase: "CHILLED",
       pinned: false,
+      cameBack: null,
       note: null,
       planId: "plan",
     },
