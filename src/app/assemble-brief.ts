@@ -46,7 +46,7 @@ export const weekDates = (weekStart: string): string[] =>
   Array.from({ length: 7 }, (_, offset) => addDays(weekStart, offset));
 
 /** What is agreed about one child. */
-export const residenceOf = (facts: PlanningFacts, childId: string): Residence => ({
+const residenceOf = (facts: PlanningFacts, childId: string): Residence => ({
   homes: facts.residences.flatMap((entry) => (entry.childId === childId ? entry.householdId : [])),
   patterns: facts.residencePatterns.filter((entry) => entry.childId === childId),
   exceptions: facts.residenceExceptions.filter((entry) => entry.childId === childId),
