@@ -49,14 +49,14 @@ export async function lockWeek(
   return ok({ weekId, householdId: week.householdId, weekStart: week.weekStart });
 }
 
-/** The week that holds an item, box or task of the newest plan; what is not there and what is not yours answer alike. */
+/** The week that holds an item, box, task or shopping line of the newest plan; what is not there and what is not yours answer alike. */
 export async function weekHolding(
   app: App,
   personId: string,
-  kind: "BoxItem" | "Box" | "Task",
+  kind: "BoxItem" | "Box" | "Task" | "ShoppingLine",
   id: string | null,
 ): Promise<Result<{ weekId: string; householdId: string }, FailureOf<"NothingThere">>> {
-  const what = { BoxItem: "item", Box: "box", Task: "task" }[kind];
+  const what = { BoxItem: "item", Box: "box", Task: "task", ShoppingLine: "line" }[kind];
   if (id === null) return fail({ kind: "NothingThere", what });
   const found = await app.db.readAs(personId, (tx) => findWeekOf(tx, kind, id));
   return found ? ok(found) : fail({ kind: "NothingThere", what });

@@ -255,6 +255,8 @@ function columnsOf(owner: RuleOwner) {
   }
 }
 
+const askedOf = (schoolIds: readonly string[]) => touching({ schoolIds, news: { kind: "SCHOOL_RULES", schoolIds } });
+
 /** Whose boxes a rule set may touch. */
 async function scopeOf(tx: Tx, owner: RuleOwner, ruleSetId: string | null) {
   switch (owner.layer) {
@@ -262,12 +264,12 @@ async function scopeOf(tx: Tx, owner: RuleOwner, ruleSetId: string | null) {
       return touching({ childIds: [owner.childId] });
     case "SCHOOL":
     case "CLASS":
-      return touching({ schoolIds: [owner.schoolId] });
+      return askedOf([owner.schoolId]);
     case "JURISDICTION": {
       const rows = await tx.$queryRaw<{ id: string }[]>`
         select s.id from school s where s.jurisdiction = ${owner.jurisdiction}
         union select a.school_id from rule_set_adoption a where a.rule_set_id = ${ruleSetId}::uuid`;
-      return touching({ schoolIds: rows.map(({ id }) => id) });
+      return askedOf(rows.map(({ id }) => id));
     }
   }
 }
@@ -347,7 +349,7 @@ export async function adoptRuleSet(
   >
 > {
   const { schoolId, ruleSetId, adopted } = input;
-  const scope = touching({ schoolIds: schoolId === null ? [] : [schoolId] });
+  const scope = askedOf(schoolId === null ? [] : [schoolId]);
   const done = await once<
     { schoolId: string; ruleSetId: string },
     FailureOf<"SchoolNotFound" | "NothingThere" | "NotAppointed">

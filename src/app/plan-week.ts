@@ -150,6 +150,9 @@ export async function storePlanAs<Gone, T>(
       agreedAt: agreed && old.plan.agreedAt ? new Date(old.plan.agreedAt) : null,
       boxStates,
       blocks: new Map([...blocks, ...blocksOfThePast(inputs)]),
+      packsTicked: new Map(
+        (old?.plan.shopping ?? []).filter(({ ticked }) => ticked).map(({ food, packs }) => [food, packs]),
+      ),
       taskStates: new Map(
         (old?.plan.tasks ?? []).map((task) => [task.key, { state: task.state, takenById: task.takenBy?.id ?? null }]),
       ),

@@ -5,7 +5,8 @@
  */
 import { randomUUID } from "node:crypto";
 import type { Tx } from "../database/database.js";
-import type { HomeToRecheck, RecheckScope } from "../database/homes-to-recheck.js";
+import type { HomeToRecheck, RecheckScope, SchoolNews } from "../database/homes-to-recheck.js";
+import { tellOfSchools } from "../database/change.js";
 import {
   announceVerdicts,
   blockRowOf,
@@ -60,7 +61,7 @@ export async function recheckNow(app: App, scope: RecheckScope): Promise<void> {
   try {
     const homes = await app.db.homesToRecheck(scope);
     const now = app.queue === null ? homes : homes.slice(0, HOMES_AT_ONCE);
-    for (const home of now) await recheckHome(app, home);
+    for (const home of now) await recheckHome(app, home, scope.news);
   } catch (error) {
     if (app.queue === null) throw error;
   }
@@ -70,29 +71,36 @@ export async function recheckNow(app: App, scope: RecheckScope): Promise<void> {
 export async function workOnRecheckJob(app: App, { scope }: RecheckJob): Promise<{ homes: number; boxes: number }> {
   const homes = await app.db.homesToRecheck(scope);
   if (homes.length > HOMES_AT_ONCE && app.queue !== null) {
-    for (const { householdId } of homes)
-      await app.queue.sendRecheck({ id: randomUUID(), scope: touching({ householdIds: [householdId] }) }, null);
+    for (const { householdId } of homes) {
+      const own = touching({ householdIds: [householdId], ...(scope.news && { news: scope.news }) });
+      await app.queue.sendRecheck({ id: randomUUID(), scope: own }, null);
+    }
     return { homes: homes.length, boxes: 0 };
   }
   let boxes = 0;
-  for (const home of homes) boxes += await recheckHome(app, home);
+  for (const home of homes) boxes += await recheckHome(app, home, scope.news);
   return { homes: homes.length, boxes };
 }
 
 /** @returns how many boxes have another verdict than before */
-async function recheckHome(app: App, home: HomeToRecheck): Promise<number> {
+async function recheckHome(app: App, home: HomeToRecheck, news: SchoolNews | undefined): Promise<number> {
   for (let attempt = 1; ; attempt += 1) {
     try {
-      return await recheckOnce(app, home);
+      return await recheckOnce(app, home, news);
     } catch (error) {
       if (!(error instanceof WeekMoved) || attempt === ATTEMPTS) throw error;
     }
   }
 }
 
-function recheckOnce(app: App, { householdId, personId }: HomeToRecheck): Promise<number> {
-  return app.db.asPerson(personId, async (tx) => {
+function recheckOnce(
+  app: App,
+  { householdId, personId }: HomeToRecheck,
+  news: SchoolNews | undefined,
+): Promise<number> {
+  const recheck = async (tx: Tx) => {
     await lockVerdicts(tx, householdId);
+    if (news) await tellOfSchools(tx, householdId, news);
     const session = app.db.openRead(personId);
     try {
       if ((await session.read(readCatalogueVersion)) !== app.reference.catalogue.version) throw new CatalogueMoved();
@@ -115,7 +123,8 @@ function recheckOnce(app: App, { householdId, personId }: HomeToRecheck): Promis
     } finally {
       await session.close();
     }
-  });
+  };
+  return app.db.asPerson(personId, recheck, "unattended");
 }
 
 /** Boxes from today on, not eaten, whose verdict today is not the one on record. */

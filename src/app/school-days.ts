@@ -28,6 +28,9 @@ export async function administers(tx: Tx, schoolId: string): Promise<boolean> {
   return rows.length > 0;
 }
 
+const ofSchool = (schoolId: string) =>
+  touching({ schoolIds: [schoolId], news: { kind: "SCHOOL", schoolIds: [schoolId] } });
+
 /** The shape of every change to a school: known, appointed, not overtaken, then one more revision and its boxes rechecked. */
 export async function changeSchool<E = never>(
   app: App,
@@ -50,10 +53,10 @@ export async function changeSchool<E = never>(
     const done = await work(tx, schoolId);
     if (!done.ok) return done;
     await audit(tx, attempt.personId, { ...done.value, schoolId });
-    await queueRecheck(app, tx, touching({ schoolIds: [schoolId] }));
+    await queueRecheck(app, tx, ofSchool(schoolId));
     return ok({ schoolId });
   });
-  if (changed.ok) await recheckNow(app, touching({ schoolIds: [changed.value.schoolId] }));
+  if (changed.ok) await recheckNow(app, ofSchool(changed.value.schoolId));
   return changed;
 }
 

@@ -4,6 +4,7 @@ import { createHash } from "node:crypto";
 import { PrismaPg } from "@prisma/adapter-pg";
 import postgres from "postgres";
 import { PrismaClient, type Prisma } from "./generated/client.js";
+import { readChangesFor, type ChangesFor } from "./changes-for.js";
 import { readHomesToRecheck, type HomeToRecheck, type RecheckScope } from "./homes-to-recheck.js";
 import { readReference, type Reference } from "./reference.js";
 
@@ -11,8 +12,11 @@ export type Tx = Prisma.TransactionClient;
 export type ReadTx = postgres.TransactionSql;
 
 export interface Database {
-  /** The only door for writes: one transaction, one person, row-level security on. Never nested. */
-  asPerson<T>(personId: string, work: (tx: Tx) => Promise<T>): Promise<T>;
+  /**
+   * The only door for writes: one transaction, one person, row-level security on. Never nested. `unattended`: the server works in
+   * the person's name without having been asked by them, so the log names nobody.
+   */
+  asPerson<T>(personId: string, work: (tx: Tx) => Promise<T>, unattended?: "unattended"): Promise<T>;
   /** A read transaction of one person that everything in a GraphQL operation shares; close it when the answer is made. */
   openRead(personId: string): ReadSession;
   /** One read in a transaction of its own, closed behind it; of several that must agree, `openRead` is the way. */
@@ -25,8 +29,13 @@ export interface Database {
   readReference(): Promise<Reference>;
   /** The homes whose boxes a change may reach, each with the member in whose name they are looked at. Nobody's own read. */
   homesToRecheck(scope: RecheckScope): Promise<readonly HomeToRecheck[]>;
-  /** What changed, as the triggers and jobs announce it. Returns the way to stop. */
-  listen(onNotice: (notice: Notice) => void): Promise<() => Promise<void>>;
+  /** What came after an entry of a household's log, read once for all these listeners, and which of them may hear it. */
+  changesFor(householdId: string, personIds: readonly string[], after: number, most: number): Promise<ChangesFor>;
+  /**
+   * What changed, as the triggers and jobs announce it. Returns the way to stop.
+   * @param onAgain the connection was lost and is there again: what was announced in between went unheard
+   */
+  listen(onNotice: (notice: Notice) => void, onAgain: () => void): Promise<() => Promise<void>>;
   announce(notice: Notice): Promise<void>;
   /** Throws when the connected role could see past row security, naming the reason. */
   refusePowerfulRole(): Promise<void>;
@@ -36,9 +45,13 @@ export interface Database {
 
 export type Notice =
   | { kind: "PLAN_CHANGED"; householdId: string; weekId: string; weekStart: string; revision: number }
+  /** The household's log goes as far as `seq` now. */
+  | { kind: "CHANGED"; householdId: string; seq: number }
   | { kind: "PLAN_PROGRESS"; householdId: string; weekStart: string; percent: number; bestPoints: number | null }
   /** A box of this child was blocked or passes again; each home of the child is told for itself. */
   | { kind: "BOX_CHECKED"; householdId: string; childId: string; date: string }
+  /** A carer is none any more: what they listen to of this household ends. */
+  | { kind: "CARER_LEFT"; householdId: string; personId: string }
   /** A job ended without a plan; why, as a sentence that everybody in the household may read. */
   | { kind: "PLAN_FAILED"; householdId: string; weekStart: string; failure: string };
 
@@ -66,6 +79,11 @@ function createStatementNamer(): (query: { sql: string }) => string | undefined 
   };
 }
 
+/** Announced when the transaction commits, in the order of its statements, and not at all when it does not. */
+export async function announceIn(tx: Tx, notice: Notice): Promise<void> {
+  await tx.$executeRaw`select pg_notify(${CHANNEL}, ${JSON.stringify(notice)})`;
+}
+
 export function connectDatabase(url: string, options: { writers?: number; readers?: number } = {}): Database {
   const adapter = new PrismaPg({ connectionString: url, max: options.writers ?? 6 }, {
     statementNameGenerator: createStatementNamer(),
@@ -85,7 +103,8 @@ export function connectDatabase(url: string, options: { writers?: number; reader
       (opened ??= new Promise((resolve, reject) => {
         let finish: () => void = () => undefined;
         const held = new Promise<void>((release) => (finish = release));
-        const done = sql.begin("read only", async (tx) => {
+        // One moment for everything an operation reads: what it says and how far it says the log goes belong together.
+        const done = sql.begin("isolation level repeatable read read only", async (tx) => {
           count += 2;
           // Not awaited: the setting and the first read travel together on the wire.
           tx`select set_config('app.person_id', ${personId}, true)`.catch(() => undefined);
@@ -111,7 +130,7 @@ export function connectDatabase(url: string, options: { writers?: number; reader
   };
 
   return {
-    asPerson(personId, work) {
+    asPerson(personId, work, unattended) {
       if (inside.getStore())
         throw new Error(
           "asPerson inside asPerson would wait for a second connection; pass the transaction on instead.",
@@ -119,7 +138,7 @@ export function connectDatabase(url: string, options: { writers?: number; reader
       return inside.run(true, () =>
         prisma.$transaction(
           async (tx) => {
-            await tx.$executeRaw`select set_config('app.person_id', ${personId}, true)`;
+            await tx.$executeRaw`select set_config('app.person_id', ${personId}, true), set_config('app.unattended', ${unattended ? "on" : "off"}, true)`;
             return work(tx);
           },
           { timeout: 15_000, maxWait: 5_000 },
@@ -152,8 +171,18 @@ export function connectDatabase(url: string, options: { writers?: number; reader
 
     homesToRecheck: (scope) => readHomesToRecheck(sql, scope),
 
-    async listen(onNotice) {
-      const subscription = await sql.listen(CHANNEL, (payload) => onNotice(JSON.parse(payload) as Notice));
+    changesFor: (householdId, personIds, after, most) => readChangesFor(sql, householdId, personIds, after, most),
+
+    async listen(onNotice, onAgain) {
+      let before = false;
+      const subscription = await sql.listen(
+        CHANNEL,
+        (payload) => onNotice(JSON.parse(payload) as Notice),
+        () => {
+          if (before) onAgain();
+          before = true;
+        },
+      );
       return () => subscription.unlisten();
     },
 

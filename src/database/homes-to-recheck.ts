@@ -6,6 +6,14 @@ export interface RecheckScope {
   readonly childIds: readonly string[];
   readonly schoolIds: readonly string[];
   readonly householdIds: readonly string[];
+  /** What the homes are to hear of it besides; absent where the change is in their own log already. */
+  readonly news?: SchoolNews;
+}
+
+/** SCHOOL: its days or facilities are other ones. SCHOOL_RULES: what it asks of boxes. */
+export interface SchoolNews {
+  readonly kind: "SCHOOL" | "SCHOOL_RULES";
+  readonly schoolIds: readonly string[];
 }
 
 /** A home that packs, and the member in whose name its boxes are looked at again. */

@@ -153,6 +153,8 @@ export interface ShoppingLineRow {
   readonly spareGrams: number;
   readonly costMinor: number;
   readonly readLabel: boolean;
+  /** It is in the basket. */
+  readonly ticked: boolean;
   /** Empty where too little is left to speak of, and in plans made before it was told. */
   readonly spareUses: readonly SpareUse[];
   /** In the cupboard when the week was planned; null in plans made before it was kept. */
@@ -252,7 +254,7 @@ const weekColumns = (tx: ReadTx, number: number | null = null) => tx`
       from task t where t.week_plan_id = p.id
       order by substring(t.session from '[0-9].*'), t.session desc, t.starts_at, t.hands_free_at, t.carer, t.key) y), '[]') as tasks,
     coalesce((select json_agg(y) from (select s.id, s.food_key as food, s.section, s.needed_grams as "neededGrams", s.from_stock_grams as "fromStockGrams", s.packs,
-        s.pack_grams as "packGrams", s.spare_grams as "spareGrams", s.cost_minor as "costMinor", s.read_label as "readLabel", s.spare_uses as "spareUses", s.stock_grams as "stockGrams"
+        s.pack_grams as "packGrams", s.spare_grams as "spareGrams", s.cost_minor as "costMinor", s.read_label as "readLabel", s.ticked, s.spare_uses as "spareUses", s.stock_grams as "stockGrams"
       from shopping_line s where s.week_plan_id = p.id order by array_position(${SHOP_WALK}::text[], s.section), s.food_key) y), '[]') as shopping
   ) x) as plan
   from week w join lateral (select * from week_plan p where p.week_id = w.id ${number === null ? tx`` : tx`and p.number = ${number}`} order by p.number desc limit 1) p on true`;
@@ -338,6 +340,8 @@ export interface PlanToSave {
   readonly boxStates: ReadonlyMap<string, { state: BoxStateCode; packedAt: Date | null; packedById: string | null }>;
   /** Per box "childId@date": why it does not pass, at the moment of writing. Such a box is stored as BLOCKED. */
   readonly blocks: ReadonlyMap<string, readonly BlockRow[]>;
+  /** Packs in the basket already, by food. A line that wants more of them is open again. */
+  readonly packsTicked: ReadonlyMap<string, number>;
   readonly taskStates: ReadonlyMap<string, { state: WorkStateCode; takenById: string | null }>;
   readonly allergensOf: (dish: string) => readonly AllergenCode[];
 }
@@ -579,6 +583,7 @@ export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
       readLabel: line.readLabel,
       spareUses: json(line.spareUses ?? []),
       stockGrams: line.stockGrams ?? null,
+      ticked: line.packs <= (plan.packsTicked.get(line.food) ?? -1),
     })),
   });
   return planId;

@@ -1,11 +1,13 @@
 import { GraphQLError } from "graphql";
 import type { App } from "../app/app.js";
 import type { ReadSession } from "../database/database.js";
+import { readLastChange } from "../database/change.js";
 import { readOwnCatalogue, type OwnCatalogueRows } from "../database/own-catalogue.js";
 import { indexSeen } from "../app/own-rows.js";
 import type { RulesOfHome } from "../app/rule-origins.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import { readHousehold, readMe, type HouseholdRow, type SchoolRow } from "../database/household.js";
+import { readOpenInvitations, type InvitationRow } from "../database/invitation.js";
 import { readRuleSets, readSchools, type RuleSetRow } from "../database/school.js";
 import { readWeek, readWeekById, readWeekOfDay, type WeekRow } from "../database/week.js";
 import type { Notices } from "./notices.js";
@@ -72,6 +74,10 @@ export interface Reads {
   /** Own foods and dishes that the reader may see, in whichever household, by one statement. */
   own(): Promise<OwnSeen>;
   me(): ReturnType<typeof readMe>;
+  /** How far the log of one of the reader's households goes. */
+  lastChange(householdId: string): Promise<number>;
+  /** Of all the reader's households, by one statement. */
+  openInvitations(): Promise<readonly InvitationRow[]>;
   schools(ids: readonly string[]): Promise<SchoolRow[]>;
   ruleSets(schoolId: string): Promise<RuleSetRow[]>;
   /** A household with every version of every rule set that may hold for its children; null when it is not the reader's. */
@@ -80,8 +86,11 @@ export interface Reads {
   forget(): void;
 }
 
-/** @param openSession opens the read transaction of this person, at first use */
-export function createReads(app: App, openSession: () => ReadSession): Reads {
+/**
+ * @param openSession opens the read transaction of this person, at first use
+ * @param leaveSession ends it; the next use opens another
+ */
+export function createReads(app: App, openSession: () => ReadSession, leaveSession: () => void): Reads {
   const kept = new Map<string, Promise<unknown>>();
   const once = <T>(key: string, read: () => Promise<T>): Promise<T> => {
     const before = kept.get(key) as Promise<T> | undefined;
@@ -146,6 +155,12 @@ export function createReads(app: App, openSession: () => ReadSession): Reads {
         };
       }),
     me: () => once("me", () => session().read(readMe)),
+    lastChange: (householdId) =>
+      once(
+        `last-change/${householdId}`,
+        async () => (await session().read((tx) => readLastChange(tx, householdId))) ?? 0,
+      ),
+    openInvitations: () => once("open-invitations", () => session().read(readOpenInvitations)),
     schools: (ids) =>
       ids.length === 0
         ? Promise.resolve([])
@@ -161,6 +176,7 @@ export function createReads(app: App, openSession: () => ReadSession): Reads {
         return { household: tree, rows };
       }),
     forget() {
+      leaveSession();
       kept.clear();
       known.clear();
     },

@@ -1,6 +1,7 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, ResidencePatternNode as ResidencePatternRow, ResidenceProposalNode as ResidenceProposalRow, HandoverNode as HandoverRow, DishReturnedNode as DishReturnedRow, RuleSetVersionNode as RuleSetVersionNode, AppointmentNode as AppointmentRow, AuditEntryNode as AuditEntryRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleFindingNode as RuleFindingRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
+import type { MeNode as MeRow, ChangeNode as ChangeNode, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, ResidencePatternNode as ResidencePatternRow, ResidenceProposalNode as ResidenceProposalRow, HandoverNode as HandoverRow, DishReturnedNode as DishReturnedRow, RuleSetVersionNode as RuleSetVersionNode, AppointmentNode as AppointmentRow, AuditEntryNode as AuditEntryRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleFindingNode as RuleFindingRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
+import type { InvitationRow as InvitationRow, InvitationOfferRow as InvitationOfferRow } from '../database/invitation.js';
 import type { ResidenceRef as ResidencePayloadRow } from '../app/residence.js';
 import type { HandoverRef as HandoverPayloadRow } from '../app/write-handover.js';
 import type { ReturnedRef as ReturnedPayloadRow } from '../app/report-returned.js';
@@ -41,6 +42,28 @@ export type Scalars = {
   /** A wall-clock time to the minute, without a zone: 06:50. */
   LocalTime: { input: string; output: string; }
 };
+
+export type AcceptHomeInvitationInput = {
+  /** The household the child is to live in too. */
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly token: Scalars['String']['input'];
+};
+
+export type AcceptHomeInvitationPayload = {
+  readonly __typename?: 'AcceptHomeInvitationPayload';
+  readonly child: Child;
+  readonly household: Household;
+};
+
+export type AcceptHomeInvitationResult = AcceptHomeInvitationPayload | HouseholdNotFound | InvalidInput | InvitationClosed | InvitationNotFound | KeyReused | LivesHereAlready | LivesInTwoHomes | NotPermitted;
+
+export type AcceptInvitationInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly token: Scalars['String']['input'];
+};
+
+export type AcceptInvitationResult = AlreadyCarer | HouseholdNotFound | HouseholdPayload | InvalidInput | InvitationClosed | InvitationNotFound | KeyReused;
 
 export type AddSchoolClassInput = {
   /** In the order of the day, none within another. */
@@ -109,6 +132,13 @@ export type AllergyPayload = {
   readonly __typename?: 'AllergyPayload';
   readonly child: Child;
   readonly household: Household;
+};
+
+/** The person belongs to the household; the link was not used up. */
+export type AlreadyCarer = UserError & {
+  readonly __typename?: 'AlreadyCarer';
+  readonly message: Scalars['String']['output'];
+  readonly role: Role;
 };
 
 export type Alternative = {
@@ -582,6 +612,12 @@ export type Carer = {
   readonly since: Scalars['DateTime']['output'];
 };
 
+/** No such carer in this household. */
+export type CarerNotFound = UserError & {
+  readonly __typename?: 'CarerNotFound';
+  readonly message: Scalars['String']['output'];
+};
+
 export type CarerTasks = {
   readonly __typename?: 'CarerTasks';
   /** Which pair of hands, from 1. */
@@ -600,6 +636,93 @@ export type Caution = {
   readonly whoSaysSo?: Maybe<RuleOrigin>;
 };
 
+/** One entry of a household's log. Live events, catching up and the log are the same list. */
+export type Change = {
+  readonly __typename?: 'Change';
+  readonly at: Scalars['DateTime']['output'];
+  /** As it is now; null where the entry is about something else, or it is gone. */
+  readonly box?: Maybe<Box>;
+  /** Null: the child's other home, a school, the server itself, or somebody who has left. */
+  readonly by?: Maybe<Person>;
+  /** Null too when the child is no longer of this household. */
+  readonly child?: Maybe<Child>;
+  /** Where this entry stands in the list: send it as `after` to be told of everything since. */
+  readonly cursor: Scalars['String']['output'];
+  readonly date?: Maybe<Scalars['LocalDate']['output']>;
+  /** What it said before and after; empty where that has been erased or has no place in a log. */
+  readonly fields: ReadonlyArray<ChangedField>;
+  readonly kind: ChangeKind;
+  /** As it is now; null where the entry is about something else, or it is gone. */
+  readonly shoppingLine?: Maybe<ShoppingLine>;
+  /** ID of what changed, also when it is gone. */
+  readonly subjectId: Scalars['ID']['output'];
+  /** As it is now; null where the entry is about something else, or it is gone. */
+  readonly task?: Maybe<Task>;
+  readonly verb: ChangeVerb;
+  /** As it is now; null where the entry is about something else, or it is gone. */
+  readonly week?: Maybe<Week>;
+};
+
+export type ChangeConnection = {
+  readonly __typename?: 'ChangeConnection';
+  /** The newest first. */
+  readonly nodes: ReadonlyArray<Change>;
+  readonly pageInfo: PageInfo;
+};
+
+/** What an entry of a household's log is about. */
+export type ChangeKind =
+  | 'ALLERGY'
+  /** A child's size; never what it is. */
+  | 'BODY'
+  /** One box: packed, eaten, blocked, or passing again. */
+  | 'BOX'
+  /** What the child's other home packs is not what it was: read the boxes anew. */
+  | 'BOXES'
+  | 'BOX_KIT'
+  | 'CARER'
+  | 'CHILD'
+  | 'DISRUPTION'
+  | 'ENROLMENT'
+  | 'EXEMPTION'
+  | 'FREEZER'
+  /** A household became or ceased to be a home of the child. */
+  | 'HOME'
+  | 'HOT_DAYS'
+  /** Name, time zone, allergens kept out, equipment. */
+  | 'KITCHEN'
+  | 'LABELS'
+  | 'LEAVE_TIMES'
+  | 'LEFTOVERS'
+  | 'OWN_DISH'
+  | 'OWN_FOOD'
+  | 'PIN'
+  /** The week has another plan, or it was agreed: read it anew. */
+  | 'PLAN'
+  | 'PREP_TIMES'
+  /** A house rule rests for a day. */
+  | 'RELAXATION'
+  /** A child's own rules. */
+  | 'RULES'
+  /** Days or facilities of a child's school. */
+  | 'SCHOOL'
+  | 'SCHOOL_MEALS'
+  /** What a child's school asks of boxes. */
+  | 'SCHOOL_RULES'
+  /** A line of the shopping list. */
+  | 'SHOPPING'
+  | 'STOCK'
+  | 'TASK';
+
+export type ChangeRoleInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly personId: Scalars['ID']['input'];
+  readonly role: Role;
+};
+
+export type ChangeRoleResult = CarerNotFound | HouseholdNotFound | HouseholdPayload | InvalidInput | KeyReused | LastCoordinator | NotPermitted;
+
 export type ChangeSchoolClassInput = {
   /** In place of all it had, in the order of the day, none within another. */
   readonly breaks?: InputMaybe<ReadonlyArray<ClassBreakInput>>;
@@ -611,6 +734,23 @@ export type ChangeSchoolClassInput = {
 };
 
 export type ChangeSchoolClassResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
+
+/** What happened to it. */
+export type ChangeVerb =
+  | 'ADDED'
+  | 'CHANGED'
+  /** It is gone: take it out of what you show. */
+  | 'REMOVED';
+
+/** One fact. Values are text as in JSON, without quotes around plain text. */
+export type ChangedField = {
+  readonly __typename?: 'ChangedField';
+  /** Null: it is gone. */
+  readonly after?: Maybe<Scalars['String']['output']>;
+  /** Null: it was not there. */
+  readonly before?: Maybe<Scalars['String']['output']>;
+  readonly name: Scalars['String']['output'];
+};
 
 export type Child = Node & {
   readonly __typename?: 'Child';
@@ -1447,6 +1587,17 @@ export type GiveUpHomeInput = {
 
 export type GiveUpHomeResult = ChildNotFound | HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | OnlyHome | RevisionPassed;
 
+export type HandOverCoordinationInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** Who coordinates from now on. */
+  readonly personId: Scalars['ID']['input'];
+  /** The sender's role from now on: COOK, HELPER or OBSERVER. */
+  readonly role: Role;
+};
+
+export type HandOverCoordinationResult = CarerNotFound | HouseholdNotFound | HouseholdPayload | InvalidInput | KeyReused | NotPermitted;
+
 /** What either home of a child has to know for a week. Nothing of a kitchen and nobody's name is in it. */
 export type Handover = {
   readonly __typename?: 'Handover';
@@ -1501,6 +1652,8 @@ export type HouseRule =
 export type Household = Node & {
   readonly __typename?: 'Household';
   readonly carers: ReadonlyArray<Carer>;
+  /** How far the log goes at the moment this answer shows: subscribe to `changes` after it and nothing is missed or told twice. */
+  readonly changeCursor: Scalars['String']['output'];
   readonly children: ReadonlyArray<Child>;
   /** ISO 4217 code; money is in its minor unit. */
   readonly currency: Scalars['String']['output'];
@@ -1508,9 +1661,14 @@ export type Household = Node & {
   readonly disruptions: ReadonlyArray<Disruption>;
   readonly energyMethod: EnergyMethod;
   readonly id: Scalars['ID']['output'];
+  /** Open invitations, the newest first. Null to everybody but a coordinator. */
+  readonly invitations?: Maybe<ReadonlyArray<Invitation>>;
   /** Allergens that never enter this kitchen. */
   readonly keepsOut: ReadonlyArray<Scalars['String']['output']>;
   readonly kitchen: Kitchen;
+  readonly log: ChangeConnection;
+  /** What the signed-in person may do here, as the names the server decides by, such as planWeek, takeTask or inviteCarers; for hiding what would be refused. */
+  readonly mayDo: ReadonlyArray<Scalars['String']['output']>;
   readonly myRole: Role;
   readonly name: Scalars['String']['output'];
   /** Dishes on this household's own list, by key. */
@@ -1538,6 +1696,13 @@ export type HouseholdDisruptionsArgs = {
 
 
 /** A kitchen that packs boxes. */
+export type HouseholdLogArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
+  first: Scalars['Int']['input'];
+};
+
+
+/** A kitchen that packs boxes. */
 export type HouseholdWeekArgs = {
   date: Scalars['LocalDate']['input'];
 };
@@ -1546,6 +1711,11 @@ export type HouseholdWeekArgs = {
 export type HouseholdNotFound = UserError & {
   readonly __typename?: 'HouseholdNotFound';
   readonly message: Scalars['String']['output'];
+};
+
+export type HouseholdPayload = {
+  readonly __typename?: 'HouseholdPayload';
+  readonly household: Household;
 };
 
 export type InputIssue = {
@@ -1564,6 +1734,90 @@ export type InvalidInput = UserError & {
   readonly issues: ReadonlyArray<InputIssue>;
   readonly message: Scalars['String']['output'];
 };
+
+/** A link that works once. Its token is answered by the mutation that makes it and by nothing else: only a digest is kept. */
+export type Invitation = {
+  readonly __typename?: 'Invitation';
+  /** Who is to live in another household too; null for a carer. */
+  readonly child?: Maybe<Child>;
+  readonly createdAt: Scalars['DateTime']['output'];
+  readonly expiresAt: Scalars['DateTime']['output'];
+  readonly id: Scalars['ID']['output'];
+  /** Null when they are no carer here any more. */
+  readonly invitedBy?: Maybe<Person>;
+  readonly kind: InvitationKind;
+  /** Of the carer to be; null for a home. */
+  readonly role?: Maybe<Role>;
+  readonly state: InvitationState;
+};
+
+/** The link does not work any more. */
+export type InvitationClosed = UserError & {
+  readonly __typename?: 'InvitationClosed';
+  readonly message: Scalars['String']['output'];
+  /** USED, WITHDRAWN or EXPIRED. */
+  readonly state: InvitationState;
+};
+
+export type InvitationKind =
+  /** Somebody becomes a carer of the household. */
+  | 'CARER'
+  /** A child of the household lives in another household too. */
+  | 'HOME';
+
+/** No such invitation: the token is none, or the ID is none of a household of yours. */
+export type InvitationNotFound = UserError & {
+  readonly __typename?: 'InvitationNotFound';
+  readonly message: Scalars['String']['output'];
+};
+
+/** What somebody who has the token is invited to. Names are told while it is open, and to nobody without the token. */
+export type InvitationOffer = {
+  readonly __typename?: 'InvitationOffer';
+  /** Null for a carer. */
+  readonly childFirstName?: Maybe<Scalars['String']['output']>;
+  readonly expiresAt: Scalars['DateTime']['output'];
+  readonly householdName?: Maybe<Scalars['String']['output']>;
+  readonly inviterName?: Maybe<Scalars['String']['output']>;
+  readonly kind: InvitationKind;
+  /** Of the carer to be; null for a home. */
+  readonly role?: Maybe<Role>;
+  readonly state: InvitationState;
+};
+
+export type InvitationPayload = {
+  readonly __typename?: 'InvitationPayload';
+  readonly invitation: Invitation;
+  /** 43 characters, answered once: null when the same request comes again. If the first answer was lost, withdraw the invitation and make another. */
+  readonly token?: Maybe<Scalars['String']['output']>;
+};
+
+export type InvitationState =
+  | 'EXPIRED'
+  | 'OPEN'
+  | 'USED'
+  /** By a coordinator, or because who sent it does not coordinate any more. */
+  | 'WITHDRAWN';
+
+export type InviteCarerInput = {
+  /** 1 to 720: an hour to 30 days. */
+  readonly expiresInHours: Scalars['Int']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly role: Role;
+};
+
+export type InviteCarerResult = HouseholdNotFound | InvalidInput | InvitationPayload | KeyReused | NotPermitted;
+
+export type InviteHomeInput = {
+  readonly childId: Scalars['ID']['input'];
+  /** 1 to 720: an hour to 30 days. */
+  readonly expiresInHours: Scalars['Int']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+export type InviteHomeResult = ChildNotFound | HouseholdNotFound | InvalidInput | InvitationPayload | KeyReused | LivesInTwoHomes | NotPermitted;
 
 export type ItemDifference = {
   readonly __typename?: 'ItemDifference';
@@ -1773,6 +2027,24 @@ export type LastAdministrator = UserError & {
   readonly message: Scalars['String']['output'];
 };
 
+/** Without this carer nobody would coordinate the household. */
+export type LastCoordinator = UserError & {
+  readonly __typename?: 'LastCoordinator';
+  readonly message: Scalars['String']['output'];
+};
+
+export type LeaveHouseholdInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+export type LeaveHouseholdPayload = {
+  readonly __typename?: 'LeaveHouseholdPayload';
+  readonly me: Me;
+};
+
+export type LeaveHouseholdResult = HouseholdNotFound | InvalidInput | KeyReused | LastCoordinator | LeaveHouseholdPayload;
+
 /** What the family meal leaves. */
 export type Leftover = Node & {
   readonly __typename?: 'Leftover';
@@ -1789,6 +2061,18 @@ export type LeftoverInput = {
   readonly base: Scalars['String']['input'];
   readonly cookedOn: Scalars['LocalDate']['input'];
   readonly grams: Scalars['Int']['input'];
+};
+
+/** The child lives in the household that would take them in; the link was not used up. */
+export type LivesHereAlready = UserError & {
+  readonly __typename?: 'LivesHereAlready';
+  readonly message: Scalars['String']['output'];
+};
+
+/** A child lives in at most two homes. */
+export type LivesInTwoHomes = UserError & {
+  readonly __typename?: 'LivesInTwoHomes';
+  readonly message: Scalars['String']['output'];
 };
 
 export type LoadCalendarInput = {
@@ -1906,6 +2190,10 @@ export type MissingFigure = {
 
 export type Mutation = {
   readonly __typename?: 'Mutation';
+  /** Let the child of the link live in this household too, from today on: both homes see the child. Only for its coordinator. */
+  readonly acceptHomeInvitation: AcceptHomeInvitationResult;
+  /** Become a carer of the household whose link it is. The link stays good when this is refused. */
+  readonly acceptInvitation: AcceptInvitationResult;
   /** Add a class with its breaks. Only for the administrator. */
   readonly addSchoolClass: AddSchoolClassResult;
   /** Let a jurisdiction's rule set hold in a school for food from home, or end that. Only for the school's administrator. */
@@ -1916,6 +2204,8 @@ export type Mutation = {
   readonly answerResidenceChange: AnswerResidenceChangeResult;
   /** Put somebody in charge of a school, or of the whole jurisdiction. Only for the jurisdiction's administrators; the person must have signed in once. */
   readonly appoint: AppointResult;
+  /** Give a carer another role. Only for a coordinator. Tasks of who may do none any more are open again. */
+  readonly changeRole: ChangeRoleResult;
   /** Give a class another name or other breaks; absent is unchanged. Only for the administrator. */
   readonly changeSchoolClass: ChangeSchoolClassResult;
   /** Count how boxes of agreed weeks keep a rule set. Numbers only, none below five; asking is noted in the audit list. */
@@ -1938,8 +2228,16 @@ export type Mutation = {
   readonly finishTask: FinishTaskResult;
   /** This household stops being one of the child's homes, from today on. Its planned boxes of the child fall away, patterns that name it end the day before, and the body size, box and leaving times it entered are gone. Never the only home. */
   readonly giveUpHome: GiveUpHomeResult;
+  /** Make another carer coordinator and take another role oneself, in one step. */
+  readonly handOverCoordination: HandOverCoordinationResult;
+  /** Make a link by which one person becomes a carer. Only for a coordinator. */
+  readonly inviteCarer: InviteCarerResult;
+  /** Make a link by which the coordinator of another household takes a child in as well. Only for a coordinator. */
+  readonly inviteHome: InviteHomeResult;
   /** Keep rules of the family's own for a child, or a copy of what a school asks for, as a new version. From either home. Boxes that no longer pass are blocked in both. */
   readonly keepOwnRules: KeepOwnRulesResult;
+  /** Leave. What the person had taken is open again. The last coordinator stays. */
+  readonly leaveHousehold: LeaveHouseholdResult;
   /** Put an iCalendar file in place of whatever came from a file before; terms and days set by hand stay and win. All or nothing. Only for the school's or jurisdiction's administrator. */
   readonly loadCalendar: LoadCalendarResult;
   /** Load a rule set document as a new version. Only for the school's or jurisdiction's administrator. A version that is loaded is never edited; a document that says what the newest version says loads nothing. */
@@ -1968,6 +2266,8 @@ export type Mutation = {
   readonly relaxHouseRule: RelaxHouseRuleResult;
   /** Remove or loosen this home's record of an allergy. Takes two steps: without a token it answers what to send back. */
   readonly removeAllergy: RemoveAllergyResult;
+  /** Take a carer out. Only for a coordinator. What they had taken is open again, what they did stays done. */
+  readonly removeCarer: RemoveCarerResult;
   /** Take a dish off the list; refused while it stands in a box of a week that is not over. */
   readonly removeOwnDish: RemoveOwnDishResult;
   /** Take a food off the list; refused while one of the household's own dishes is made of it. */
@@ -1976,6 +2276,8 @@ export type Mutation = {
   readonly removeSchoolDay: RemoveSchoolDayResult;
   /** Take a term off the calendar. Only for the administrator. */
   readonly removeTerm: RemoveTermResult;
+  /** Change the name that other carers see. */
+  readonly renameMe: RenameMeResult;
   /** A child stays home: the day's box falls away and the rest is replanned with the fewest changes. */
   readonly reportAbsence: ReportAbsenceResult;
   /** Report what upsets the week. It is recorded in any case, with the week planned again in the same step: as few boxes change as can, and nothing pinned, packed or cooked moves. When no such week is left, boxes that no longer pass are BLOCKED and infeasible says why. A later week it touches is not planned again: its boxes are checked, and mended by mendWeek. */
@@ -2014,15 +2316,29 @@ export type Mutation = {
   readonly swapItem: SwapItemResult;
   /** Take a task. Exactly one carer holds it. */
   readonly takeTask: TakeTaskResult;
+  /** Tick a line of the shopping list, or take the tick back. */
+  readonly tickShoppingLine: TickShoppingLineResult;
   readonly unpinItem: UnpinItemResult;
   /** Take a report back, from either home when it is about a child; the week is planned again near what it is. */
   readonly withdrawDisruption: WithdrawDisruptionResult;
+  /** Take an open link back. Only for a coordinator. */
+  readonly withdrawInvitation: WithdrawInvitationResult;
   /** Take back what this home proposed and nobody has answered. */
   readonly withdrawResidenceChange: WithdrawResidenceChangeResult;
   /** Let a rule set ask for nothing any more from a day on, as a new version. Only for its administrator. */
   readonly withdrawRuleSet: WithdrawRuleSetResult;
   /** Write the week's handover note; it takes the place of what it said. Either home may. */
   readonly writeHandover: WriteHandoverResult;
+};
+
+
+export type MutationAcceptHomeInvitationArgs = {
+  input: AcceptHomeInvitationInput;
+};
+
+
+export type MutationAcceptInvitationArgs = {
+  input: AcceptInvitationInput;
 };
 
 
@@ -2048,6 +2364,11 @@ export type MutationAnswerResidenceChangeArgs = {
 
 export type MutationAppointArgs = {
   input: AppointInput;
+};
+
+
+export type MutationChangeRoleArgs = {
+  input: ChangeRoleInput;
 };
 
 
@@ -2106,8 +2427,28 @@ export type MutationGiveUpHomeArgs = {
 };
 
 
+export type MutationHandOverCoordinationArgs = {
+  input: HandOverCoordinationInput;
+};
+
+
+export type MutationInviteCarerArgs = {
+  input: InviteCarerInput;
+};
+
+
+export type MutationInviteHomeArgs = {
+  input: InviteHomeInput;
+};
+
+
 export type MutationKeepOwnRulesArgs = {
   input: KeepOwnRulesInput;
+};
+
+
+export type MutationLeaveHouseholdArgs = {
+  input: LeaveHouseholdInput;
 };
 
 
@@ -2181,6 +2522,11 @@ export type MutationRemoveAllergyArgs = {
 };
 
 
+export type MutationRemoveCarerArgs = {
+  input: RemoveCarerInput;
+};
+
+
 export type MutationRemoveOwnDishArgs = {
   input: RemoveOwnDishInput;
 };
@@ -2198,6 +2544,11 @@ export type MutationRemoveSchoolDayArgs = {
 
 export type MutationRemoveTermArgs = {
   input: RemoveTermInput;
+};
+
+
+export type MutationRenameMeArgs = {
+  input: RenameMeInput;
 };
 
 
@@ -2296,6 +2647,11 @@ export type MutationTakeTaskArgs = {
 };
 
 
+export type MutationTickShoppingLineArgs = {
+  input: TickShoppingLineInput;
+};
+
+
 export type MutationUnpinItemArgs = {
   input: UnpinItemInput;
 };
@@ -2303,6 +2659,11 @@ export type MutationUnpinItemArgs = {
 
 export type MutationWithdrawDisruptionArgs = {
   input: WithdrawDisruptionInput;
+};
+
+
+export type MutationWithdrawInvitationArgs = {
+  input: WithdrawInvitationInput;
 };
 
 
@@ -2867,6 +3228,8 @@ export type Query = {
   readonly handover?: Maybe<Handover>;
   /** Null when there is none or it is not yours. */
   readonly household?: Maybe<Household>;
+  /** What a link invites to; null for a token that is none. Send it by POST: addresses are written down on the way. */
+  readonly invitation?: Maybe<InvitationOffer>;
   /** Administrators of a jurisdiction, the oldest first. Null to everybody who is none of them. */
   readonly jurisdictionAppointments?: Maybe<ReadonlyArray<Appointment>>;
   /** What administrators did in a jurisdiction and at its schools, the newest first. Null to everybody who is none of them. */
@@ -2949,6 +3312,11 @@ export type QueryHandoverArgs = {
 
 export type QueryHouseholdArgs = {
   id: Scalars['ID']['input'];
+};
+
+
+export type QueryInvitationArgs = {
+  token: Scalars['String']['input'];
 };
 
 
@@ -3108,6 +3476,15 @@ export type RemoveAllergyInput = {
 
 export type RemoveAllergyResult = AllergyPayload | ChildNotFound | ConfirmationNeeded | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
 
+export type RemoveCarerInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** Somebody else; who goes themselves leaves (leaveHousehold). */
+  readonly personId: Scalars['ID']['input'];
+};
+
+export type RemoveCarerResult = CarerNotFound | HouseholdNotFound | HouseholdPayload | InvalidInput | KeyReused | LastCoordinator | NotPermitted;
+
 export type RemoveOwnDishInput = {
   readonly householdId: Scalars['ID']['input'];
   readonly idempotencyKey: Scalars['String']['input'];
@@ -3144,6 +3521,19 @@ export type RemoveTermInput = {
 };
 
 export type RemoveTermResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
+
+export type RenameMeInput = {
+  /** 1 to 80 characters. */
+  readonly displayName: Scalars['String']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+export type RenameMePayload = {
+  readonly __typename?: 'RenameMePayload';
+  readonly person: Person;
+};
+
+export type RenameMeResult = InvalidInput | KeyReused | RenameMePayload;
 
 export type ReportAbsenceInput = {
   readonly childId: Scalars['ID']['input'];
@@ -3852,6 +4242,13 @@ export type ShoppingLine = Node & {
   readonly spareGrams: Scalars['Int']['output'];
   /** What the spare is good for; empty where too little is left to speak of. */
   readonly spareUses: ReadonlyArray<SpareUse>;
+  /** It is in the basket. */
+  readonly ticked: Scalars['Boolean']['output'];
+};
+
+export type ShoppingLinePayload = {
+  readonly __typename?: 'ShoppingLinePayload';
+  readonly line: ShoppingLine;
 };
 
 export type ShortMorningInput = {
@@ -3942,6 +4339,8 @@ export type Subscription = {
   readonly __typename?: 'Subscription';
   /** Each box of the household's children, in either home, that is blocked or passes again; null when it has been planned anew meanwhile. */
   readonly boxesBlocked?: Maybe<BoxVerdict>;
+  /** Everything that changes in a household, and of its children in their other homes what both may see; in order, each once. With `after` first what was missed since. Ends when the reader is no carer of the household any more. */
+  readonly changes: Change;
   /** How far a plan of this household has come. */
   readonly planProgress: PlanProgress;
   /** The week each time it changes. */
@@ -3950,6 +4349,12 @@ export type Subscription = {
 
 
 export type SubscriptionBoxesBlockedArgs = {
+  householdId: Scalars['ID']['input'];
+};
+
+
+export type SubscriptionChangesArgs = {
+  after?: InputMaybe<Scalars['String']['input']>;
   householdId: Scalars['ID']['input'];
 };
 
@@ -4050,6 +4455,16 @@ export type TaskPayload = {
   readonly __typename?: 'TaskPayload';
   readonly task: Task;
 };
+
+export type TickShoppingLineInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly lineId: Scalars['ID']['input'];
+  /** Ticks do not overtake each other: it may be an older one, but not one that has not been. */
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly ticked: Scalars['Boolean']['input'];
+};
+
+export type TickShoppingLineResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | ShoppingLinePayload;
 
 export type TripDaysInput = {
   readonly childId: Scalars['ID']['input'];
@@ -4257,6 +4672,18 @@ export type WithdrawDisruptionInput = {
 
 export type WithdrawDisruptionResult = DisruptionPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
 
+export type WithdrawInvitationInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly invitationId: Scalars['ID']['input'];
+};
+
+export type WithdrawInvitationPayload = {
+  readonly __typename?: 'WithdrawInvitationPayload';
+  readonly invitation: Invitation;
+};
+
+export type WithdrawInvitationResult = InvalidInput | InvitationClosed | InvitationNotFound | KeyReused | NotPermitted | WithdrawInvitationPayload;
+
 export type WithdrawResidenceChangeInput = {
   readonly householdId: Scalars['ID']['input'];
   readonly idempotencyKey: Scalars['String']['input'];
@@ -4373,6 +4800,26 @@ export type DirectiveResolverFn<TResult = Record<PropertyKey, never>, TParent = 
 
 /** Mapping of union types */
 export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
+  AcceptHomeInvitationResult:
+    | ( Omit<AcceptHomeInvitationPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'AcceptHomeInvitationPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( InvitationClosed & { __typename: 'InvitationClosed' } )
+    | ( InvitationNotFound & { __typename: 'InvitationNotFound' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LivesHereAlready & { __typename: 'LivesHereAlready' } )
+    | ( LivesInTwoHomes & { __typename: 'LivesInTwoHomes' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
+  AcceptInvitationResult:
+    | ( AlreadyCarer & { __typename: 'AlreadyCarer' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( Omit<HouseholdPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'HouseholdPayload' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( InvitationClosed & { __typename: 'InvitationClosed' } )
+    | ( InvitationNotFound & { __typename: 'InvitationNotFound' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+  ;
   AddSchoolClassResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -4431,6 +4878,15 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
     | ( NotAppointed & { __typename: 'NotAppointed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+  ;
+  ChangeRoleResult:
+    | ( CarerNotFound & { __typename: 'CarerNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( Omit<HouseholdPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'HouseholdPayload' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LastCoordinator & { __typename: 'LastCoordinator' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
   ;
   ChangeSchoolClassResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -4532,6 +4988,30 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( OnlyHome & { __typename: 'OnlyHome' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
+  HandOverCoordinationResult:
+    | ( CarerNotFound & { __typename: 'CarerNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( Omit<HouseholdPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'HouseholdPayload' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
+  InviteCarerResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( Omit<InvitationPayload, 'invitation'> & { invitation: _RefType['Invitation'] } & { __typename: 'InvitationPayload' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
+  InviteHomeResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( Omit<InvitationPayload, 'invitation'> & { invitation: _RefType['Invitation'] } & { __typename: 'InvitationPayload' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LivesInTwoHomes & { __typename: 'LivesInTwoHomes' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
   KeepOwnRulesResult:
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
@@ -4542,6 +5022,13 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<OwnRulesPayload, 'child' | 'household' | 'ruleSet'> & { child: _RefType['Child'], household: _RefType['Household'], ruleSet: _RefType['RuleSet'] } & { __typename: 'OwnRulesPayload' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+  ;
+  LeaveHouseholdResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LastCoordinator & { __typename: 'LastCoordinator' } )
+    | ( Omit<LeaveHouseholdPayload, 'me'> & { me: _RefType['Me'] } & { __typename: 'LeaveHouseholdPayload' } )
   ;
   LoadCalendarResult:
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
@@ -4689,6 +5176,15 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
+  RemoveCarerResult:
+    | ( CarerNotFound & { __typename: 'CarerNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( Omit<HouseholdPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'HouseholdPayload' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LastCoordinator & { __typename: 'LastCoordinator' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
   RemoveOwnDishResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -4722,6 +5218,11 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
     | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
+  ;
+  RenameMeResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( Omit<RenameMePayload, 'person'> & { person: _RefType['Person'] } & { __typename: 'RenameMePayload' } )
   ;
   ReportAbsenceResult:
     | ( BoxClosed & { __typename: 'BoxClosed' } )
@@ -4896,6 +5397,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
     | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
   ;
+  TickShoppingLineResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<ShoppingLinePayload, 'line'> & { line: _RefType['ShoppingLine'] } & { __typename: 'ShoppingLinePayload' } )
+  ;
   UnpinItemResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -4918,6 +5427,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
+  WithdrawInvitationResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( InvitationClosed & { __typename: 'InvitationClosed' } )
+    | ( InvitationNotFound & { __typename: 'InvitationNotFound' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( Omit<WithdrawInvitationPayload, 'invitation'> & { invitation: _RefType['Invitation'] } & { __typename: 'WithdrawInvitationPayload' } )
   ;
   WithdrawResidenceChangeResult:
     | ( ForTheOtherHome & { __typename: 'ForTheOtherHome' } )
@@ -4970,8 +5487,10 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( WeekPlanRow & { __typename: 'WeekPlan' } )
   ;
   UserError:
+    | ( AlreadyCarer & { __typename: 'AlreadyCarer' } )
     | ( BoxBlocked & { __typename: 'BoxBlocked' } )
     | ( BoxClosed & { __typename: 'BoxClosed' } )
+    | ( CarerNotFound & { __typename: 'CarerNotFound' } )
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
     | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
     | ( DayClosed & { __typename: 'DayClosed' } )
@@ -4982,9 +5501,14 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( ForTheOtherHome & { __typename: 'ForTheOtherHome' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( InvitationClosed & { __typename: 'InvitationClosed' } )
+    | ( InvitationNotFound & { __typename: 'InvitationNotFound' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( LabelsUnreadRow & { __typename: 'LabelsUnread' } )
     | ( LastAdministrator & { __typename: 'LastAdministrator' } )
+    | ( LastCoordinator & { __typename: 'LastCoordinator' } )
+    | ( LivesHereAlready & { __typename: 'LivesHereAlready' } )
+    | ( LivesInTwoHomes & { __typename: 'LivesInTwoHomes' } )
     | ( NoSchoolRow & { __typename: 'NoSchool' } )
     | ( NoWeekWithDishRow & { __typename: 'NoWeekWithDish' } )
     | ( NotAppointed & { __typename: 'NotAppointed' } )
@@ -5007,6 +5531,11 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
 
 /** Mapping between all available schema types and the resolvers types */
 export type ResolversTypes = {
+  AcceptHomeInvitationInput: AcceptHomeInvitationInput;
+  AcceptHomeInvitationPayload: ResolverTypeWrapper<Omit<AcceptHomeInvitationPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
+  AcceptHomeInvitationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AcceptHomeInvitationResult']>;
+  AcceptInvitationInput: AcceptInvitationInput;
+  AcceptInvitationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AcceptInvitationResult']>;
   AddSchoolClassInput: AddSchoolClassInput;
   AddSchoolClassResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AddSchoolClassResult']>;
   AdoptRuleSetInput: AdoptRuleSetInput;
@@ -5018,6 +5547,7 @@ export type ResolversTypes = {
   Allergy: ResolverTypeWrapper<Allergy>;
   AllergyInput: AllergyInput;
   AllergyPayload: ResolverTypeWrapper<Omit<AllergyPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
+  AlreadyCarer: ResolverTypeWrapper<AlreadyCarer>;
   Alternative: ResolverTypeWrapper<AlternativeRow>;
   AnswerResidenceChangeInput: AnswerResidenceChangeInput;
   AnswerResidenceChangeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AnswerResidenceChangeResult']>;
@@ -5063,10 +5593,18 @@ export type ResolversTypes = {
   CalendarKind: CalendarKind;
   CameBack: CameBack;
   Carer: ResolverTypeWrapper<Omit<Carer, 'person'> & { person: ResolversTypes['Person'] }>;
+  CarerNotFound: ResolverTypeWrapper<CarerNotFound>;
   CarerTasks: ResolverTypeWrapper<CarerTasksRow>;
   Caution: ResolverTypeWrapper<CautionRow>;
+  Change: ResolverTypeWrapper<ChangeNode>;
+  ChangeConnection: ResolverTypeWrapper<Omit<ChangeConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversTypes['Change']> }>;
+  ChangeKind: ChangeKind;
+  ChangeRoleInput: ChangeRoleInput;
+  ChangeRoleResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ChangeRoleResult']>;
   ChangeSchoolClassInput: ChangeSchoolClassInput;
   ChangeSchoolClassResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ChangeSchoolClassResult']>;
+  ChangeVerb: ChangeVerb;
+  ChangedField: ResolverTypeWrapper<ChangedField>;
   Child: ResolverTypeWrapper<ChildRow>;
   ChildDaysInput: ChildDaysInput;
   ChildNotFound: ResolverTypeWrapper<ChildNotFound>;
@@ -5150,6 +5688,8 @@ export type ResolversTypes = {
   FreezerStock: ResolverTypeWrapper<FreezerStockRow>;
   GiveUpHomeInput: GiveUpHomeInput;
   GiveUpHomeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['GiveUpHomeResult']>;
+  HandOverCoordinationInput: HandOverCoordinationInput;
+  HandOverCoordinationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['HandOverCoordinationResult']>;
   Handover: ResolverTypeWrapper<HandoverRow>;
   HandoverPayload: ResolverTypeWrapper<HandoverPayloadRow>;
   HoldingPoint: ResolverTypeWrapper<HoldingPoint>;
@@ -5157,10 +5697,22 @@ export type ResolversTypes = {
   HouseRule: HouseRule;
   Household: ResolverTypeWrapper<HouseholdRow>;
   HouseholdNotFound: ResolverTypeWrapper<HouseholdNotFound>;
+  HouseholdPayload: ResolverTypeWrapper<Omit<HouseholdPayload, 'household'> & { household: ResolversTypes['Household'] }>;
   ID: ResolverTypeWrapper<Scalars['ID']['output']>;
   InputIssue: ResolverTypeWrapper<InputIssue>;
   Int: ResolverTypeWrapper<Scalars['Int']['output']>;
   InvalidInput: ResolverTypeWrapper<InvalidInput>;
+  Invitation: ResolverTypeWrapper<InvitationRow>;
+  InvitationClosed: ResolverTypeWrapper<InvitationClosed>;
+  InvitationKind: InvitationKind;
+  InvitationNotFound: ResolverTypeWrapper<InvitationNotFound>;
+  InvitationOffer: ResolverTypeWrapper<InvitationOfferRow>;
+  InvitationPayload: ResolverTypeWrapper<Omit<InvitationPayload, 'invitation'> & { invitation: ResolversTypes['Invitation'] }>;
+  InvitationState: InvitationState;
+  InviteCarerInput: InviteCarerInput;
+  InviteCarerResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['InviteCarerResult']>;
+  InviteHomeInput: InviteHomeInput;
+  InviteHomeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['InviteHomeResult']>;
   ItemDifference: ResolverTypeWrapper<ItemDifferenceRow>;
   ItemHolding: ResolverTypeWrapper<ItemHoldingRow>;
   KeepOwnRulesInput: KeepOwnRulesInput;
@@ -5181,8 +5733,14 @@ export type ResolversTypes = {
   LabelStatus: LabelStatus;
   LabelsUnread: ResolverTypeWrapper<LabelsUnreadRow>;
   LastAdministrator: ResolverTypeWrapper<LastAdministrator>;
+  LastCoordinator: ResolverTypeWrapper<LastCoordinator>;
+  LeaveHouseholdInput: LeaveHouseholdInput;
+  LeaveHouseholdPayload: ResolverTypeWrapper<Omit<LeaveHouseholdPayload, 'me'> & { me: ResolversTypes['Me'] }>;
+  LeaveHouseholdResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['LeaveHouseholdResult']>;
   Leftover: ResolverTypeWrapper<LeftoverRow>;
   LeftoverInput: LeftoverInput;
+  LivesHereAlready: ResolverTypeWrapper<LivesHereAlready>;
+  LivesInTwoHomes: ResolverTypeWrapper<LivesInTwoHomes>;
   LoadCalendarInput: LoadCalendarInput;
   LoadCalendarResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['LoadCalendarResult']>;
   LoadRuleSetInput: LoadRuleSetInput;
@@ -5270,6 +5828,8 @@ export type ResolversTypes = {
   RelaxHouseRuleResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RelaxHouseRuleResult']>;
   RemoveAllergyInput: RemoveAllergyInput;
   RemoveAllergyResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveAllergyResult']>;
+  RemoveCarerInput: RemoveCarerInput;
+  RemoveCarerResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveCarerResult']>;
   RemoveOwnDishInput: RemoveOwnDishInput;
   RemoveOwnDishResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveOwnDishResult']>;
   RemoveOwnFoodInput: RemoveOwnFoodInput;
@@ -5278,6 +5838,9 @@ export type ResolversTypes = {
   RemoveSchoolDayResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveSchoolDayResult']>;
   RemoveTermInput: RemoveTermInput;
   RemoveTermResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveTermResult']>;
+  RenameMeInput: RenameMeInput;
+  RenameMePayload: ResolverTypeWrapper<Omit<RenameMePayload, 'person'> & { person: ResolversTypes['Person'] }>;
+  RenameMeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RenameMeResult']>;
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReportAbsenceResult']>;
   ReportDisruptionInput: ReportDisruptionInput;
@@ -5363,6 +5926,7 @@ export type ResolversTypes = {
   SharingGain: ResolverTypeWrapper<SharingGain>;
   ShoppingDifference: ResolverTypeWrapper<ShoppingDifferenceRow>;
   ShoppingLine: ResolverTypeWrapper<ShoppingLineRow>;
+  ShoppingLinePayload: ResolverTypeWrapper<Omit<ShoppingLinePayload, 'line'> & { line: ResolversTypes['ShoppingLine'] }>;
   ShortMorningInput: ShortMorningInput;
   Slot: Slot;
   SourcedFigure: ResolverTypeWrapper<SourcedFigure>;
@@ -5386,6 +5950,8 @@ export type ResolversTypes = {
   TaskDifference: ResolverTypeWrapper<TaskDifferenceRow>;
   TaskHeld: ResolverTypeWrapper<Omit<TaskHeld, 'holder'> & { holder?: Maybe<ResolversTypes['Person']> }>;
   TaskPayload: ResolverTypeWrapper<Omit<TaskPayload, 'task'> & { task: ResolversTypes['Task'] }>;
+  TickShoppingLineInput: TickShoppingLineInput;
+  TickShoppingLineResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['TickShoppingLineResult']>;
   TripDaysInput: TripDaysInput;
   UnitSystem: UnitSystem;
   UnpinItemInput: UnpinItemInput;
@@ -5408,6 +5974,9 @@ export type ResolversTypes = {
   WishTotals: ResolverTypeWrapper<WishTotals>;
   WithdrawDisruptionInput: WithdrawDisruptionInput;
   WithdrawDisruptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawDisruptionResult']>;
+  WithdrawInvitationInput: WithdrawInvitationInput;
+  WithdrawInvitationPayload: ResolverTypeWrapper<Omit<WithdrawInvitationPayload, 'invitation'> & { invitation: ResolversTypes['Invitation'] }>;
+  WithdrawInvitationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawInvitationResult']>;
   WithdrawResidenceChangeInput: WithdrawResidenceChangeInput;
   WithdrawResidenceChangeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawResidenceChangeResult']>;
   WithdrawRuleSetInput: WithdrawRuleSetInput;
@@ -5419,6 +5988,11 @@ export type ResolversTypes = {
 
 /** Mapping between all available schema types and the resolvers parents */
 export type ResolversParentTypes = {
+  AcceptHomeInvitationInput: AcceptHomeInvitationInput;
+  AcceptHomeInvitationPayload: Omit<AcceptHomeInvitationPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
+  AcceptHomeInvitationResult: ResolversUnionTypes<ResolversParentTypes>['AcceptHomeInvitationResult'];
+  AcceptInvitationInput: AcceptInvitationInput;
+  AcceptInvitationResult: ResolversUnionTypes<ResolversParentTypes>['AcceptInvitationResult'];
   AddSchoolClassInput: AddSchoolClassInput;
   AddSchoolClassResult: ResolversUnionTypes<ResolversParentTypes>['AddSchoolClassResult'];
   AdoptRuleSetInput: AdoptRuleSetInput;
@@ -5430,6 +6004,7 @@ export type ResolversParentTypes = {
   Allergy: Allergy;
   AllergyInput: AllergyInput;
   AllergyPayload: Omit<AllergyPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
+  AlreadyCarer: AlreadyCarer;
   Alternative: AlternativeRow;
   AnswerResidenceChangeInput: AnswerResidenceChangeInput;
   AnswerResidenceChangeResult: ResolversUnionTypes<ResolversParentTypes>['AnswerResidenceChangeResult'];
@@ -5469,10 +6044,16 @@ export type ResolversParentTypes = {
   CalendarEntry: CalendarEntryRow;
   CalendarEntryChange: Omit<CalendarEntryChange, 'after' | 'before'> & { after: ResolversParentTypes['CalendarEntry'], before: ResolversParentTypes['CalendarEntry'] };
   Carer: Omit<Carer, 'person'> & { person: ResolversParentTypes['Person'] };
+  CarerNotFound: CarerNotFound;
   CarerTasks: CarerTasksRow;
   Caution: CautionRow;
+  Change: ChangeNode;
+  ChangeConnection: Omit<ChangeConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversParentTypes['Change']> };
+  ChangeRoleInput: ChangeRoleInput;
+  ChangeRoleResult: ResolversUnionTypes<ResolversParentTypes>['ChangeRoleResult'];
   ChangeSchoolClassInput: ChangeSchoolClassInput;
   ChangeSchoolClassResult: ResolversUnionTypes<ResolversParentTypes>['ChangeSchoolClassResult'];
+  ChangedField: ChangedField;
   Child: ChildRow;
   ChildDaysInput: ChildDaysInput;
   ChildNotFound: ChildNotFound;
@@ -5548,15 +6129,27 @@ export type ResolversParentTypes = {
   FreezerStock: FreezerStockRow;
   GiveUpHomeInput: GiveUpHomeInput;
   GiveUpHomeResult: ResolversUnionTypes<ResolversParentTypes>['GiveUpHomeResult'];
+  HandOverCoordinationInput: HandOverCoordinationInput;
+  HandOverCoordinationResult: ResolversUnionTypes<ResolversParentTypes>['HandOverCoordinationResult'];
   Handover: HandoverRow;
   HandoverPayload: HandoverPayloadRow;
   HoldingPoint: HoldingPoint;
   Household: HouseholdRow;
   HouseholdNotFound: HouseholdNotFound;
+  HouseholdPayload: Omit<HouseholdPayload, 'household'> & { household: ResolversParentTypes['Household'] };
   ID: Scalars['ID']['output'];
   InputIssue: InputIssue;
   Int: Scalars['Int']['output'];
   InvalidInput: InvalidInput;
+  Invitation: InvitationRow;
+  InvitationClosed: InvitationClosed;
+  InvitationNotFound: InvitationNotFound;
+  InvitationOffer: InvitationOfferRow;
+  InvitationPayload: Omit<InvitationPayload, 'invitation'> & { invitation: ResolversParentTypes['Invitation'] };
+  InviteCarerInput: InviteCarerInput;
+  InviteCarerResult: ResolversUnionTypes<ResolversParentTypes>['InviteCarerResult'];
+  InviteHomeInput: InviteHomeInput;
+  InviteHomeResult: ResolversUnionTypes<ResolversParentTypes>['InviteHomeResult'];
   ItemDifference: ItemDifferenceRow;
   ItemHolding: ItemHoldingRow;
   KeepOwnRulesInput: KeepOwnRulesInput;
@@ -5575,8 +6168,14 @@ export type ResolversParentTypes = {
   LabelNutrientsInput: LabelNutrientsInput;
   LabelsUnread: LabelsUnreadRow;
   LastAdministrator: LastAdministrator;
+  LastCoordinator: LastCoordinator;
+  LeaveHouseholdInput: LeaveHouseholdInput;
+  LeaveHouseholdPayload: Omit<LeaveHouseholdPayload, 'me'> & { me: ResolversParentTypes['Me'] };
+  LeaveHouseholdResult: ResolversUnionTypes<ResolversParentTypes>['LeaveHouseholdResult'];
   Leftover: LeftoverRow;
   LeftoverInput: LeftoverInput;
+  LivesHereAlready: LivesHereAlready;
+  LivesInTwoHomes: LivesInTwoHomes;
   LoadCalendarInput: LoadCalendarInput;
   LoadCalendarResult: ResolversUnionTypes<ResolversParentTypes>['LoadCalendarResult'];
   LoadRuleSetInput: LoadRuleSetInput;
@@ -5659,6 +6258,8 @@ export type ResolversParentTypes = {
   RelaxHouseRuleResult: ResolversUnionTypes<ResolversParentTypes>['RelaxHouseRuleResult'];
   RemoveAllergyInput: RemoveAllergyInput;
   RemoveAllergyResult: ResolversUnionTypes<ResolversParentTypes>['RemoveAllergyResult'];
+  RemoveCarerInput: RemoveCarerInput;
+  RemoveCarerResult: ResolversUnionTypes<ResolversParentTypes>['RemoveCarerResult'];
   RemoveOwnDishInput: RemoveOwnDishInput;
   RemoveOwnDishResult: ResolversUnionTypes<ResolversParentTypes>['RemoveOwnDishResult'];
   RemoveOwnFoodInput: RemoveOwnFoodInput;
@@ -5667,6 +6268,9 @@ export type ResolversParentTypes = {
   RemoveSchoolDayResult: ResolversUnionTypes<ResolversParentTypes>['RemoveSchoolDayResult'];
   RemoveTermInput: RemoveTermInput;
   RemoveTermResult: ResolversUnionTypes<ResolversParentTypes>['RemoveTermResult'];
+  RenameMeInput: RenameMeInput;
+  RenameMePayload: Omit<RenameMePayload, 'person'> & { person: ResolversParentTypes['Person'] };
+  RenameMeResult: ResolversUnionTypes<ResolversParentTypes>['RenameMeResult'];
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolversUnionTypes<ResolversParentTypes>['ReportAbsenceResult'];
   ReportDisruptionInput: ReportDisruptionInput;
@@ -5742,6 +6346,7 @@ export type ResolversParentTypes = {
   SharingGain: SharingGain;
   ShoppingDifference: ShoppingDifferenceRow;
   ShoppingLine: ShoppingLineRow;
+  ShoppingLinePayload: Omit<ShoppingLinePayload, 'line'> & { line: ResolversParentTypes['ShoppingLine'] };
   ShortMorningInput: ShortMorningInput;
   SourcedFigure: SourcedFigure;
   SpareDish: SpareDishRow;
@@ -5760,6 +6365,8 @@ export type ResolversParentTypes = {
   TaskDifference: TaskDifferenceRow;
   TaskHeld: Omit<TaskHeld, 'holder'> & { holder?: Maybe<ResolversParentTypes['Person']> };
   TaskPayload: Omit<TaskPayload, 'task'> & { task: ResolversParentTypes['Task'] };
+  TickShoppingLineInput: TickShoppingLineInput;
+  TickShoppingLineResult: ResolversUnionTypes<ResolversParentTypes>['TickShoppingLineResult'];
   TripDaysInput: TripDaysInput;
   UnpinItemInput: UnpinItemInput;
   UnpinItemResult: ResolversUnionTypes<ResolversParentTypes>['UnpinItemResult'];
@@ -5778,12 +6385,29 @@ export type ResolversParentTypes = {
   WishTotals: WishTotals;
   WithdrawDisruptionInput: WithdrawDisruptionInput;
   WithdrawDisruptionResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawDisruptionResult'];
+  WithdrawInvitationInput: WithdrawInvitationInput;
+  WithdrawInvitationPayload: Omit<WithdrawInvitationPayload, 'invitation'> & { invitation: ResolversParentTypes['Invitation'] };
+  WithdrawInvitationResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawInvitationResult'];
   WithdrawResidenceChangeInput: WithdrawResidenceChangeInput;
   WithdrawResidenceChangeResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawResidenceChangeResult'];
   WithdrawRuleSetInput: WithdrawRuleSetInput;
   WithdrawRuleSetResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawRuleSetResult'];
   WriteHandoverInput: WriteHandoverInput;
   WriteHandoverResult: ResolversUnionTypes<ResolversParentTypes>['WriteHandoverResult'];
+};
+
+export type AcceptHomeInvitationPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AcceptHomeInvitationPayload'] = ResolversParentTypes['AcceptHomeInvitationPayload']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type AcceptHomeInvitationResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AcceptHomeInvitationResult'] = ResolversParentTypes['AcceptHomeInvitationResult']> = {
+  __resolveType: TypeResolveFn<'AcceptHomeInvitationPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'LivesHereAlready' | 'LivesInTwoHomes' | 'NotPermitted', ParentType, ContextType>;
+};
+
+export type AcceptInvitationResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AcceptInvitationResult'] = ResolversParentTypes['AcceptInvitationResult']> = {
+  __resolveType: TypeResolveFn<'AlreadyCarer' | 'HouseholdNotFound' | 'HouseholdPayload' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused', ParentType, ContextType>;
 };
 
 export type AddSchoolClassResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AddSchoolClassResult'] = ResolversParentTypes['AddSchoolClassResult']> = {
@@ -5818,6 +6442,12 @@ export type AllergyResolvers<ContextType = GraphqlContext, ParentType extends Re
 export type AllergyPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AllergyPayload'] = ResolversParentTypes['AllergyPayload']> = {
   child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
   household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type AlreadyCarerResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AlreadyCarer'] = ResolversParentTypes['AlreadyCarer']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  role?: Resolver<ResolversTypes['Role'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -6087,6 +6717,11 @@ export type CarerResolvers<ContextType = GraphqlContext, ParentType extends Reso
   since?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
 };
 
+export type CarerNotFoundResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CarerNotFound'] = ResolversParentTypes['CarerNotFound']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type CarerTasksResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CarerTasks'] = ResolversParentTypes['CarerTasks']> = {
   carer?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   handsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
@@ -6101,8 +6736,39 @@ export type CautionResolvers<ContextType = GraphqlContext, ParentType extends Re
   whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
 };
 
+export type ChangeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Change'] = ResolversParentTypes['Change']> = {
+  at?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  box?: Resolver<Maybe<ResolversTypes['Box']>, ParentType, ContextType>;
+  by?: Resolver<Maybe<ResolversTypes['Person']>, ParentType, ContextType>;
+  child?: Resolver<Maybe<ResolversTypes['Child']>, ParentType, ContextType>;
+  cursor?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  date?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  fields?: Resolver<ReadonlyArray<ResolversTypes['ChangedField']>, ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['ChangeKind'], ParentType, ContextType>;
+  shoppingLine?: Resolver<Maybe<ResolversTypes['ShoppingLine']>, ParentType, ContextType>;
+  subjectId?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  task?: Resolver<Maybe<ResolversTypes['Task']>, ParentType, ContextType>;
+  verb?: Resolver<ResolversTypes['ChangeVerb'], ParentType, ContextType>;
+  week?: Resolver<Maybe<ResolversTypes['Week']>, ParentType, ContextType>;
+};
+
+export type ChangeConnectionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ChangeConnection'] = ResolversParentTypes['ChangeConnection']> = {
+  nodes?: Resolver<ReadonlyArray<ResolversTypes['Change']>, ParentType, ContextType>;
+  pageInfo?: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type ChangeRoleResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ChangeRoleResult'] = ResolversParentTypes['ChangeRoleResult']> = {
+  __resolveType: TypeResolveFn<'CarerNotFound' | 'HouseholdNotFound' | 'HouseholdPayload' | 'InvalidInput' | 'KeyReused' | 'LastCoordinator' | 'NotPermitted', ParentType, ContextType>;
+};
+
 export type ChangeSchoolClassResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ChangeSchoolClassResult'] = ResolversParentTypes['ChangeSchoolClassResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
+};
+
+export type ChangedFieldResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ChangedField'] = ResolversParentTypes['ChangedField']> = {
+  after?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  before?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type ChildResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Child'] = ResolversParentTypes['Child']> = {
@@ -6548,6 +7214,10 @@ export type GiveUpHomeResultResolvers<ContextType = GraphqlContext, ParentType e
   __resolveType: TypeResolveFn<'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'OnlyHome' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type HandOverCoordinationResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HandOverCoordinationResult'] = ResolversParentTypes['HandOverCoordinationResult']> = {
+  __resolveType: TypeResolveFn<'CarerNotFound' | 'HouseholdNotFound' | 'HouseholdPayload' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
+};
+
 export type HandoverResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Handover'] = ResolversParentTypes['Handover']> = {
   allergies?: Resolver<ReadonlyArray<ResolversTypes['Allergy']>, ParentType, ContextType>;
   avoid?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
@@ -6575,13 +7245,17 @@ export type HoldingPointResolvers<ContextType = GraphqlContext, ParentType exten
 
 export type HouseholdResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Household'] = ResolversParentTypes['Household']> = {
   carers?: Resolver<ReadonlyArray<ResolversTypes['Carer']>, ParentType, ContextType>;
+  changeCursor?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
   currency?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   disruptions?: Resolver<ReadonlyArray<ResolversTypes['Disruption']>, ParentType, ContextType, RequireFields<HouseholdDisruptionsArgs, 'from' | 'to'>>;
   energyMethod?: Resolver<ResolversTypes['EnergyMethod'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  invitations?: Resolver<Maybe<ReadonlyArray<ResolversTypes['Invitation']>>, ParentType, ContextType>;
   keepsOut?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   kitchen?: Resolver<ResolversTypes['Kitchen'], ParentType, ContextType>;
+  log?: Resolver<ResolversTypes['ChangeConnection'], ParentType, ContextType, RequireFields<HouseholdLogArgs, 'first'>>;
+  mayDo?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   myRole?: Resolver<ResolversTypes['Role'], ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   ownDishes?: Resolver<ReadonlyArray<ResolversTypes['Dish']>, ParentType, ContextType>;
@@ -6600,6 +7274,11 @@ export type HouseholdNotFoundResolvers<ContextType = GraphqlContext, ParentType 
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type HouseholdPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HouseholdPayload'] = ResolversParentTypes['HouseholdPayload']> = {
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type InputIssueResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InputIssue'] = ResolversParentTypes['InputIssue']> = {
   field?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   fix?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -6610,6 +7289,52 @@ export type InvalidInputResolvers<ContextType = GraphqlContext, ParentType exten
   issues?: Resolver<ReadonlyArray<ResolversTypes['InputIssue']>, ParentType, ContextType>;
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type InvitationResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Invitation'] = ResolversParentTypes['Invitation']> = {
+  child?: Resolver<Maybe<ResolversTypes['Child']>, ParentType, ContextType>;
+  createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  expiresAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  invitedBy?: Resolver<Maybe<ResolversTypes['Person']>, ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['InvitationKind'], ParentType, ContextType>;
+  role?: Resolver<Maybe<ResolversTypes['Role']>, ParentType, ContextType>;
+  state?: Resolver<ResolversTypes['InvitationState'], ParentType, ContextType>;
+};
+
+export type InvitationClosedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InvitationClosed'] = ResolversParentTypes['InvitationClosed']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  state?: Resolver<ResolversTypes['InvitationState'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type InvitationNotFoundResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InvitationNotFound'] = ResolversParentTypes['InvitationNotFound']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type InvitationOfferResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InvitationOffer'] = ResolversParentTypes['InvitationOffer']> = {
+  childFirstName?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  expiresAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  householdName?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  inviterName?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['InvitationKind'], ParentType, ContextType>;
+  role?: Resolver<Maybe<ResolversTypes['Role']>, ParentType, ContextType>;
+  state?: Resolver<ResolversTypes['InvitationState'], ParentType, ContextType>;
+};
+
+export type InvitationPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InvitationPayload'] = ResolversParentTypes['InvitationPayload']> = {
+  invitation?: Resolver<ResolversTypes['Invitation'], ParentType, ContextType>;
+  token?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type InviteCarerResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InviteCarerResult'] = ResolversParentTypes['InviteCarerResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'InvitationPayload' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
+};
+
+export type InviteHomeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InviteHomeResult'] = ResolversParentTypes['InviteHomeResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'InvitationPayload' | 'KeyReused' | 'LivesInTwoHomes' | 'NotPermitted', ParentType, ContextType>;
 };
 
 export type ItemDifferenceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ItemDifference'] = ResolversParentTypes['ItemDifference']> = {
@@ -6723,12 +7448,36 @@ export type LastAdministratorResolvers<ContextType = GraphqlContext, ParentType 
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type LastCoordinatorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LastCoordinator'] = ResolversParentTypes['LastCoordinator']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type LeaveHouseholdPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LeaveHouseholdPayload'] = ResolversParentTypes['LeaveHouseholdPayload']> = {
+  me?: Resolver<ResolversTypes['Me'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type LeaveHouseholdResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LeaveHouseholdResult'] = ResolversParentTypes['LeaveHouseholdResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LastCoordinator' | 'LeaveHouseholdPayload', ParentType, ContextType>;
+};
+
 export type LeftoverResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Leftover'] = ResolversParentTypes['Leftover']> = {
   base?: Resolver<ResolversTypes['Base'], ParentType, ContextType>;
   cookedOn?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   grams?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   lastSafeDay?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type LivesHereAlreadyResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LivesHereAlready'] = ResolversParentTypes['LivesHereAlready']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type LivesInTwoHomesResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LivesInTwoHomes'] = ResolversParentTypes['LivesInTwoHomes']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -6801,11 +7550,14 @@ export type MissingFigureResolvers<ContextType = GraphqlContext, ParentType exte
 };
 
 export type MutationResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Mutation'] = ResolversParentTypes['Mutation']> = {
+  acceptHomeInvitation?: Resolver<ResolversTypes['AcceptHomeInvitationResult'], ParentType, ContextType, RequireFields<MutationAcceptHomeInvitationArgs, 'input'>>;
+  acceptInvitation?: Resolver<ResolversTypes['AcceptInvitationResult'], ParentType, ContextType, RequireFields<MutationAcceptInvitationArgs, 'input'>>;
   addSchoolClass?: Resolver<ResolversTypes['AddSchoolClassResult'], ParentType, ContextType, RequireFields<MutationAddSchoolClassArgs, 'input'>>;
   adoptRuleSet?: Resolver<ResolversTypes['AdoptRuleSetResult'], ParentType, ContextType, RequireFields<MutationAdoptRuleSetArgs, 'input'>>;
   agreeWeek?: Resolver<ResolversTypes['AgreeWeekResult'], ParentType, ContextType, RequireFields<MutationAgreeWeekArgs, 'input'>>;
   answerResidenceChange?: Resolver<ResolversTypes['AnswerResidenceChangeResult'], ParentType, ContextType, RequireFields<MutationAnswerResidenceChangeArgs, 'input'>>;
   appoint?: Resolver<ResolversTypes['AppointResult'], ParentType, ContextType, RequireFields<MutationAppointArgs, 'input'>>;
+  changeRole?: Resolver<ResolversTypes['ChangeRoleResult'], ParentType, ContextType, RequireFields<MutationChangeRoleArgs, 'input'>>;
   changeSchoolClass?: Resolver<ResolversTypes['ChangeSchoolClassResult'], ParentType, ContextType, RequireFields<MutationChangeSchoolClassArgs, 'input'>>;
   countRuleSetCompliance?: Resolver<ResolversTypes['CountRuleSetComplianceResult'], ParentType, ContextType, RequireFields<MutationCountRuleSetComplianceArgs, 'input'>>;
   countRuleSetImpact?: Resolver<ResolversTypes['CountRuleSetImpactResult'], ParentType, ContextType, RequireFields<MutationCountRuleSetImpactArgs, 'input'>>;
@@ -6817,7 +7569,11 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   enrolChild?: Resolver<ResolversTypes['EnrolChildResult'], ParentType, ContextType, RequireFields<MutationEnrolChildArgs, 'input'>>;
   finishTask?: Resolver<ResolversTypes['FinishTaskResult'], ParentType, ContextType, RequireFields<MutationFinishTaskArgs, 'input'>>;
   giveUpHome?: Resolver<ResolversTypes['GiveUpHomeResult'], ParentType, ContextType, RequireFields<MutationGiveUpHomeArgs, 'input'>>;
+  handOverCoordination?: Resolver<ResolversTypes['HandOverCoordinationResult'], ParentType, ContextType, RequireFields<MutationHandOverCoordinationArgs, 'input'>>;
+  inviteCarer?: Resolver<ResolversTypes['InviteCarerResult'], ParentType, ContextType, RequireFields<MutationInviteCarerArgs, 'input'>>;
+  inviteHome?: Resolver<ResolversTypes['InviteHomeResult'], ParentType, ContextType, RequireFields<MutationInviteHomeArgs, 'input'>>;
   keepOwnRules?: Resolver<ResolversTypes['KeepOwnRulesResult'], ParentType, ContextType, RequireFields<MutationKeepOwnRulesArgs, 'input'>>;
+  leaveHousehold?: Resolver<ResolversTypes['LeaveHouseholdResult'], ParentType, ContextType, RequireFields<MutationLeaveHouseholdArgs, 'input'>>;
   loadCalendar?: Resolver<ResolversTypes['LoadCalendarResult'], ParentType, ContextType, RequireFields<MutationLoadCalendarArgs, 'input'>>;
   loadRuleSet?: Resolver<ResolversTypes['LoadRuleSetResult'], ParentType, ContextType, RequireFields<MutationLoadRuleSetArgs, 'input'>>;
   markPacked?: Resolver<ResolversTypes['MarkPackedResult'], ParentType, ContextType, RequireFields<MutationMarkPackedArgs, 'input'>>;
@@ -6832,10 +7588,12 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   registerSchool?: Resolver<ResolversTypes['RegisterSchoolResult'], ParentType, ContextType, RequireFields<MutationRegisterSchoolArgs, 'input'>>;
   relaxHouseRule?: Resolver<ResolversTypes['RelaxHouseRuleResult'], ParentType, ContextType, RequireFields<MutationRelaxHouseRuleArgs, 'input'>>;
   removeAllergy?: Resolver<ResolversTypes['RemoveAllergyResult'], ParentType, ContextType, RequireFields<MutationRemoveAllergyArgs, 'input'>>;
+  removeCarer?: Resolver<ResolversTypes['RemoveCarerResult'], ParentType, ContextType, RequireFields<MutationRemoveCarerArgs, 'input'>>;
   removeOwnDish?: Resolver<ResolversTypes['RemoveOwnDishResult'], ParentType, ContextType, RequireFields<MutationRemoveOwnDishArgs, 'input'>>;
   removeOwnFood?: Resolver<ResolversTypes['RemoveOwnFoodResult'], ParentType, ContextType, RequireFields<MutationRemoveOwnFoodArgs, 'input'>>;
   removeSchoolDay?: Resolver<ResolversTypes['RemoveSchoolDayResult'], ParentType, ContextType, RequireFields<MutationRemoveSchoolDayArgs, 'input'>>;
   removeTerm?: Resolver<ResolversTypes['RemoveTermResult'], ParentType, ContextType, RequireFields<MutationRemoveTermArgs, 'input'>>;
+  renameMe?: Resolver<ResolversTypes['RenameMeResult'], ParentType, ContextType, RequireFields<MutationRenameMeArgs, 'input'>>;
   reportAbsence?: Resolver<ResolversTypes['ReportAbsenceResult'], ParentType, ContextType, RequireFields<MutationReportAbsenceArgs, 'input'>>;
   reportDisruption?: Resolver<ResolversTypes['ReportDisruptionResult'], ParentType, ContextType, RequireFields<MutationReportDisruptionArgs, 'input'>>;
   reportReturned?: Resolver<ResolversTypes['ReportReturnedResult'], ParentType, ContextType, RequireFields<MutationReportReturnedArgs, 'input'>>;
@@ -6855,8 +7613,10 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   setTerm?: Resolver<ResolversTypes['SetTermResult'], ParentType, ContextType, RequireFields<MutationSetTermArgs, 'input'>>;
   swapItem?: Resolver<ResolversTypes['SwapItemResult'], ParentType, ContextType, RequireFields<MutationSwapItemArgs, 'input'>>;
   takeTask?: Resolver<ResolversTypes['TakeTaskResult'], ParentType, ContextType, RequireFields<MutationTakeTaskArgs, 'input'>>;
+  tickShoppingLine?: Resolver<ResolversTypes['TickShoppingLineResult'], ParentType, ContextType, RequireFields<MutationTickShoppingLineArgs, 'input'>>;
   unpinItem?: Resolver<ResolversTypes['UnpinItemResult'], ParentType, ContextType, RequireFields<MutationUnpinItemArgs, 'input'>>;
   withdrawDisruption?: Resolver<ResolversTypes['WithdrawDisruptionResult'], ParentType, ContextType, RequireFields<MutationWithdrawDisruptionArgs, 'input'>>;
+  withdrawInvitation?: Resolver<ResolversTypes['WithdrawInvitationResult'], ParentType, ContextType, RequireFields<MutationWithdrawInvitationArgs, 'input'>>;
   withdrawResidenceChange?: Resolver<ResolversTypes['WithdrawResidenceChangeResult'], ParentType, ContextType, RequireFields<MutationWithdrawResidenceChangeArgs, 'input'>>;
   withdrawRuleSet?: Resolver<ResolversTypes['WithdrawRuleSetResult'], ParentType, ContextType, RequireFields<MutationWithdrawRuleSetArgs, 'input'>>;
   writeHandover?: Resolver<ResolversTypes['WriteHandoverResult'], ParentType, ContextType, RequireFields<MutationWriteHandoverArgs, 'input'>>;
@@ -7116,6 +7876,7 @@ export type QueryResolvers<ContextType = GraphqlContext, ParentType extends Reso
   food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'key'>>;
   handover?: Resolver<Maybe<ResolversTypes['Handover']>, ParentType, ContextType, RequireFields<QueryHandoverArgs, 'childId' | 'date' | 'householdId'>>;
   household?: Resolver<Maybe<ResolversTypes['Household']>, ParentType, ContextType, RequireFields<QueryHouseholdArgs, 'id'>>;
+  invitation?: Resolver<Maybe<ResolversTypes['InvitationOffer']>, ParentType, ContextType, RequireFields<QueryInvitationArgs, 'token'>>;
   jurisdictionAppointments?: Resolver<Maybe<ReadonlyArray<ResolversTypes['Appointment']>>, ParentType, ContextType, RequireFields<QueryJurisdictionAppointmentsArgs, 'jurisdiction'>>;
   jurisdictionAudit?: Resolver<Maybe<ResolversTypes['AuditConnection']>, ParentType, ContextType, RequireFields<QueryJurisdictionAuditArgs, 'first' | 'jurisdiction'>>;
   jurisdictionRuleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType, RequireFields<QueryJurisdictionRuleSetsArgs, 'jurisdiction'>>;
@@ -7161,6 +7922,10 @@ export type RemoveAllergyResultResolvers<ContextType = GraphqlContext, ParentTyp
   __resolveType: TypeResolveFn<'AllergyPayload' | 'ChildNotFound' | 'ConfirmationNeeded' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type RemoveCarerResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveCarerResult'] = ResolversParentTypes['RemoveCarerResult']> = {
+  __resolveType: TypeResolveFn<'CarerNotFound' | 'HouseholdNotFound' | 'HouseholdPayload' | 'InvalidInput' | 'KeyReused' | 'LastCoordinator' | 'NotPermitted', ParentType, ContextType>;
+};
+
 export type RemoveOwnDishResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveOwnDishResult'] = ResolversParentTypes['RemoveOwnDishResult']> = {
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed' | 'StillInUse', ParentType, ContextType>;
 };
@@ -7175,6 +7940,15 @@ export type RemoveSchoolDayResultResolvers<ContextType = GraphqlContext, ParentT
 
 export type RemoveTermResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveTermResult'] = ResolversParentTypes['RemoveTermResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
+};
+
+export type RenameMePayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RenameMePayload'] = ResolversParentTypes['RenameMePayload']> = {
+  person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type RenameMeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RenameMeResult'] = ResolversParentTypes['RenameMeResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'RenameMePayload', ParentType, ContextType>;
 };
 
 export type ReportAbsenceResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ReportAbsenceResult'] = ResolversParentTypes['ReportAbsenceResult']> = {
@@ -7552,6 +8326,12 @@ export type ShoppingLineResolvers<ContextType = GraphqlContext, ParentType exten
   section?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   spareGrams?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   spareUses?: Resolver<ReadonlyArray<ResolversTypes['SpareUse']>, ParentType, ContextType>;
+  ticked?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type ShoppingLinePayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ShoppingLinePayload'] = ResolversParentTypes['ShoppingLinePayload']> = {
+  line?: Resolver<ResolversTypes['ShoppingLine'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -7589,6 +8369,7 @@ export type StockResolvers<ContextType = GraphqlContext, ParentType extends Reso
 
 export type SubscriptionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Subscription'] = ResolversParentTypes['Subscription']> = {
   boxesBlocked?: SubscriptionResolver<Maybe<ResolversTypes['BoxVerdict']>, "boxesBlocked", ParentType, ContextType, RequireFields<SubscriptionBoxesBlockedArgs, 'householdId'>>;
+  changes?: SubscriptionResolver<ResolversTypes['Change'], "changes", ParentType, ContextType, RequireFields<SubscriptionChangesArgs, 'householdId'>>;
   planProgress?: SubscriptionResolver<ResolversTypes['PlanProgress'], "planProgress", ParentType, ContextType, RequireFields<SubscriptionPlanProgressArgs, 'householdId'>>;
   weekChanged?: SubscriptionResolver<ResolversTypes['Week'], "weekChanged", ParentType, ContextType, RequireFields<SubscriptionWeekChangedArgs, 'householdId'>>;
 };
@@ -7649,6 +8430,10 @@ export type TaskPayloadResolvers<ContextType = GraphqlContext, ParentType extend
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type TickShoppingLineResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['TickShoppingLineResult'] = ResolversParentTypes['TickShoppingLineResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'ShoppingLinePayload', ParentType, ContextType>;
+};
+
 export type UnpinItemResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UnpinItemResult'] = ResolversParentTypes['UnpinItemResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'WeekPayload', ParentType, ContextType>;
 };
@@ -7661,7 +8446,7 @@ export type UpperLevelResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type UserErrorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UserError'] = ResolversParentTypes['UserError']> = {
-  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DayClosed' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'ForTheOtherHome' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OnlyHome' | 'OutsideTerm' | 'PersonNotFound' | 'ProposalOpen' | 'ProposalSettled' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'AlreadyCarer' | 'BoxBlocked' | 'BoxClosed' | 'CarerNotFound' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DayClosed' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'ForTheOtherHome' | 'HouseholdNotFound' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'LastCoordinator' | 'LivesHereAlready' | 'LivesInTwoHomes' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OnlyHome' | 'OutsideTerm' | 'PersonNotFound' | 'ProposalOpen' | 'ProposalSettled' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
 };
 
 export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Verdicts'] = ResolversParentTypes['Verdicts']> = {
@@ -7760,6 +8545,15 @@ export type WithdrawDisruptionResultResolvers<ContextType = GraphqlContext, Pare
   __resolveType: TypeResolveFn<'DisruptionPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type WithdrawInvitationPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawInvitationPayload'] = ResolversParentTypes['WithdrawInvitationPayload']> = {
+  invitation?: Resolver<ResolversTypes['Invitation'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type WithdrawInvitationResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawInvitationResult'] = ResolversParentTypes['WithdrawInvitationResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'NotPermitted' | 'WithdrawInvitationPayload', ParentType, ContextType>;
+};
+
 export type WithdrawResidenceChangeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawResidenceChangeResult'] = ResolversParentTypes['WithdrawResidenceChangeResult']> = {
   __resolveType: TypeResolveFn<'ForTheOtherHome' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'ProposalSettled' | 'ResidencePayload' | 'RevisionPassed', ParentType, ContextType>;
 };
@@ -7773,6 +8567,9 @@ export type WriteHandoverResultResolvers<ContextType = GraphqlContext, ParentTyp
 };
 
 export type Resolvers<ContextType = GraphqlContext> = {
+  AcceptHomeInvitationPayload?: AcceptHomeInvitationPayloadResolvers<ContextType>;
+  AcceptHomeInvitationResult?: AcceptHomeInvitationResultResolvers<ContextType>;
+  AcceptInvitationResult?: AcceptInvitationResultResolvers<ContextType>;
   AddSchoolClassResult?: AddSchoolClassResultResolvers<ContextType>;
   AdoptRuleSetResult?: AdoptRuleSetResultResolvers<ContextType>;
   AgeSpan?: AgeSpanResolvers<ContextType>;
@@ -7780,6 +8577,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   AllergenSource?: AllergenSourceResolvers<ContextType>;
   Allergy?: AllergyResolvers<ContextType>;
   AllergyPayload?: AllergyPayloadResolvers<ContextType>;
+  AlreadyCarer?: AlreadyCarerResolvers<ContextType>;
   Alternative?: AlternativeResolvers<ContextType>;
   AnswerResidenceChangeResult?: AnswerResidenceChangeResultResolvers<ContextType>;
   ApplianceUse?: ApplianceUseResolvers<ContextType>;
@@ -7814,9 +8612,14 @@ export type Resolvers<ContextType = GraphqlContext> = {
   CalendarEntry?: CalendarEntryResolvers<ContextType>;
   CalendarEntryChange?: CalendarEntryChangeResolvers<ContextType>;
   Carer?: CarerResolvers<ContextType>;
+  CarerNotFound?: CarerNotFoundResolvers<ContextType>;
   CarerTasks?: CarerTasksResolvers<ContextType>;
   Caution?: CautionResolvers<ContextType>;
+  Change?: ChangeResolvers<ContextType>;
+  ChangeConnection?: ChangeConnectionResolvers<ContextType>;
+  ChangeRoleResult?: ChangeRoleResultResolvers<ContextType>;
   ChangeSchoolClassResult?: ChangeSchoolClassResultResolvers<ContextType>;
+  ChangedField?: ChangedFieldResolvers<ContextType>;
   Child?: ChildResolvers<ContextType>;
   ChildNotFound?: ChildNotFoundResolvers<ContextType>;
   ChokingHazard?: ChokingHazardResolvers<ContextType>;
@@ -7874,13 +8677,22 @@ export type Resolvers<ContextType = GraphqlContext> = {
   ForTheOtherHome?: ForTheOtherHomeResolvers<ContextType>;
   FreezerStock?: FreezerStockResolvers<ContextType>;
   GiveUpHomeResult?: GiveUpHomeResultResolvers<ContextType>;
+  HandOverCoordinationResult?: HandOverCoordinationResultResolvers<ContextType>;
   Handover?: HandoverResolvers<ContextType>;
   HandoverPayload?: HandoverPayloadResolvers<ContextType>;
   HoldingPoint?: HoldingPointResolvers<ContextType>;
   Household?: HouseholdResolvers<ContextType>;
   HouseholdNotFound?: HouseholdNotFoundResolvers<ContextType>;
+  HouseholdPayload?: HouseholdPayloadResolvers<ContextType>;
   InputIssue?: InputIssueResolvers<ContextType>;
   InvalidInput?: InvalidInputResolvers<ContextType>;
+  Invitation?: InvitationResolvers<ContextType>;
+  InvitationClosed?: InvitationClosedResolvers<ContextType>;
+  InvitationNotFound?: InvitationNotFoundResolvers<ContextType>;
+  InvitationOffer?: InvitationOfferResolvers<ContextType>;
+  InvitationPayload?: InvitationPayloadResolvers<ContextType>;
+  InviteCarerResult?: InviteCarerResultResolvers<ContextType>;
+  InviteHomeResult?: InviteHomeResultResolvers<ContextType>;
   ItemDifference?: ItemDifferenceResolvers<ContextType>;
   ItemHolding?: ItemHoldingResolvers<ContextType>;
   KeepOwnRulesResult?: KeepOwnRulesResultResolvers<ContextType>;
@@ -7896,7 +8708,12 @@ export type Resolvers<ContextType = GraphqlContext> = {
   LabelLawMember?: LabelLawMemberResolvers<ContextType>;
   LabelsUnread?: LabelsUnreadResolvers<ContextType>;
   LastAdministrator?: LastAdministratorResolvers<ContextType>;
+  LastCoordinator?: LastCoordinatorResolvers<ContextType>;
+  LeaveHouseholdPayload?: LeaveHouseholdPayloadResolvers<ContextType>;
+  LeaveHouseholdResult?: LeaveHouseholdResultResolvers<ContextType>;
   Leftover?: LeftoverResolvers<ContextType>;
+  LivesHereAlready?: LivesHereAlreadyResolvers<ContextType>;
+  LivesInTwoHomes?: LivesInTwoHomesResolvers<ContextType>;
   LoadCalendarResult?: LoadCalendarResultResolvers<ContextType>;
   LoadRuleSetPayload?: LoadRuleSetPayloadResolvers<ContextType>;
   LoadRuleSetResult?: LoadRuleSetResultResolvers<ContextType>;
@@ -7955,10 +8772,13 @@ export type Resolvers<ContextType = GraphqlContext> = {
   RegisterSchoolResult?: RegisterSchoolResultResolvers<ContextType>;
   RelaxHouseRuleResult?: RelaxHouseRuleResultResolvers<ContextType>;
   RemoveAllergyResult?: RemoveAllergyResultResolvers<ContextType>;
+  RemoveCarerResult?: RemoveCarerResultResolvers<ContextType>;
   RemoveOwnDishResult?: RemoveOwnDishResultResolvers<ContextType>;
   RemoveOwnFoodResult?: RemoveOwnFoodResultResolvers<ContextType>;
   RemoveSchoolDayResult?: RemoveSchoolDayResultResolvers<ContextType>;
   RemoveTermResult?: RemoveTermResultResolvers<ContextType>;
+  RenameMePayload?: RenameMePayloadResolvers<ContextType>;
+  RenameMeResult?: RenameMeResultResolvers<ContextType>;
   ReportAbsenceResult?: ReportAbsenceResultResolvers<ContextType>;
   ReportDisruptionResult?: ReportDisruptionResultResolvers<ContextType>;
   ReportReturnedResult?: ReportReturnedResultResolvers<ContextType>;
@@ -8014,6 +8834,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   SharingGain?: SharingGainResolvers<ContextType>;
   ShoppingDifference?: ShoppingDifferenceResolvers<ContextType>;
   ShoppingLine?: ShoppingLineResolvers<ContextType>;
+  ShoppingLinePayload?: ShoppingLinePayloadResolvers<ContextType>;
   SourcedFigure?: SourcedFigureResolvers<ContextType>;
   SpareDish?: SpareDishResolvers<ContextType>;
   SpareUse?: SpareUseResolvers<ContextType>;
@@ -8027,6 +8848,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   TaskDifference?: TaskDifferenceResolvers<ContextType>;
   TaskHeld?: TaskHeldResolvers<ContextType>;
   TaskPayload?: TaskPayloadResolvers<ContextType>;
+  TickShoppingLineResult?: TickShoppingLineResultResolvers<ContextType>;
   UnpinItemResult?: UnpinItemResultResolvers<ContextType>;
   UpperLevel?: UpperLevelResolvers<ContextType>;
   UserError?: UserErrorResolvers<ContextType>;
@@ -8042,6 +8864,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   WeekPlan?: WeekPlanResolvers<ContextType>;
   WishTotals?: WishTotalsResolvers<ContextType>;
   WithdrawDisruptionResult?: WithdrawDisruptionResultResolvers<ContextType>;
+  WithdrawInvitationPayload?: WithdrawInvitationPayloadResolvers<ContextType>;
+  WithdrawInvitationResult?: WithdrawInvitationResultResolvers<ContextType>;
   WithdrawResidenceChangeResult?: WithdrawResidenceChangeResultResolvers<ContextType>;
   WithdrawRuleSetResult?: WithdrawRuleSetResultResolvers<ContextType>;
   WriteHandoverResult?: WriteHandoverResultResolvers<ContextType>;

@@ -1,23 +1,30 @@
 /** One listener per process, fanned out to the subscriptions that may hear it. */
 import { EventEmitter, on } from "node:events";
 import type { Database, Notice } from "../database/database.js";
+import { createChangeTails, type ChangeTails } from "./change-tails.js";
 
+type Told = Exclude<Notice, { kind: "CARER_LEFT" | "CHANGED" }>;
 /** The subscription that tells of each kind of notice. */
 const toldBy = {
   PLAN_CHANGED: "weekChanged",
   PLAN_PROGRESS: "planProgress",
   PLAN_FAILED: "planProgress",
   BOX_CHECKED: "boxesBlocked",
-} as const satisfies Record<Notice["kind"], string>;
-export type Topic = (typeof toldBy)[Notice["kind"]];
+} as const satisfies Record<Told["kind"], string>;
+export type Topic = (typeof toldBy)[Told["kind"]];
 export type NoticeOn<T extends Topic> = Extract<
-  Notice,
-  { kind: { [K in Notice["kind"]]: (typeof toldBy)[K] extends T ? K : never }[Notice["kind"]] }
+  Told,
+  { kind: { [K in Told["kind"]]: (typeof toldBy)[K] extends T ? K : never }[Told["kind"]] }
 >;
 
 export interface Notices {
-  /** Notices on one topic about one household. Ends at once when the consumer returns, also while it waits. */
-  about<T extends Topic>(topic: T, householdId: string): AsyncIterableIterator<NoticeOn<T>>;
+  /**
+   * Notices on one topic about one household, for one of its carers. Ends at once when the consumer returns, also while it waits, and
+   * when the person is no carer there any more.
+   */
+  about<T extends Topic>(topic: T, householdId: string, personId: string): AsyncIterableIterator<NoticeOn<T>>;
+  /** A household's log from an entry on, as it grows. */
+  readonly changes: Pick<ChangeTails, "follow">;
   stop(): Promise<void>;
 }
 
@@ -25,12 +32,23 @@ export async function listenForNotices(db: Database): Promise<Notices> {
   const emitter = new EventEmitter();
   // Every subscription listens on its own event; the default limit of ten is for leaks.
   emitter.setMaxListeners(0);
-  const stopListening = await db.listen((notice) =>
-    emitter.emit(`${toldBy[notice.kind]}/${notice.householdId}`, notice),
-  );
+  const changes = createChangeTails(db);
+  const left = (householdId: string, personId: string) => `left/${householdId}/${personId}`;
+  const tell = (notice: Notice): void => {
+    switch (notice.kind) {
+      case "CHANGED":
+        return changes.grown(notice.householdId);
+      case "CARER_LEFT":
+        return void emitter.emit(left(notice.householdId, notice.personId));
+      default:
+        emitter.emit(`${toldBy[notice.kind]}/${notice.householdId}`, notice);
+    }
+  };
+  const stopListening = await db.listen(tell, changes.lookAgain);
   return {
-    about<T extends Topic>(topic: T, householdId: string) {
-      const source = on(emitter, `${topic}/${householdId}`);
+    changes,
+    about<T extends Topic>(topic: T, householdId: string, personId: string) {
+      const source = on(emitter, `${topic}/${householdId}`, { close: [left(householdId, personId)] });
       return mapped(source, ([notice]) => notice as NoticeOn<T>);
     },
     stop: stopListening,
@@ -54,3 +72,7 @@ export function mapped<T, U>(source: AsyncIterator<T>, change: (value: T) => U):
     },
   };
 }
+
+/** Ends at once. */
+export const nothingToHear = (): AsyncIterableIterator<never> =>
+  mapped<never, never>({ next: () => Promise.resolve({ done: true, value: undefined }) }, (never) => never);

@@ -9,7 +9,7 @@ export function pageSize(first: number): number {
 }
 
 /** Keyset cursors: the key of the last row, opaque to clients. */
-const cursorOf = (key: string): string => Buffer.from(key, "utf8").toString("base64url");
+export const cursorOf = (key: string): string => Buffer.from(key, "utf8").toString("base64url");
 export function keyOf(cursor: string | null | undefined): string | null {
   if (cursor == null) return null;
   const key = Buffer.from(cursor, "base64url").toString("utf8");

@@ -5,6 +5,8 @@ import {
   administratorTypes,
   appointmentsOfMe,
 } from "./administrator.resolvers.js";
+import { changeMutations, changeSubscriptions, changeTypes, logOfHousehold, tickOfLine } from "./change.resolvers.js";
+import { carerMutations, carerQueries, carersOfHousehold, carerTypes } from "./carer.resolvers.js";
 import { complianceOfBox, complianceOfPlan, complianceQueries, complianceTypes } from "./compliance.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import {
@@ -67,6 +69,7 @@ const {
   BoxItem: plainItem,
   WeekPlan: plainPlan,
   Task: plainTask,
+  ShoppingLine: plainLine,
   ...week
 } = weekResolvers;
 
@@ -77,11 +80,19 @@ export const resolvers: Resolvers = {
   ...food,
   Food: { ...plainFood, ...foodOnLabels },
   ...household,
-  Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold, ...noticesOfHousehold },
+  Household: {
+    ...plainHousehold,
+    ...carersOfHousehold,
+    ...ownLists,
+    ...disruptionsOfHousehold,
+    ...noticesOfHousehold,
+    ...logOfHousehold,
+  },
   Child: { ...plainChild, ...ownRulesOfChild, ...residenceOfChild },
   ...node,
   ...ownTypes,
   ...person,
+  ...carerTypes,
   Me: { ...plainMe, ...appointmentsOfMe },
   ...school,
   School: { ...plainSchool, ...administratorsOfSchool },
@@ -96,6 +107,8 @@ export const resolvers: Resolvers = {
   ...whyTypes,
   ...timetableTypes,
   Task: { ...plainTask, ...latestOfTask },
+  ShoppingLine: { ...plainLine, ...tickOfLine },
+  ...changeTypes,
   ...disruptionTypes,
   ...residenceTypes,
   ...handoverTypes,
@@ -105,6 +118,7 @@ export const resolvers: Resolvers = {
   Query: {
     ...administratorQueries,
     ...calendarQueries,
+    ...carerQueries,
     ...complianceQueries,
     ...disruptionQueries,
     ...foodQueries,
@@ -122,6 +136,8 @@ export const resolvers: Resolvers = {
   Mutation: {
     ...administratorMutations,
     ...calendarMutations,
+    ...changeMutations,
+    ...carerMutations,
     ...disruptionMutations,
     ...familyRuleMutations,
     ...ownMutations,
@@ -132,5 +148,5 @@ export const resolvers: Resolvers = {
     ...ruleSetMutations,
     ...weekMutations,
   },
-  Subscription: { ...weekSubscriptions, ...recheckSubscriptions },
+  Subscription: { ...weekSubscriptions, ...recheckSubscriptions, ...changeSubscriptions },
 };

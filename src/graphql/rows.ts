@@ -1,5 +1,6 @@
 /** What resolvers are handed where a row alone does not know enough: mostly the household whose tree it hangs on. */
 import type { MendingOffer } from "../app/mend-week.js";
+import type { ChangeRow } from "../database/changes-for.js";
 import type { ChildRow, EnrolmentRow, ExemptionRow, HouseholdRow, PersonRow } from "../database/household.js";
 import type {
   BatchRow,
@@ -33,6 +34,10 @@ import type { AppointmentRow, AuditRow } from "../database/school.js";
 import type { BoxChange, SessionChange, WeekDifference } from "../domain/week-difference.js";
 import type { Caution, SpareUse, TaskPlan } from "../domain/week.js";
 
+export interface ChangeNode {
+  readonly row: ChangeRow;
+  readonly householdId: string;
+}
 export interface MeNode {
   readonly person: PersonRow;
   readonly householdIds: readonly string[];

@@ -35,7 +35,7 @@ import { baseOf, dishOf, foodOf, indexSeenBy } from "./food.resolvers.js";
 import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
 import { childIfHere, childOf, childrenOf } from "./household.resolvers.js";
-import { mapped, type NoticeOn, type Topic } from "./notices.js";
+import { mapped, nothingToHear, type NoticeOn, type Topic } from "./notices.js";
 import { whoSaysSo } from "./who-says-so.js";
 
 const holdingModelOf = (app: App) => app.reference.holding.model;
@@ -472,13 +472,13 @@ export async function noticesAbout<T extends Topic>(
   topic: T,
   householdId: string,
 ): Promise<AsyncIterableIterator<NoticeOn<T>>> {
-  requirePerson(context);
+  const personId = requirePerson(context);
   const local = localId("Household", householdId);
   const household = local === null ? null : await context.reads.household(local);
   if (local !== null && household) {
     // A subscription lives long; it must not hold the transaction that let it in.
     await context.reads.session().close();
-    return context.notices.about(topic, local);
+    return context.notices.about(topic, local, personId);
   }
-  return mapped<never, never>({ next: () => Promise.resolve({ done: true, value: undefined }) }, (never) => never);
+  return nothingToHear();
 }

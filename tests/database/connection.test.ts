@@ -142,7 +142,10 @@ test("a changed week is announced after it is saved, a failed change is not", as
   const person = await database.newPerson("Ada");
   const householdId = await database.newHousehold(person);
   const heard: Notice[] = [];
-  const stop = await database.db.listen((notice) => heard.push(notice));
+  const stop = await database.db.listen(
+    (notice) => heard.push(notice),
+    () => undefined,
+  );
   // The row alone is no news: a week is announced when a plan, or another change, moves its revision.
   const week = await database.db.asPerson(person, (tx) =>
     tx.week.create({ data: { householdId, weekStart: new Date("2027-01-11") } }),

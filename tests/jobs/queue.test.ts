@@ -78,10 +78,13 @@ async function startWorker(): Promise<ChildProcess> {
 async function hear() {
   const notices: Notice[] = [];
   let look = (): void => undefined;
-  const stop = await parts.database.db.listen((notice) => {
-    notices.push(notice);
-    look();
-  });
+  const stop = await parts.database.db.listen(
+    (notice) => {
+      notices.push(notice);
+      look();
+    },
+    () => undefined,
+  );
   const until = (test: (notice: Notice) => boolean) =>
     new Promise<void>((resolve) => {
       look = () => {

@@ -105,13 +105,15 @@ export interface Heard {
   readonly events: readonly Record<string, unknown>[];
   /** Resolves when the subscription ended by itself; rejects when it was refused. */
   readonly ended: Promise<void>;
+  /** Closes the socket. */
+  leave(): Promise<void>;
 }
 
 export interface ServedApp {
   readonly inProcess: TestApp;
   readonly url: string;
-  /** A person who may sign in; their name starts as their subject. */
-  newcomer(): string;
+  /** A person who may sign in; their name starts as their subject, unless one is given. */
+  newcomer(as?: { readonly name: string }): string;
   /** One operation over HTTP; null sends no token. */
   ask<T>(person: string | null, query: string, variables?: Record<string, unknown>): Promise<T>;
   /** The same, errors and all. */
@@ -210,9 +212,9 @@ export function useServedApp(options: { pool?: boolean; steps?: number } = {}): 
     get url() {
       return ready().url;
     },
-    newcomer() {
+    newcomer(as) {
       const subject = `test:${newKey()}`;
-      people.push({ subject, name: subject, about: "Somebody of this test" });
+      people.push({ subject, name: as?.name ?? subject, about: "Somebody of this test" });
       return subject;
     },
     async post(person, query, variables = {}) {
@@ -268,7 +270,7 @@ export function useServedApp(options: { pool?: boolean; steps?: number } = {}): 
         ),
       );
       await new Promise((resolve) => setTimeout(resolve, 150));
-      return { events, ended };
+      return { events, ended, leave: async () => client.dispose() };
     },
     async everyRow() {
       const { owner } = inProcess.database;
@@ -337,6 +339,8 @@ export interface Household {
   otherHome(childId: string): Promise<Household>;
   /** Of the handover note of the child and week; 0 when nothing has been written. */
   handoverRevision(childId: string, date: string): Promise<number>;
+  /** A new person becomes a carer, the one of this role in `carers`; answers their row's ID. */
+  join(role: RoleCode): Promise<string>;
 }
 
 const WEEK = `query Week($id: ID!, $date: LocalDate!) { week(householdId: $id, date: $date) { id revision plan { id number state
@@ -365,10 +369,7 @@ function planHousehold(served: ServedApp): HouseholdPlan {
     },
     carer(role) {
       steps.push(async (home) => {
-        const person = served.newcomer();
-        const { database } = served.inProcess;
-        await database.addCarer(await database.db.signIn(person, person), localOf(home.id), role);
-        home.carers[role] = person;
+        await home.join(role);
       });
       return plan;
     },
@@ -409,6 +410,14 @@ function planHousehold(served: ServedApp): HouseholdPlan {
         },
         async change(mutation: string, input: Record<string, unknown>, person = coordinator) {
           return served.send(person, mutation, { householdId: id, seenRevision: await home.revision(), ...input });
+        },
+        async join(role: RoleCode) {
+          const person = served.newcomer();
+          const { database } = served.inProcess;
+          const personId = await database.db.signIn(person, person);
+          await database.addCarer(personId, localOf(id), role);
+          home.carers[role] = person;
+          return personId;
         },
         async plan(date: string, input: Record<string, unknown> = {}) {
           const seenRevision = (await home.week(date))?.revision ?? 0;

@@ -49,10 +49,12 @@ test("the README shows the query it sends and the answer that comes back", async
       query: string;
       variables: Record<string, unknown>;
     };
+    const nobody = () => {
+      throw new Error("nobody listens here");
+    };
     const silent = {
-      about: () => {
-        throw new Error("nobody listens here");
-      },
+      about: nobody,
+      changes: { follow: nobody },
       stop: () => Promise.resolve(),
     };
     const { context, close } = await createContextOpener(app, silent)({ subject: "demo:ana", requestId: "readme" });

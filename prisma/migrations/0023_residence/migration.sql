@@ -97,7 +97,7 @@ alter table handover add constraint handover_ranges check (extract(isodow from w
   and ice_packs_place in ('HOME', 'AT_SCHOOL', 'WITH_CHILD', 'LOST') and (ice_packs_place = 'HOME' or ice_packs_home_id is null)
   and flask_place in ('HOME', 'AT_SCHOOL', 'WITH_CHILD', 'LOST') and (flask_place = 'HOME' or flask_home_id is null));
 -- Both homes may propose at once: one proposal stands open, the second is told of it.
-create unique index residence_pattern_one_open on residence_pattern (child_id) where state = 'PROPOSED';
+create unique index residence_pattern_one_open on residence_pattern (child_id, starts) where state = 'PROPOSED';
 create unique index residence_exception_one_open on residence_exception (child_id, date) where state = 'PROPOSED';
 
 -- The dated list was in force as it stood. FORCE would hide its rows from an owner that is not a superuser.
@@ -106,41 +106,34 @@ insert into residence_exception (change_id, child_id, date, household_id, state,
   select id, child_id, date, household_id, 'ACCEPTED', household_id, current_timestamp from residence_day;
 drop table residence_day;
 
-create function app_household_ids_as_coordinator() returns setof uuid
-language sql stable security definer set search_path = ''
-begin atomic
-  select m.household_id from public.membership m
-  where m.person_id = public.app_person_id() and m.role = 'COORDINATOR'::public.role;
-end;
-
 -- A home's coordinator proposes for its own children and among their homes; a coordinator of another home of the child accepts
 -- or declines. What has one home needs nobody else. What is answered stays as it is.
 alter table residence_pattern enable row level security; alter table residence_pattern force row level security;
 create policy residence_pattern_read on residence_pattern for select using (child_id in (select app_child_ids()));
 create policy residence_pattern_propose on residence_pattern for insert with check (
-  proposed_by_household_id in (select app_household_ids_as_coordinator())
+  proposed_by_household_id in (select app_coordinated_household_ids())
   and proposed_by_household_id in (select r.household_id from residence r where r.child_id = residence_pattern.child_id)
   and cycle <@ array(select r.household_id from residence r where r.child_id = residence_pattern.child_id)
   and (state = 'PROPOSED' or (state = 'ACCEPTED' and not exists (select from residence r
     where r.child_id = residence_pattern.child_id and r.household_id <> residence_pattern.proposed_by_household_id))));
 create policy residence_pattern_answer on residence_pattern for update
   using (state = 'PROPOSED' and child_id in (select app_child_ids()))
-  with check ((state = 'WITHDRAWN' and proposed_by_household_id in (select app_household_ids_as_coordinator()))
+  with check ((state = 'WITHDRAWN' and proposed_by_household_id in (select app_coordinated_household_ids()))
     or (state in ('ACCEPTED', 'DECLINED') and exists (select from residence r where r.child_id = residence_pattern.child_id
-      and r.household_id in (select app_household_ids_as_coordinator()) and r.household_id <> residence_pattern.proposed_by_household_id)));
+      and r.household_id in (select app_coordinated_household_ids()) and r.household_id <> residence_pattern.proposed_by_household_id)));
 grant select, insert, update (state, answered_at) on residence_pattern to noonpail_app;
 
 alter table residence_exception enable row level security; alter table residence_exception force row level security;
 create policy residence_exception_read on residence_exception for select using (child_id in (select app_child_ids()));
 create policy residence_exception_propose on residence_exception for insert with check (state = 'PROPOSED'
-  and proposed_by_household_id in (select app_household_ids_as_coordinator())
+  and proposed_by_household_id in (select app_coordinated_household_ids())
   and proposed_by_household_id in (select r.household_id from residence r where r.child_id = residence_exception.child_id)
   and household_id in (select r.household_id from residence r where r.child_id = residence_exception.child_id));
 create policy residence_exception_answer on residence_exception for update
   using (state = 'PROPOSED' and child_id in (select app_child_ids()))
-  with check ((state = 'WITHDRAWN' and proposed_by_household_id in (select app_household_ids_as_coordinator()))
+  with check ((state = 'WITHDRAWN' and proposed_by_household_id in (select app_coordinated_household_ids()))
     or (state in ('ACCEPTED', 'DECLINED') and exists (select from residence r where r.child_id = residence_exception.child_id
-      and r.household_id in (select app_household_ids_as_coordinator()) and r.household_id <> residence_exception.proposed_by_household_id)));
+      and r.household_id in (select app_coordinated_household_ids()) and r.household_id <> residence_exception.proposed_by_household_id)));
 grant select, insert, update (state, answered_at) on residence_exception to noonpail_app;
 
 alter table box_return enable row level security; alter table box_return force row level security;
@@ -236,7 +229,7 @@ create function app_give_up_home(of_child uuid, home uuid, from_day date) return
 language plpgsql security definer set search_path = ''
 as $$
 begin
-  if home not in (select public.app_household_ids_as_coordinator())
+  if home not in (select public.app_coordinated_household_ids())
     or not exists (select from public.residence r where r.child_id = of_child and r.household_id = home) then
     raise exception 'not a home of this child that the person coordinates' using errcode = '42501';
   end if;
@@ -276,7 +269,7 @@ begin
 end
 $$;
 
-revoke execute on function app_household_ids_as_coordinator(), app_wakes_in(uuid, date), app_move_boxes(uuid, date), app_box_eaten(uuid),
+revoke execute on function app_wakes_in(uuid, date), app_move_boxes(uuid, date), app_box_eaten(uuid),
   app_give_up_home(uuid, uuid, date) from public;
-grant execute on function app_household_ids_as_coordinator(), app_wakes_in(uuid, date), app_move_boxes(uuid, date), app_box_eaten(uuid),
+grant execute on function app_wakes_in(uuid, date), app_move_boxes(uuid, date), app_box_eaten(uuid),
   app_give_up_home(uuid, uuid, date) to noonpail_app;
