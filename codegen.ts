@@ -1,4 +1,6 @@
 import type { CodegenConfig } from "@graphql-codegen/cli";
+import { documents, persisted } from "./src/cli/codegen/documents.js";
+import * as inputSchemas from "./src/cli/codegen/input-schemas.js";
 
 /**
  * What a resolver is handed for a type whose row is not spelled like its SDL. One line per type, written
@@ -112,6 +114,20 @@ const mappers: Record<string, string> = {
   ShoppingDifference: "../domain/week-difference.js#ShoppingChange as ShoppingDifferenceRow",
 };
 
+type Output = Exclude<CodegenConfig["generates"][string], readonly unknown[]>;
+type Preset = Extract<NonNullable<Output["preset"]>, object>;
+/** Plugins that live in this repository: the configuration takes plugins by the name of their package, a preset takes functions. */
+const ours = (own: Parameters<Preset["buildGeneratesSection"]>[0]["pluginMap"]): Preset => ({
+  buildGeneratesSection: (options) => [
+    {
+      ...options,
+      filename: options.baseOutputDir,
+      plugins: [...options.plugins, ...Object.keys(own).map((name) => ({ [name]: {} }))],
+      pluginMap: { ...options.pluginMap, ...own },
+    },
+  ],
+});
+
 const config: CodegenConfig = {
   schema: "schema/*.graphql",
   importExtension: ".js",
@@ -140,6 +156,27 @@ const config: CodegenConfig = {
         avoidOptionals: { defaultValue: true },
         mappers,
       },
+    },
+    "shared/generated/inputs.ts": { preset: ours({ inputSchemas }), plugins: [] },
+    "shared/generated/operations.ts": {
+      documents: "shared/operations/*.graphql",
+      preset: ours({ documents }),
+      plugins: ["typescript-operations"],
+      config: {
+        useTypeImports: true,
+        strictScalars: true,
+        defaultScalarType: "never",
+        scalars: { ID: "string", DateTime: "string", LocalDate: "string", LocalTime: "string" },
+        immutableTypes: true,
+        // Only where an operation asks for it; a name nobody asked for is not in the answer.
+        skipTypename: true,
+        arrayInputCoercion: false,
+      },
+    },
+    "shared/generated/persisted-documents.json": {
+      documents: "shared/operations/*.graphql",
+      preset: ours({ persisted }),
+      plugins: [],
     },
   },
 };

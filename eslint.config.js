@@ -25,6 +25,7 @@ export default tseslint.config(
       ".noonpail/",
       "src/database/generated/",
       "src/graphql/generated.ts",
+      "shared/generated/",
       "tests/bench/peers/",
     ],
   },

@@ -37,6 +37,8 @@ export type Config = {
   readonly boundSeconds: number;
   /** Whether the explorer page is served. */
   readonly explorer: boolean;
+  /** Which GraphQL documents are run: `any`, or only those that ship with the clients. */
+  readonly documents: "any" | "persisted";
 };
 
 /** Enough for the linear program of a week of three children and some of the tree. */
@@ -118,6 +120,9 @@ const variables = z.object({
   PLAN_STEPS: wholeNumber(1, 1_000_000_000, "Leave it out for the planner's default.").optional(),
   BOUND_SECONDS: wholeNumber(0, 600, "Leave it out for 20; 0 proves nothing.").default(DEFAULT_BOUND_SECONDS),
   EXPLORER: z.enum(["on", "off"], "must be on or off. Leave it out: on in development, off in production.").optional(),
+  DOCUMENTS: z
+    .enum(["any", "persisted"], "must be any or persisted. Leave it out: any in development, persisted in production.")
+    .optional(),
 });
 
 /**
@@ -131,7 +136,7 @@ export function readConfig(env: NodeJS.ProcessEnv = process.env): Config {
   );
   const parsed = variables.safeParse(given);
   const problems = parsed.success
-    ? productionProblems(parsed.data)
+    ? problemsTogether(parsed.data)
     : parsed.error.issues.map((issue) => ({ variable: String(issue.path[0]), problem: issue.message }));
   if (!parsed.success || problems.length > 0) throw new ConfigError(problems);
 
@@ -157,12 +162,24 @@ export function readConfig(env: NodeJS.ProcessEnv = process.env): Config {
     logLevel: read.LOG_LEVEL,
     planSteps: read.PLAN_STEPS ?? null,
     boundSeconds: read.BOUND_SECONDS,
-    explorer: read.EXPLORER === undefined ? !production : read.EXPLORER === "on",
+    explorer: explorerIn(read),
+    documents: documentsIn(read),
   });
 }
 
-function productionProblems(read: z.infer<typeof variables>): ConfigProblem[] {
+type Read = z.infer<typeof variables>;
+const documentsIn = ({ NODE_ENV, DOCUMENTS }: Read) => DOCUMENTS ?? (NODE_ENV === "production" ? "persisted" : "any");
+/** What is typed into it is on no list of documents. */
+const explorerIn = (read: Read) =>
+  read.EXPLORER === undefined ? read.NODE_ENV !== "production" && documentsIn(read) === "any" : read.EXPLORER === "on";
+
+function problemsTogether(read: Read): ConfigProblem[] {
   const problems: ConfigProblem[] = [];
+  if (explorerIn(read) && documentsIn(read) === "persisted")
+    problems.push({
+      variable: "EXPLORER",
+      problem: "sends what is typed into it, which DOCUMENTS=persisted refuses. Set DOCUMENTS=any, or leave it off.",
+    });
   if (read.OIDC_JWKS_URL !== undefined && read.OIDC_ISSUER === undefined)
     problems.push({
       variable: "OIDC_ISSUER",

@@ -16,6 +16,7 @@ import type { ResponseType } from "./media-type.js";
 import { readGraphQLRequest } from "./graphql-request.js";
 import { DOCUMENT_TOKENS } from "./limits.js";
 import { internalError, type Mask, type OperationRecord } from "./masking.js";
+import type { PersistedDocuments } from "./persisted-documents.js";
 import { explainToken, type TokenFailure, type Verify } from "./tokens.js";
 
 /** What an operation's context is opened for. */
@@ -48,6 +49,7 @@ type EndpointOptions<TContext extends BaseContext> = {
   readonly log: Log;
   readonly schema: GraphQLSchema;
   readonly rules: readonly ValidationRule[];
+  readonly documents: PersistedDocuments;
   readonly mask: Mask;
   readonly verify: Verify;
   readonly openContext: OpenContext<TContext>;
@@ -92,11 +94,11 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
   });
 
   async function handle(req: IncomingMessage, res: ServerResponse, url: URL, record: OperationRecord): Promise<void> {
-    const read = await readGraphQLRequest(req, url);
+    const read = await readGraphQLRequest(req, url, options.documents);
     if (!read.ok) {
-      const { status, message, headers } = read.error;
+      const { status, code, message, headers } = read.error;
       if (status === 413) res.shouldKeepAlive = false;
-      return answerJson(res, status, { errors: [{ message, extensions: { code: "BAD_REQUEST" } }] }, headers);
+      return answerJson(res, status, { errors: [{ message, extensions: { code } }] }, headers);
     }
     const { request, responseType } = read.value;
     const contentType = { "content-type": `${responseType}; charset=utf-8` };

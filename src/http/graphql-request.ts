@@ -3,10 +3,12 @@ import { HeaderMap, type HTTPGraphQLRequest } from "@apollo/server";
 import { fail, ok, type Result } from "../domain/result.js";
 import { readJsonBody } from "./body.js";
 import { chooseResponseType, type ResponseType } from "./media-type.js";
+import type { DocumentRefusal, PersistedDocuments } from "./persisted-documents.js";
 
-/** A request that cannot be a GraphQL request at all. */
+/** A request that cannot be a GraphQL request at all, or whose document is not to be had. */
 export type RequestRefusal = {
   readonly status: number;
+  readonly code: DocumentRefusal["code"];
   readonly message: string;
   readonly headers?: Readonly<Record<string, string>>;
 };
@@ -17,7 +19,11 @@ export type ReadRequest = { readonly request: HTTPGraphQLRequest; readonly respo
  * Reads a GraphQL-over-HTTP request (Stage 2 draft, "Request") from POST or GET. What passes is well-formed in the
  * draft's sense; the document in it may still be nonsense.
  */
-export async function readGraphQLRequest(req: IncomingMessage, url: URL): Promise<Result<ReadRequest, RequestRefusal>> {
+export async function readGraphQLRequest(
+  req: IncomingMessage,
+  url: URL,
+  documents: PersistedDocuments,
+): Promise<Result<ReadRequest, RequestRefusal>> {
   if (req.method !== "GET" && req.method !== "POST")
     return refuse(405, "GraphQL is served over POST, and GET for queries.", { allow: "GET, POST" });
   const responseType = chooseResponseType(req.headers.accept);
@@ -27,28 +33,36 @@ export async function readGraphQLRequest(req: IncomingMessage, url: URL): Promis
   if (!parameters.ok) return parameters;
   const misfit = misfitIn(parameters.value);
   if (misfit !== null) return refuse(400, misfit);
+  const { documentId, ...value } = parameters.value;
+  const text = documents.textOf({ query: value["query"], documentId });
+  if (!text.ok) {
+    const { code, message } = text.error;
+    if (code === "BAD_REQUEST") return refuse(400, message);
+    // Well-formed, so the media type decides whether the status may say it.
+    const status = responseType === "application/json" ? 200 : 400;
+    return fail({ status, code, message, headers: { "content-type": `${responseType}; charset=utf-8` } });
+  }
   // The server under us chooses a media type too: it is offered only ours.
   const headers = new HeaderMap([["accept", responseType]]);
-  const { value } = parameters;
-  return ok({
-    responseType,
-    request:
-      req.method === "GET"
-        ? { method: "GET", headers, search: url.search, body: undefined }
-        : { method: "POST", headers, search: "", body: value },
-  });
+  if (req.method === "POST")
+    return ok({
+      responseType,
+      request: { method: "POST", headers, search: "", body: { ...value, query: text.value } },
+    });
+  if (documentId !== undefined) url.searchParams.set("query", text.value);
+  return ok({ responseType, request: { method: "GET", headers, search: url.search, body: undefined } });
 }
 
 function readSearch(url: URL): Result<Record<string, unknown>, RequestRefusal> {
   const parameters: Record<string, unknown> = {};
   // "GET": an empty operationName is the same as none.
   if (url.searchParams.get("operationName") === "") url.searchParams.delete("operationName");
-  for (const name of ["query", "operationName", "variables", "extensions"]) {
+  for (const name of ["query", "documentId", "operationName", "variables", "extensions"]) {
     const [text, ...more] = url.searchParams.getAll(name);
     if (more.length > 0) return refuse(400, `Give ${name} once in the address.`);
     if (text === undefined) continue;
     try {
-      parameters[name] = name === "query" || name === "operationName" ? text : (JSON.parse(text) as unknown);
+      parameters[name] = name === "variables" || name === "extensions" ? (JSON.parse(text) as unknown) : text;
     } catch {
       return refuse(400, `${name} in the address must be a JSON object.`);
     }
@@ -76,9 +90,7 @@ async function readPost(req: IncomingMessage): Promise<Result<Record<string, unk
   }
 }
 
-function misfitIn({ query, operationName, variables, extensions }: Record<string, unknown>): string | null {
-  if (typeof query !== "string" || query === "")
-    return "The parameter query is missing: it holds the GraphQL document as text.";
+function misfitIn({ operationName, variables, extensions }: Record<string, unknown>): string | null {
   if (operationName != null && typeof operationName !== "string") return "operationName must be text.";
   if (variables != null && !isMap(variables)) return "variables must be a JSON object.";
   if (extensions != null && !isMap(extensions)) return "extensions must be a JSON object.";
@@ -89,4 +101,4 @@ const isMap = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
 const refuse = (status: number, message: string, headers: Record<string, string> = {}): Result<never, RequestRefusal> =>
-  fail({ status, message, headers });
+  fail({ status, code: "BAD_REQUEST", message, headers });

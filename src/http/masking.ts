@@ -19,6 +19,8 @@ const FORESEEN = new Set([
   "BAD_USER_INPUT",
   "BAD_REQUEST",
   "PERSISTED_QUERY_NOT_SUPPORTED",
+  "PERSISTED_DOCUMENT_NOT_FOUND",
+  "PERSISTED_DOCUMENTS_ONLY",
 ]);
 
 export type Mask = (formatted: GraphQLFormattedError, error: unknown, record: OperationRecord) => GraphQLFormattedError;

@@ -11,6 +11,7 @@ import { answerBroken, createGraphQLEndpoint, type OpenContext } from "./graphql
 import { answerLive, answerReady, type Readiness } from "./health.js";
 import { limitRules } from "./limits.js";
 import { createMask, type OperationRecord } from "./masking.js";
+import { createPersistedDocuments, readPersistedDocuments } from "./persisted-documents.js";
 import { createSubscriptions } from "./subscriptions.js";
 import { answerToken } from "./token-endpoint.js";
 import type { Verify } from "./tokens.js";
@@ -24,6 +25,8 @@ export type HttpServerOptions<TContext extends BaseContext> = {
   /** The development issuer; null when tokens come from outside. */
   readonly issuer: DevIssuer | null;
   readonly isReady: () => Promise<Readiness>;
+  /** Documents on record, by the hex of their SHA-256; those of shared/ when absent. */
+  readonly persisted?: ReadonlyMap<string, string>;
   /** The document the explorer shows first. */
   readonly explorerQuery: string;
 };
@@ -45,7 +48,12 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
   const { config, log, issuer } = options;
   let stopping = false;
   const underWay = new Set<ServerResponse>();
-  const gate = { ...options, rules: limitRules(), mask: createMask(log, config.production) };
+  const gate = {
+    ...options,
+    rules: limitRules(),
+    documents: createPersistedDocuments(config.documents, options.persisted ?? readPersistedDocuments()),
+    mask: createMask(log, config.production),
+  };
   const graphql = createGraphQLEndpoint(gate);
   const subscriptions = createSubscriptions(gate);
 

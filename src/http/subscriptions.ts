@@ -26,6 +26,7 @@ import { mapEvents } from "./event-stream.js";
 import type { OpenContext } from "./graphql-endpoint.js";
 import { BODY_BYTES, DOCUMENT_TOKENS, SUBSCRIPTIONS_PER_SOCKET } from "./limits.js";
 import type { Mask, OperationRecord } from "./masking.js";
+import type { PersistedDocuments } from "./persisted-documents.js";
 import { explainToken, type Verify } from "./tokens.js";
 
 type SubscriptionOptions<TContext extends BaseContext> = {
@@ -33,6 +34,7 @@ type SubscriptionOptions<TContext extends BaseContext> = {
   readonly log: Log;
   readonly schema: GraphQLSchema;
   readonly rules: readonly ValidationRule[];
+  readonly documents: PersistedDocuments;
   readonly mask: Mask;
   readonly verify: Verify;
   readonly openContext: OpenContext<TContext>;
@@ -87,9 +89,12 @@ export function createSubscriptions<TContext extends BaseContext>(
 
   /** The subscription's document, or what is wrong with it. */
   function read(payload: SubscribePayload): DocumentNode | readonly GraphQLError[] {
+    // The subprotocol has no documentId and demands query: it is sent empty, the id among the extensions.
+    const text = options.documents.textOf({ query: payload.query, documentId: payload.extensions?.["documentId"] });
+    if (!text.ok) return [refusal(text.error.message, text.error.code)];
     let document: DocumentNode;
     try {
-      document = parse(payload.query, { maxTokens: DOCUMENT_TOKENS });
+      document = parse(text.value, { maxTokens: DOCUMENT_TOKENS });
     } catch (error) {
       return [coded(error, "GRAPHQL_PARSE_FAILED")];
     }
@@ -245,4 +250,5 @@ const reworded = (error: GraphQLError, message: string, extensions: Record<strin
 
 const asError = (thrown: unknown): Error => (thrown instanceof Error ? thrown : new Error(String(thrown)));
 
-const refusal = (message: string): GraphQLError => new GraphQLError(message, { extensions: { code: "BAD_REQUEST" } });
+const refusal = (message: string, code = "BAD_REQUEST"): GraphQLError =>
+  new GraphQLError(message, { extensions: { code } });

@@ -1,9 +1,9 @@
 /**
  * Who may ask for which mutation, by hand; a mutation that is not here fails the matrix. H, K, C: the least role in the household it
  * is about, and nobody of another household, the child's other home included. A: the administrator appointed to the school. J: the
- * administrator of the jurisdiction. *: everybody who has signed in.
+ * administrator of the jurisdiction. O: every carer. *: everybody who has signed in; whether their link opens anything is another matter.
  */
-export const mutations: Readonly<Record<string, "H" | "K" | "C" | "A" | "J" | "*">> = {
+export const mutations: Readonly<Record<string, "O" | "H" | "K" | "C" | "A" | "J" | "*">> = {
   createHousehold: "*",
   createChild: "C",
   enrolChild: "C",
@@ -48,6 +48,16 @@ export const mutations: Readonly<Record<string, "H" | "K" | "C" | "A" | "J" | "*
   takeTask: "H",
   finishTask: "H",
   tickShoppingLine: "H",
+  inviteCarer: "C",
+  inviteHome: "C",
+  withdrawInvitation: "C",
+  acceptInvitation: "*",
+  acceptHomeInvitation: "*",
+  changeRole: "C",
+  removeCarer: "C",
+  handOverCoordination: "C",
+  leaveHousehold: "O",
+  renameMe: "*",
   setFacility: "A",
   setSchoolDay: "A",
   removeSchoolDay: "A",

@@ -114,12 +114,12 @@ export async function unspoken(owner: postgres.ISql): Promise<string[]> {
 const SAMPLE = 3;
 
 async function rowsOf(owner: postgres.TransactionSql, name: string, rule: TableRule, pk: string, homes: Homes) {
-  const columns = new Set(
-    (
-      await owner<{ name: string }[]>`
-        select attname as name from pg_attribute where attrelid = ${name}::regclass and attnum > 0 and not attisdropped`
-    ).map((column) => column.name),
-  );
+  const found = await owner<{ name: string; addable: boolean }[]>`
+    select attname as name, has_column_privilege('noonpail_app', attrelid, attnum, 'INSERT') as addable
+    from pg_attribute where attrelid = ${name}::regclass and attnum > 0 and not attisdropped`;
+  const columns = new Set(found.map((column) => column.name));
+  // Where only some columns may be written, the rest is left to its defaults; where none may, all are tried.
+  const addable = found.filter((column) => column.addable).map((column) => column.name);
   const filled = (text: string) =>
     text
       .replaceAll("$shared", homes.shared)
@@ -135,7 +135,10 @@ async function rowsOf(owner: postgres.TransactionSql, name: string, rule: TableR
   );
   const known = new Set([homes.here, homes.there, homes.far]);
   // The demo's own households are no part of the question.
-  return { columns: [...columns], rows: rows.filter(({ home }) => home === null || known.has(home)) };
+  return {
+    columns: addable.length > 0 ? addable : [...columns],
+    rows: rows.filter(({ home }) => home === null || known.has(home)),
+  };
 }
 
 /** Every cell of these tables x verbs x scopes x actors, of all when none is named. Throws where an answer is neither yes nor no, or a kind of row is missing. */

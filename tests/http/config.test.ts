@@ -33,7 +33,22 @@ describe("the configuration", () => {
       planSteps: null,
       boundSeconds: 20,
       explorer: true,
+      documents: "any",
     });
+  });
+
+  it("runs in production only documents on record, and no explorer beside them", () => {
+    const production = { NODE_ENV: "production", OIDC_ISSUER: "https://login.example.org" };
+    expect(readConfig(production)).toMatchObject({ documents: "persisted", explorer: false });
+    expect(readConfig({ ...production, DOCUMENTS: "any", EXPLORER: "on" })).toMatchObject({
+      documents: "any",
+      explorer: true,
+    });
+    expect(readConfig({ DOCUMENTS: "persisted" })).toMatchObject({ documents: "persisted", explorer: false });
+    expect(problemsOf({ ...production, EXPLORER: "on" })).toEqual({
+      EXPLORER: expect.stringContaining("DOCUMENTS=any"),
+    });
+    expect(problemsOf({ DOCUMENTS: "some" })["DOCUMENTS"]).toContain("any or persisted");
   });
 
   it("takes an empty variable as one that was not given", () => {

@@ -88,6 +88,7 @@ const running: Harness[] = [];
 export async function startServer(
   given: {
     env?: NodeJS.ProcessEnv;
+    persisted?: ReadonlyMap<string, string>;
     isReady?: () => Promise<Readiness>;
     verify?: (own: Verify) => Verify;
     open?: (args: ContextArgs) => Promise<void>;
@@ -156,6 +157,7 @@ export async function startServer(
     log,
     schema,
     verify: given.verify ? given.verify(own) : own,
+    ...(given.persisted && { persisted: given.persisted }),
     issuer: config.production ? null : issuer,
     isReady: given.isReady ?? (() => Promise.resolve({ ready: true, checks: { database: { ok: true } } })),
     explorerQuery: "# Sign in above, then run this.\n{ greeting }",

@@ -5,7 +5,7 @@ import { createLog } from "../../src/log.js";
 import { get, post, SECRET, startServer, stopServers } from "./harness.js";
 
 afterAll(stopServers);
-const OUTSIDE = { NODE_ENV: "production", OIDC_ISSUER: "https://login.example.org" };
+const OUTSIDE = { NODE_ENV: "production", OIDC_ISSUER: "https://login.example.org", DOCUMENTS: "any" };
 const nested = (levels: number) => `${"{ nest ".repeat(levels - 1)}{ leaf }${" }".repeat(levels - 1)}`;
 
 describe("what one request may ask for", () => {

@@ -112,6 +112,8 @@ export interface Heard {
 export interface ServedApp {
   readonly inProcess: TestApp;
   readonly url: string;
+  /** A person's bearer token. */
+  tokenOf(person: string): Promise<string>;
   /** A person who may sign in; their name starts as their subject, unless one is given. */
   newcomer(as?: { readonly name: string }): string;
   /** One operation over HTTP; null sends no token. */
@@ -147,7 +149,7 @@ const fewSteps: Planner = {
 };
 
 /** Call at the top of a test file. No request may end in an error nobody foresaw. */
-export function useServedApp(options: { pool?: boolean; steps?: number } = {}): ServedApp {
+export function useServedApp(options: { pool?: boolean; steps?: number; env?: NodeJS.ProcessEnv } = {}): ServedApp {
   const inProcess = useApp();
   const people: DemoPerson[] = [...demo.people];
   const unexpected: unknown[] = [];
@@ -161,7 +163,7 @@ export function useServedApp(options: { pool?: boolean; steps?: number } = {}): 
 
   beforeAll(async () => {
     const directory = await mkdtemp(join(tmpdir(), "noonpail-served-"));
-    const config = readConfig({ NODE_ENV: "test", PORT: "0", DATA_DIR: directory });
+    const config = readConfig({ NODE_ENV: "test", PORT: "0", DATA_DIR: directory, ...options.env });
     const issuer = await createDevIssuer(config, people);
     const log = createLog("error", { write: (line: string) => void unexpected.push(JSON.parse(line)) });
     const pool = options.pool ? startPlannerPool(inProcess.app.reference.catalogue, { threads: 2 }) : null;
@@ -209,6 +211,7 @@ export function useServedApp(options: { pool?: boolean; steps?: number } = {}): 
 
   const served: ServedApp = {
     inProcess,
+    tokenOf,
     get url() {
       return ready().url;
     },
