@@ -27,12 +27,14 @@ import {
 } from "./family-rules.resolvers.js";
 import { feedMutations, feedQueries, feedTypes } from "./feed.resolvers.js";
 import { foodResolvers } from "./food.resolvers.js";
+import { handoverMutations, handoverQueries, handoverTypes, returnedOfItem } from "./handover.resolvers.js";
 import { householdResolvers } from "./household.resolvers.js";
 import { foodOnLabels, labelLawQueries } from "./label-law.resolvers.js";
 import { nodeResolvers } from "./node.resolvers.js";
 import { ownLists, ownMutations, ownTypes } from "./own-catalogue.resolvers.js";
 import { personResolvers } from "./person.resolvers.js";
 import { DateTime, LocalDate, LocalTime } from "./scalars.js";
+import { residenceMutations, residenceOfChild, residenceTypes } from "./residence.resolvers.js";
 import { recheckResolvers } from "./recheck.resolvers.js";
 import { ruleSetMutations, ruleSetQueries, ruleSetTypes } from "./rule-set.resolvers.js";
 import { calendarMutations, calendarQueries, calendarTypes } from "./school-calendar.resolvers.js";
@@ -87,7 +89,7 @@ export const resolvers: Resolvers = {
     ...noticesOfHousehold,
     ...logOfHousehold,
   },
-  Child: { ...plainChild, ...ownRulesOfChild },
+  Child: { ...plainChild, ...ownRulesOfChild, ...residenceOfChild },
   ...node,
   ...ownTypes,
   ...person,
@@ -110,8 +112,10 @@ export const resolvers: Resolvers = {
   ShoppingLine: { ...plainLine, ...tickOfLine },
   ...changeTypes,
   ...disruptionTypes,
+  ...residenceTypes,
+  ...handoverTypes,
   Box: { ...plainBox, ...boxOnBlocks, ...complianceOfBox },
-  BoxItem: { ...plainItem, ...whyOfItems, ...askersOfItem },
+  BoxItem: { ...plainItem, ...whyOfItems, ...askersOfItem, ...returnedOfItem },
   WeekPlan: { ...plainPlan, ...timetableOfPlan, ...differencesOfPlan, ...rulesOfPlan, ...complianceOfPlan },
   Query: {
     ...administratorQueries,
@@ -121,6 +125,7 @@ export const resolvers: Resolvers = {
     ...disruptionQueries,
     ...feedQueries,
     ...foodQueries,
+    ...handoverQueries,
     ...householdQueries,
     ...labelLawQueries,
     ...nodeQueries,
@@ -140,6 +145,8 @@ export const resolvers: Resolvers = {
     ...familyRuleMutations,
     ...feedMutations,
     ...ownMutations,
+    ...handoverMutations,
+    ...residenceMutations,
     ...householdMutations,
     ...recheckMutations,
     ...ruleSetMutations,

@@ -345,6 +345,13 @@ export interface Household {
   /** Sends a change of the household with its current revision. */
   change(mutation: string, input: Record<string, unknown>, person?: string): Promise<Said>;
   plan(date: string, input?: Record<string, unknown>): Promise<Said>;
+  /**
+   * Another home of a child, with a box and leaving times of its own; the same one each time it is asked for. Where nothing is
+   * agreed the child goes on waking here.
+   */
+  otherHome(childId: string): Promise<Household>;
+  /** Of the handover note of the child and week; 0 when nothing has been written. */
+  handoverRevision(childId: string, date: string): Promise<number>;
   /** A new person becomes a carer, the one of this role in `carers`; answers their row's ID. */
   join(role: RoleCode): Promise<string>;
 }
@@ -394,6 +401,7 @@ function planHousehold(served: ServedApp): HouseholdPlan {
       });
       expect(made.__typename).toBe("CreateHouseholdPayload");
       const { id } = made.household;
+      const others = new Map<string, Promise<Household>>();
       const home = {
         id,
         coordinator,
@@ -428,12 +436,39 @@ function planHousehold(served: ServedApp): HouseholdPlan {
           const seenRevision = (await home.week(date))?.revision ?? 0;
           return served.send(coordinator, PLAN, { householdId: id, date, seenRevision, ...input });
         },
+        async handoverRevision(childId: string, date: string) {
+          const query =
+            "query Note($id: ID!, $childId: ID!, $date: LocalDate!) { handover(householdId: $id, childId: $childId, date: $date) { revision } }";
+          const { handover } = await served.ask<{ handover: { revision: number } }>(coordinator, query, {
+            id,
+            childId,
+            date,
+          });
+          return handover.revision;
+        },
+        otherHome(childId: string) {
+          const known = others.get(childId) ?? addOtherHome(served, childId);
+          others.set(childId, known);
+          return known;
+        },
       };
       for (const step of steps) await step(home);
       return home;
     },
   };
   return plan;
+}
+
+async function addOtherHome(served: ServedApp, childId: string): Promise<Household> {
+  const home = await served.household().found();
+  const { owner } = served.inProcess.database;
+  const [child, household] = [localOf(childId), localOf(home.id)];
+  await owner`insert into residence (child_id, household_id, since) values (${child}, ${household}, '2099-01-01')`;
+  await owner`insert into box_kit (child_id, household_id, compartments, cold_sources, insulated, flask)
+    values (${child}, ${household}, ${owner.json(usualChild.compartments)}, 2, true, ${usualChild.flask})`;
+  await owner`insert into leave_time (child_id, household_id, weekday, leave_at)
+    select ${child}, ${household}, d, ${usualChild.leaveAt} from unnest(array['MONDAY', 'TUESDAY', 'WEDNESDAY', 'THURSDAY', 'FRIDAY']) d`;
+  return home;
 }
 
 /** The row's ID inside a client-side one, for arranging things behind the wall. */
