@@ -150,15 +150,20 @@ export type ChangeKind =
   /** What the child's other home packs is not what it was: read the boxes anew. */
   | 'BOXES'
   | 'BOX_KIT'
+  /** What was reported to have come back from a day's box. */
+  | 'CAME_BACK'
   | 'CARER'
   | 'CHILD'
   | 'DISRUPTION'
   | 'ENROLMENT'
   | 'EXEMPTION'
   | 'FREEZER'
+  /** The note of the week that starts on the date. */
+  | 'HANDOVER'
   /** A household became or ceased to be a home of the child. */
   | 'HOME'
   | 'HOT_DAYS'
+  | 'INVITATION'
   /** Name, time zone, allergens kept out, equipment. */
   | 'KITCHEN'
   | 'LABELS'
@@ -172,6 +177,8 @@ export type ChangeKind =
   | 'PREP_TIMES'
   /** A house rule rests for a day. */
   | 'RELAXATION'
+  /** Where the child wakes: proposed, accepted, declined or taken back. */
+  | 'RESIDENCE'
   /** A child's own rules. */
   | 'RULES'
   /** Days or facilities of a child's school. */
