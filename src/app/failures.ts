@@ -35,7 +35,15 @@ export type Failure =
   | { readonly kind: "BoxClosed"; readonly state: BoxStateCode }
   | { readonly kind: "LabelsUnread"; readonly foods: readonly string[] }
   | { readonly kind: "BoxBlocked" }
-  | { readonly kind: "ConfirmationNeeded"; readonly token: string; readonly expiresAt: string }
+  | {
+      readonly kind: "ConfirmationNeeded";
+      readonly of: "LESS_STRICT" | "ERASURE";
+      readonly token: string;
+      readonly expiresAt: string;
+    }
+  | { readonly kind: "AgreementNeeded" }
+  | { readonly kind: "HouseholdsLeft" }
+  | { readonly kind: "LastCoordinator" }
   | {
       readonly kind: "StillInUse";
       /** Keys of the household's own dishes that are made of it. */

@@ -23,6 +23,7 @@ export const leastRole = {
   workOnTasks: "HELPER",
   haveFeed: "HELPER",
   exportHousehold: "COORDINATOR",
+  erase: "COORDINATOR",
 } as const satisfies Record<string, RoleCode>;
 
 export type Verb = keyof typeof leastRole;

@@ -46,7 +46,9 @@ export type Notice =
   /** A box of this child was blocked or passes again; each home of the child is told for itself. */
   | { kind: "BOX_CHECKED"; householdId: string; childId: string; date: string }
   /** A job ended without a plan; why, as a sentence that everybody in the household may read. */
-  | { kind: "PLAN_FAILED"; householdId: string; weekStart: string; failure: string };
+  | { kind: "PLAN_FAILED"; householdId: string; weekStart: string; failure: string }
+  /** For the servers alone: what they remember of this person is to be forgotten. */
+  | { kind: "PERSON_ERASED"; personId: string };
 
 export interface ReadSession {
   /** Runs one whole-tree statement inside the shared transaction; opens it on first use. */

@@ -1,6 +1,7 @@
 import { GraphQLError } from "graphql";
 import type { App } from "../app/app.js";
 import type { ReadSession } from "../database/database.js";
+import { readErasuresAsked, type ErasureAskedRow } from "../database/erase.js";
 import { readOwnCatalogue, type OwnCatalogueRows } from "../database/own-catalogue.js";
 import { indexSeen } from "../app/own-rows.js";
 import type { RulesOfHome } from "../app/rule-origins.js";
@@ -72,6 +73,8 @@ export interface Reads {
   /** Own foods and dishes that the reader may see, in whichever household, by one statement. */
   own(): Promise<OwnSeen>;
   me(): ReturnType<typeof readMe>;
+  /** Of every child the reader may see. */
+  erasuresAsked(): Promise<ErasureAskedRow[]>;
   schools(ids: readonly string[]): Promise<SchoolRow[]>;
   ruleSets(schoolId: string): Promise<RuleSetRow[]>;
   /** A household with every version of every rule set that may hold for its children; null when it is not the reader's. */
@@ -146,6 +149,7 @@ export function createReads(app: App, openSession: () => ReadSession): Reads {
         };
       }),
     me: () => once("me", () => session().read(readMe)),
+    erasuresAsked: () => once("erasures-asked", () => session().read(readErasuresAsked)),
     schools: (ids) =>
       ids.length === 0
         ? Promise.resolve([])

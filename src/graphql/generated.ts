@@ -77,6 +77,12 @@ export type AgreeWeekInput = {
 
 export type AgreeWeekResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | WeekAgreed | WeekPayload;
 
+/** The child has another home, which has to ask for the same. */
+export type AgreementNeeded = UserError & {
+  readonly __typename?: 'AgreementNeeded';
+  readonly message: Scalars['String']['output'];
+};
+
 export type AllergenSource = {
   readonly __typename?: 'AllergenSource';
   readonly allergen: Scalars['String']['output'];
@@ -605,6 +611,8 @@ export type Child = Node & {
   /** Dish keys or food kinds. */
   readonly dislikes: ReadonlyArray<Scalars['String']['output']>;
   readonly enrolments: ReadonlyArray<Enrolment>;
+  /** Homes that ask for this child to be erased. Where all of them do, within 30 days, it is done. */
+  readonly erasureAsked: ReadonlyArray<ErasureAsked>;
   /** Rules that rest for the child on a clinician's note. */
   readonly exemptions: ReadonlyArray<Exemption>;
   readonly id: Scalars['ID']['output'];
@@ -1228,6 +1236,53 @@ export type EquipmentInput = {
   readonly units: Scalars['Int']['input'];
 };
 
+export type EraseChildInput = {
+  readonly childId: Scalars['ID']['input'];
+  /** The home that asks. */
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** From the first step's answer, with everything else the same. Absent: the first step. */
+  readonly token?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type EraseChildResult = AgreementNeeded | ChildNotFound | ConfirmationNeeded | ErasedPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted;
+
+export type EraseHouseholdInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** From the first step's answer, with everything else the same. Absent: the first step. */
+  readonly token?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type EraseHouseholdResult = ConfirmationNeeded | ErasedPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted;
+
+export type EraseMeInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** From the first step's answer, with everything else the same. Absent: the first step. */
+  readonly token?: InputMaybe<Scalars['String']['input']>;
+  /** Also erase the households of which the sender is the only carer, as eraseHousehold does. */
+  readonly withHouseholds: Scalars['Boolean']['input'];
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type EraseMeResult = ConfirmationNeeded | ErasedPayload | HouseholdsLeft | InvalidInput | KeyReused | LastAdministrator | LastCoordinator;
+
+/** Nothing of it is left. */
+export type ErasedPayload = {
+  readonly __typename?: 'ErasedPayload';
+  readonly erasedAt: Scalars['DateTime']['output'];
+};
+
+/** That a home of this child asks for the child to be erased. */
+export type ErasureAsked = {
+  readonly __typename?: 'ErasureAsked';
+  readonly askedAt: Scalars['DateTime']['output'];
+  /** Asked by this household; else by the child's other home. */
+  readonly askedHere: Scalars['Boolean']['output'];
+};
+
 export type EstimatedCost = {
   readonly __typename?: 'EstimatedCost';
   /** ISO 4217. */
@@ -1466,6 +1521,12 @@ export type HouseholdNotFound = UserError & {
   readonly message: Scalars['String']['output'];
 };
 
+/** The sender is the only carer of a household, and did not say that it goes too. */
+export type HouseholdsLeft = UserError & {
+  readonly __typename?: 'HouseholdsLeft';
+  readonly message: Scalars['String']['output'];
+};
+
 export type InputIssue = {
   readonly __typename?: 'InputIssue';
   /** Path inside the input: children.0.dateOfBirth. */
@@ -1691,6 +1752,12 @@ export type LastAdministrator = UserError & {
   readonly message: Scalars['String']['output'];
 };
 
+/** Without this carer nobody would coordinate the household. */
+export type LastCoordinator = UserError & {
+  readonly __typename?: 'LastCoordinator';
+  readonly message: Scalars['String']['output'];
+};
+
 /** What the family meal leaves. */
 export type Leftover = Node & {
   readonly __typename?: 'Leftover';
@@ -1852,6 +1919,12 @@ export type Mutation = {
   readonly endExemption: EndExemptionResult;
   /** Join a child to a class of a school from a day on. */
   readonly enrolChild: EnrolChildResult;
+  /** Erases a child, for good and in both homes: a child with another home only once that home's coordinator asks for it too. Takes two steps; siblings' weeks stay. */
+  readonly eraseChild: EraseChildResult;
+  /** Erases a household, for good: kitchen, weeks, log, and the children who live nowhere else. Children with another home stay there, with their allergies. Takes two steps. */
+  readonly eraseHousehold: EraseHouseholdResult;
+  /** Erases the sender: name, sign-in, memberships, appointments, and their name on what they did. Takes two steps. */
+  readonly eraseMe: EraseMeResult;
   /** Say a task is done. */
   readonly finishTask: FinishTaskResult;
   /** Keep rules of the family's own for a child, or a copy of what a school asks for, as a new version. From either home. Boxes that no longer pass are blocked in both. */
@@ -1929,6 +2002,8 @@ export type Mutation = {
   readonly unpinItem: UnpinItemResult;
   /** Take a report back, from either home when it is about a child; the week is planned again near what it is. */
   readonly withdrawDisruption: WithdrawDisruptionResult;
+  /** Takes back this home's asking for a child to be erased. */
+  readonly withdrawErasure: WithdrawErasureResult;
   /** Let a rule set ask for nothing any more from a day on, as a new version. Only for its administrator. */
   readonly withdrawRuleSet: WithdrawRuleSetResult;
 };
@@ -2001,6 +2076,21 @@ export type MutationEndExemptionArgs = {
 
 export type MutationEnrolChildArgs = {
   input: EnrolChildInput;
+};
+
+
+export type MutationEraseChildArgs = {
+  input: EraseChildInput;
+};
+
+
+export type MutationEraseHouseholdArgs = {
+  input: EraseHouseholdInput;
+};
+
+
+export type MutationEraseMeArgs = {
+  input: EraseMeInput;
 };
 
 
@@ -2196,6 +2286,11 @@ export type MutationUnpinItemArgs = {
 
 export type MutationWithdrawDisruptionArgs = {
   input: WithdrawDisruptionInput;
+};
+
+
+export type MutationWithdrawErasureArgs = {
+  input: WithdrawErasureInput;
 };
 
 
@@ -3986,6 +4081,20 @@ export type WithdrawDisruptionInput = {
 
 export type WithdrawDisruptionResult = DisruptionPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
 
+export type WithdrawErasureInput = {
+  readonly childId: Scalars['ID']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+export type WithdrawErasurePayload = {
+  readonly __typename?: 'WithdrawErasurePayload';
+  readonly child: Child;
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type WithdrawErasureResult = ChildNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | WithdrawErasurePayload;
+
 export type WithdrawRuleSetInput = {
   /** First day on which it asks for nothing. */
   readonly from: Scalars['LocalDate']['input'];
@@ -4207,6 +4316,33 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+  ;
+  EraseChildResult:
+    | ( AgreementNeeded & { __typename: 'AgreementNeeded' } )
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
+    | ( ErasedPayload & { __typename: 'ErasedPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
+  EraseHouseholdResult:
+    | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
+    | ( ErasedPayload & { __typename: 'ErasedPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
+  EraseMeResult:
+    | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
+    | ( ErasedPayload & { __typename: 'ErasedPayload' } )
+    | ( HouseholdsLeft & { __typename: 'HouseholdsLeft' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LastAdministrator & { __typename: 'LastAdministrator' } )
+    | ( LastCoordinator & { __typename: 'LastCoordinator' } )
   ;
   FinishTaskResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -4579,6 +4715,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
+  WithdrawErasureResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( Omit<WithdrawErasurePayload, 'child'> & { child: _RefType['Child'] } & { __typename: 'WithdrawErasurePayload' } )
+  ;
   WithdrawRuleSetResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -4610,6 +4754,7 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( WeekPlanRow & { __typename: 'WeekPlan' } )
   ;
   UserError:
+    | ( AgreementNeeded & { __typename: 'AgreementNeeded' } )
     | ( BoxBlocked & { __typename: 'BoxBlocked' } )
     | ( BoxClosed & { __typename: 'BoxClosed' } )
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
@@ -4619,10 +4764,12 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
     | ( ExemptionRefused & { __typename: 'ExemptionRefused' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( HouseholdsLeft & { __typename: 'HouseholdsLeft' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( LabelsUnreadRow & { __typename: 'LabelsUnread' } )
     | ( LastAdministrator & { __typename: 'LastAdministrator' } )
+    | ( LastCoordinator & { __typename: 'LastCoordinator' } )
     | ( NoSchoolRow & { __typename: 'NoSchool' } )
     | ( NoWeekWithDishRow & { __typename: 'NoWeekWithDish' } )
     | ( NotAppointed & { __typename: 'NotAppointed' } )
@@ -4649,6 +4796,7 @@ export type ResolversTypes = {
   AgeSpan: ResolverTypeWrapper<AgeSpan>;
   AgreeWeekInput: AgreeWeekInput;
   AgreeWeekResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AgreeWeekResult']>;
+  AgreementNeeded: ResolverTypeWrapper<AgreementNeeded>;
   AllergenSource: ResolverTypeWrapper<Omit<AllergenSource, 'foods'> & { foods: ReadonlyArray<ResolversTypes['Food']> }>;
   Allergy: ResolverTypeWrapper<Allergy>;
   AllergyInput: AllergyInput;
@@ -4763,6 +4911,14 @@ export type ResolversTypes = {
   Enrolment: ResolverTypeWrapper<EnrolmentRow>;
   Equipment: ResolverTypeWrapper<Equipment>;
   EquipmentInput: EquipmentInput;
+  EraseChildInput: EraseChildInput;
+  EraseChildResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EraseChildResult']>;
+  EraseHouseholdInput: EraseHouseholdInput;
+  EraseHouseholdResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EraseHouseholdResult']>;
+  EraseMeInput: EraseMeInput;
+  EraseMeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EraseMeResult']>;
+  ErasedPayload: ResolverTypeWrapper<ErasedPayload>;
+  ErasureAsked: ResolverTypeWrapper<ErasureAsked>;
   EstimatedCost: ResolverTypeWrapper<EstimatedCost>;
   Exclusion: ResolverTypeWrapper<ExclusionRow>;
   Exemption: ResolverTypeWrapper<ExemptionNodeRow>;
@@ -4785,6 +4941,7 @@ export type ResolversTypes = {
   HouseRule: HouseRule;
   Household: ResolverTypeWrapper<HouseholdRow>;
   HouseholdNotFound: ResolverTypeWrapper<HouseholdNotFound>;
+  HouseholdsLeft: ResolverTypeWrapper<HouseholdsLeft>;
   ID: ResolverTypeWrapper<Scalars['ID']['output']>;
   InputIssue: ResolverTypeWrapper<InputIssue>;
   Int: ResolverTypeWrapper<Scalars['Int']['output']>;
@@ -4809,6 +4966,7 @@ export type ResolversTypes = {
   LabelStatus: LabelStatus;
   LabelsUnread: ResolverTypeWrapper<LabelsUnreadRow>;
   LastAdministrator: ResolverTypeWrapper<LastAdministrator>;
+  LastCoordinator: ResolverTypeWrapper<LastCoordinator>;
   Leftover: ResolverTypeWrapper<LeftoverRow>;
   LeftoverInput: LeftoverInput;
   LoadCalendarInput: LoadCalendarInput;
@@ -5018,6 +5176,9 @@ export type ResolversTypes = {
   WishTotals: ResolverTypeWrapper<WishTotals>;
   WithdrawDisruptionInput: WithdrawDisruptionInput;
   WithdrawDisruptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawDisruptionResult']>;
+  WithdrawErasureInput: WithdrawErasureInput;
+  WithdrawErasurePayload: ResolverTypeWrapper<Omit<WithdrawErasurePayload, 'child'> & { child: ResolversTypes['Child'] }>;
+  WithdrawErasureResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawErasureResult']>;
   WithdrawRuleSetInput: WithdrawRuleSetInput;
   WithdrawRuleSetResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawRuleSetResult']>;
   WorkState: WorkState;
@@ -5032,6 +5193,7 @@ export type ResolversParentTypes = {
   AgeSpan: AgeSpan;
   AgreeWeekInput: AgreeWeekInput;
   AgreeWeekResult: ResolversUnionTypes<ResolversParentTypes>['AgreeWeekResult'];
+  AgreementNeeded: AgreementNeeded;
   AllergenSource: Omit<AllergenSource, 'foods'> & { foods: ReadonlyArray<ResolversParentTypes['Food']> };
   Allergy: Allergy;
   AllergyInput: AllergyInput;
@@ -5135,6 +5297,14 @@ export type ResolversParentTypes = {
   Enrolment: EnrolmentRow;
   Equipment: Equipment;
   EquipmentInput: EquipmentInput;
+  EraseChildInput: EraseChildInput;
+  EraseChildResult: ResolversUnionTypes<ResolversParentTypes>['EraseChildResult'];
+  EraseHouseholdInput: EraseHouseholdInput;
+  EraseHouseholdResult: ResolversUnionTypes<ResolversParentTypes>['EraseHouseholdResult'];
+  EraseMeInput: EraseMeInput;
+  EraseMeResult: ResolversUnionTypes<ResolversParentTypes>['EraseMeResult'];
+  ErasedPayload: ErasedPayload;
+  ErasureAsked: ErasureAsked;
   EstimatedCost: EstimatedCost;
   Exclusion: ExclusionRow;
   Exemption: ExemptionNodeRow;
@@ -5154,6 +5324,7 @@ export type ResolversParentTypes = {
   HoldingPoint: HoldingPoint;
   Household: HouseholdRow;
   HouseholdNotFound: HouseholdNotFound;
+  HouseholdsLeft: HouseholdsLeft;
   ID: Scalars['ID']['output'];
   InputIssue: InputIssue;
   Int: Scalars['Int']['output'];
@@ -5176,6 +5347,7 @@ export type ResolversParentTypes = {
   LabelNutrientsInput: LabelNutrientsInput;
   LabelsUnread: LabelsUnreadRow;
   LastAdministrator: LastAdministrator;
+  LastCoordinator: LastCoordinator;
   Leftover: LeftoverRow;
   LeftoverInput: LeftoverInput;
   LoadCalendarInput: LoadCalendarInput;
@@ -5365,6 +5537,9 @@ export type ResolversParentTypes = {
   WishTotals: WishTotals;
   WithdrawDisruptionInput: WithdrawDisruptionInput;
   WithdrawDisruptionResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawDisruptionResult'];
+  WithdrawErasureInput: WithdrawErasureInput;
+  WithdrawErasurePayload: Omit<WithdrawErasurePayload, 'child'> & { child: ResolversParentTypes['Child'] };
+  WithdrawErasureResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawErasureResult'];
   WithdrawRuleSetInput: WithdrawRuleSetInput;
   WithdrawRuleSetResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawRuleSetResult'];
 };
@@ -5384,6 +5559,11 @@ export type AgeSpanResolvers<ContextType = GraphqlContext, ParentType extends Re
 
 export type AgreeWeekResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AgreeWeekResult'] = ResolversParentTypes['AgreeWeekResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'WeekAgreed' | 'WeekPayload', ParentType, ContextType>;
+};
+
+export type AgreementNeededResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AgreementNeeded'] = ResolversParentTypes['AgreementNeeded']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type AllergenSourceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AllergenSource'] = ResolversParentTypes['AllergenSource']> = {
@@ -5693,6 +5873,7 @@ export type ChildResolvers<ContextType = GraphqlContext, ParentType extends Reso
   diets?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   dislikes?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   enrolments?: Resolver<ReadonlyArray<ResolversTypes['Enrolment']>, ParentType, ContextType>;
+  erasureAsked?: Resolver<ReadonlyArray<ResolversTypes['ErasureAsked']>, ParentType, ContextType>;
   exemptions?: Resolver<ReadonlyArray<ResolversTypes['Exemption']>, ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   minutesToEat?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
@@ -6014,6 +6195,28 @@ export type EquipmentResolvers<ContextType = GraphqlContext, ParentType extends 
   units?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
+export type EraseChildResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EraseChildResult'] = ResolversParentTypes['EraseChildResult']> = {
+  __resolveType: TypeResolveFn<'AgreementNeeded' | 'ChildNotFound' | 'ConfirmationNeeded' | 'ErasedPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
+};
+
+export type EraseHouseholdResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EraseHouseholdResult'] = ResolversParentTypes['EraseHouseholdResult']> = {
+  __resolveType: TypeResolveFn<'ConfirmationNeeded' | 'ErasedPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
+};
+
+export type EraseMeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EraseMeResult'] = ResolversParentTypes['EraseMeResult']> = {
+  __resolveType: TypeResolveFn<'ConfirmationNeeded' | 'ErasedPayload' | 'HouseholdsLeft' | 'InvalidInput' | 'KeyReused' | 'LastAdministrator' | 'LastCoordinator', ParentType, ContextType>;
+};
+
+export type ErasedPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ErasedPayload'] = ResolversParentTypes['ErasedPayload']> = {
+  erasedAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type ErasureAskedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ErasureAsked'] = ResolversParentTypes['ErasureAsked']> = {
+  askedAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  askedHere?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+};
+
 export type EstimatedCostResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EstimatedCost'] = ResolversParentTypes['EstimatedCost']> = {
   currency?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   minor?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
@@ -6149,6 +6352,11 @@ export type HouseholdNotFoundResolvers<ContextType = GraphqlContext, ParentType 
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type HouseholdsLeftResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HouseholdsLeft'] = ResolversParentTypes['HouseholdsLeft']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type InputIssueResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InputIssue'] = ResolversParentTypes['InputIssue']> = {
   field?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   fix?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -6272,6 +6480,11 @@ export type LastAdministratorResolvers<ContextType = GraphqlContext, ParentType 
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type LastCoordinatorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LastCoordinator'] = ResolversParentTypes['LastCoordinator']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type LeftoverResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Leftover'] = ResolversParentTypes['Leftover']> = {
   base?: Resolver<ResolversTypes['Base'], ParentType, ContextType>;
   cookedOn?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
@@ -6364,6 +6577,9 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   dropOwnRules?: Resolver<ResolversTypes['DropOwnRulesResult'], ParentType, ContextType, RequireFields<MutationDropOwnRulesArgs, 'input'>>;
   endExemption?: Resolver<ResolversTypes['EndExemptionResult'], ParentType, ContextType, RequireFields<MutationEndExemptionArgs, 'input'>>;
   enrolChild?: Resolver<ResolversTypes['EnrolChildResult'], ParentType, ContextType, RequireFields<MutationEnrolChildArgs, 'input'>>;
+  eraseChild?: Resolver<ResolversTypes['EraseChildResult'], ParentType, ContextType, RequireFields<MutationEraseChildArgs, 'input'>>;
+  eraseHousehold?: Resolver<ResolversTypes['EraseHouseholdResult'], ParentType, ContextType, RequireFields<MutationEraseHouseholdArgs, 'input'>>;
+  eraseMe?: Resolver<ResolversTypes['EraseMeResult'], ParentType, ContextType, RequireFields<MutationEraseMeArgs, 'input'>>;
   finishTask?: Resolver<ResolversTypes['FinishTaskResult'], ParentType, ContextType, RequireFields<MutationFinishTaskArgs, 'input'>>;
   keepOwnRules?: Resolver<ResolversTypes['KeepOwnRulesResult'], ParentType, ContextType, RequireFields<MutationKeepOwnRulesArgs, 'input'>>;
   loadCalendar?: Resolver<ResolversTypes['LoadCalendarResult'], ParentType, ContextType, RequireFields<MutationLoadCalendarArgs, 'input'>>;
@@ -6403,6 +6619,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   takeTask?: Resolver<ResolversTypes['TakeTaskResult'], ParentType, ContextType, RequireFields<MutationTakeTaskArgs, 'input'>>;
   unpinItem?: Resolver<ResolversTypes['UnpinItemResult'], ParentType, ContextType, RequireFields<MutationUnpinItemArgs, 'input'>>;
   withdrawDisruption?: Resolver<ResolversTypes['WithdrawDisruptionResult'], ParentType, ContextType, RequireFields<MutationWithdrawDisruptionArgs, 'input'>>;
+  withdrawErasure?: Resolver<ResolversTypes['WithdrawErasureResult'], ParentType, ContextType, RequireFields<MutationWithdrawErasureArgs, 'input'>>;
   withdrawRuleSet?: Resolver<ResolversTypes['WithdrawRuleSetResult'], ParentType, ContextType, RequireFields<MutationWithdrawRuleSetArgs, 'input'>>;
 };
 
@@ -7137,7 +7354,7 @@ export type UpperLevelResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type UserErrorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UserError'] = ResolversParentTypes['UserError']> = {
-  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'AgreementNeeded' | 'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'HouseholdNotFound' | 'HouseholdsLeft' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'LastCoordinator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
 };
 
 export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Verdicts'] = ResolversParentTypes['Verdicts']> = {
@@ -7236,6 +7453,15 @@ export type WithdrawDisruptionResultResolvers<ContextType = GraphqlContext, Pare
   __resolveType: TypeResolveFn<'DisruptionPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type WithdrawErasurePayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawErasurePayload'] = ResolversParentTypes['WithdrawErasurePayload']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type WithdrawErasureResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawErasureResult'] = ResolversParentTypes['WithdrawErasureResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'WithdrawErasurePayload', ParentType, ContextType>;
+};
+
 export type WithdrawRuleSetResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawRuleSetResult'] = ResolversParentTypes['WithdrawRuleSetResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'LoadRuleSetPayload' | 'NotAppointed' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
@@ -7245,6 +7471,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   AdoptRuleSetResult?: AdoptRuleSetResultResolvers<ContextType>;
   AgeSpan?: AgeSpanResolvers<ContextType>;
   AgreeWeekResult?: AgreeWeekResultResolvers<ContextType>;
+  AgreementNeeded?: AgreementNeededResolvers<ContextType>;
   AllergenSource?: AllergenSourceResolvers<ContextType>;
   Allergy?: AllergyResolvers<ContextType>;
   AllergyPayload?: AllergyPayloadResolvers<ContextType>;
@@ -7327,6 +7554,11 @@ export type Resolvers<ContextType = GraphqlContext> = {
   EnrolChildResult?: EnrolChildResultResolvers<ContextType>;
   Enrolment?: EnrolmentResolvers<ContextType>;
   Equipment?: EquipmentResolvers<ContextType>;
+  EraseChildResult?: EraseChildResultResolvers<ContextType>;
+  EraseHouseholdResult?: EraseHouseholdResultResolvers<ContextType>;
+  EraseMeResult?: EraseMeResultResolvers<ContextType>;
+  ErasedPayload?: ErasedPayloadResolvers<ContextType>;
+  ErasureAsked?: ErasureAskedResolvers<ContextType>;
   EstimatedCost?: EstimatedCostResolvers<ContextType>;
   Exclusion?: ExclusionResolvers<ContextType>;
   Exemption?: ExemptionResolvers<ContextType>;
@@ -7343,6 +7575,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   HoldingPoint?: HoldingPointResolvers<ContextType>;
   Household?: HouseholdResolvers<ContextType>;
   HouseholdNotFound?: HouseholdNotFoundResolvers<ContextType>;
+  HouseholdsLeft?: HouseholdsLeftResolvers<ContextType>;
   InputIssue?: InputIssueResolvers<ContextType>;
   InvalidInput?: InvalidInputResolvers<ContextType>;
   ItemDifference?: ItemDifferenceResolvers<ContextType>;
@@ -7360,6 +7593,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   LabelLawMember?: LabelLawMemberResolvers<ContextType>;
   LabelsUnread?: LabelsUnreadResolvers<ContextType>;
   LastAdministrator?: LastAdministratorResolvers<ContextType>;
+  LastCoordinator?: LastCoordinatorResolvers<ContextType>;
   Leftover?: LeftoverResolvers<ContextType>;
   LoadCalendarResult?: LoadCalendarResultResolvers<ContextType>;
   LoadRuleSetPayload?: LoadRuleSetPayloadResolvers<ContextType>;
@@ -7495,6 +7729,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   WeekPlan?: WeekPlanResolvers<ContextType>;
   WishTotals?: WishTotalsResolvers<ContextType>;
   WithdrawDisruptionResult?: WithdrawDisruptionResultResolvers<ContextType>;
+  WithdrawErasurePayload?: WithdrawErasurePayloadResolvers<ContextType>;
+  WithdrawErasureResult?: WithdrawErasureResultResolvers<ContextType>;
   WithdrawRuleSetResult?: WithdrawRuleSetResultResolvers<ContextType>;
 };
 

@@ -6,6 +6,7 @@ import {
   appointmentsOfMe,
 } from "./administrator.resolvers.js";
 import { complianceOfBox, complianceOfPlan, complianceQueries, complianceTypes } from "./compliance.resolvers.js";
+import { erasureMutations, erasureOfChild } from "./erasure.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import {
   differencesOfPlan,
@@ -77,7 +78,7 @@ export const resolvers: Resolvers = {
   Food: { ...plainFood, ...foodOnLabels },
   ...household,
   Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold, ...noticesOfHousehold },
-  Child: { ...plainChild, ...ownRulesOfChild },
+  Child: { ...plainChild, ...ownRulesOfChild, ...erasureOfChild },
   ...node,
   ...ownTypes,
   ...person,
@@ -121,6 +122,7 @@ export const resolvers: Resolvers = {
     ...administratorMutations,
     ...calendarMutations,
     ...disruptionMutations,
+    ...erasureMutations,
     ...familyRuleMutations,
     ...feedMutations,
     ...ownMutations,

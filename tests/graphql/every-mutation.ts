@@ -386,12 +386,29 @@ const feedMutations: readonly Mutation[] = ["renewFeedAddress", "closeFeed"].map
   other: {},
 }));
 
+const ofFirstChild = (home: Household) => ({ householdId: home.id, childId: home.children[0] });
+/** Their two steps are in tests/graphql/erasure.test.ts: here nobody gets past the first. */
+const erasureMutations: readonly Mutation[] = [
+  { field: "eraseChild", needs: "COORDINATOR", ...householdGone, input: ofFirstChild, other: {} },
+  { field: "withdrawErasure", needs: "COORDINATOR", ...householdGone, input: ofFirstChild, other: {} },
+  {
+    field: "eraseHousehold",
+    needs: "COORDINATOR",
+    ...householdGone,
+    input: (home) => ({ householdId: home.id }),
+    other: {},
+  },
+];
+/** Of nobody but the sender; in the same test. */
+export const ownMutation = "eraseMe";
+
 /** Every mutation of a household. */
 export const everyMutation: readonly Mutation[] = [
   ...kitchenMutations,
   ...weekMutations,
   queuedMutation,
   ...feedMutations,
+  ...erasureMutations,
 ];
 
 /** Founds what all the others are about; tests/graphql/household.test.ts sends it again and with mistakes. */
@@ -555,6 +572,9 @@ export const withoutRevision = [
   "registerSchool",
   "renewFeedAddress",
   "closeFeed",
+  "eraseChild",
+  "withdrawErasure",
+  "eraseHousehold",
 ];
 
 /** Of a jurisdiction's administrator, none with a revision; in this order, for an appointment is made before it is ended. */

@@ -9,6 +9,7 @@ import {
   foundingMutation,
   inputNow,
   jurisdictionMutations,
+  ownMutation,
   schoolDocumentOf,
   schoolInputNow,
   schoolMutations,
@@ -41,7 +42,7 @@ const sendAs = async (person: string, mutation: Mutation, change: Record<string,
 it("every mutation there is answers for itself here", () => {
   const asked = [...everyMutation, ...schoolMutations, ...jurisdictionMutations].map(({ field }) => field);
   const offered = Object.keys(served.inProcess.schema.getMutationType()!.getFields());
-  expect([...asked, foundingMutation].sort()).toEqual(offered.sort());
+  expect([...asked, foundingMutation, ownMutation].sort()).toEqual(offered.sort());
 });
 
 describe("a carer whose role does not reach", () => {

@@ -50,6 +50,8 @@ test("the README shows the query it sends and the answer that comes back", async
       variables: Record<string, unknown>;
     };
     const silent = {
+      onErased: () => undefined,
+      erased: () => undefined,
       about: () => {
         throw new Error("nobody listens here");
       },
