@@ -1508,6 +1508,8 @@ export type TickShoppingLineMutation = { readonly tickShoppingLine:
     | { readonly __typename: 'ShoppingLinePayload', readonly line: { readonly id: string, readonly ticked: boolean, readonly packs: number, readonly food: { readonly key: string, readonly name: string } } }
    };
 
+type Refusal_AgreementNeeded_Fragment = { readonly __typename: 'AgreementNeeded', readonly message: string };
+
 type Refusal_AlreadyCarer_Fragment = { readonly __typename: 'AlreadyCarer', readonly message: string };
 
 type Refusal_BoxBlocked_Fragment = { readonly __typename: 'BoxBlocked', readonly message: string };
@@ -1533,6 +1535,8 @@ type Refusal_ExemptionRefused_Fragment = { readonly __typename: 'ExemptionRefuse
 type Refusal_ForTheOtherHome_Fragment = { readonly __typename: 'ForTheOtherHome', readonly message: string };
 
 type Refusal_HouseholdNotFound_Fragment = { readonly __typename: 'HouseholdNotFound', readonly message: string };
+
+type Refusal_HouseholdsLeft_Fragment = { readonly __typename: 'HouseholdsLeft', readonly message: string };
 
 type Refusal_InvalidInput_Fragment = { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> };
 
@@ -1587,6 +1591,7 @@ type Refusal_WeekAgreed_Fragment = { readonly __typename: 'WeekAgreed', readonly
 type Refusal_WeekInfeasible_Fragment = { readonly __typename: 'WeekInfeasible', readonly message: string };
 
 export type RefusalFragment =
+  | Refusal_AgreementNeeded_Fragment
   | Refusal_AlreadyCarer_Fragment
   | Refusal_BoxBlocked_Fragment
   | Refusal_BoxClosed_Fragment
@@ -1600,6 +1605,7 @@ export type RefusalFragment =
   | Refusal_ExemptionRefused_Fragment
   | Refusal_ForTheOtherHome_Fragment
   | Refusal_HouseholdNotFound_Fragment
+  | Refusal_HouseholdsLeft_Fragment
   | Refusal_InvalidInput_Fragment
   | Refusal_InvitationClosed_Fragment
   | Refusal_InvitationNotFound_Fragment

@@ -50,7 +50,14 @@ export type Failure =
   /** @property boxState null: the day is over */
   | { readonly kind: "DayClosed"; readonly date: string; readonly boxState: BoxStateCode | null }
   | { readonly kind: "OnlyHome" }
-  | { readonly kind: "ConfirmationNeeded"; readonly token: string; readonly expiresAt: string }
+  | {
+      readonly kind: "ConfirmationNeeded";
+      readonly of: "LESS_STRICT" | "ERASURE";
+      readonly token: string;
+      readonly expiresAt: string;
+    }
+  | { readonly kind: "AgreementNeeded" }
+  | { readonly kind: "HouseholdsLeft" }
   | {
       readonly kind: "StillInUse";
       /** Keys of the household's own dishes that are made of it. */

@@ -34,6 +34,7 @@ export const leastRole = {
   tickShopping: "HELPER",
   haveFeed: "HELPER",
   exportHousehold: "COORDINATOR",
+  erase: "COORDINATOR",
 } as const satisfies Record<string, RoleCode>;
 
 export type Verb = keyof typeof leastRole;

@@ -56,7 +56,9 @@ export type Notice =
   /** A carer is none any more: what they listen to of this household ends. */
   | { kind: "CARER_LEFT"; householdId: string; personId: string }
   /** A job ended without a plan; why, as a sentence that everybody in the household may read. */
-  | { kind: "PLAN_FAILED"; householdId: string; weekStart: string; failure: string };
+  | { kind: "PLAN_FAILED"; householdId: string; weekStart: string; failure: string }
+  /** For the servers alone: what they remember of this person is to be forgotten. */
+  | { kind: "PERSON_ERASED"; personId: string };
 
 export interface ReadSession {
   /** Runs one whole-tree statement inside the shared transaction; opens it on first use. */

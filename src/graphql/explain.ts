@@ -158,10 +158,33 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
     case "ConfirmationNeeded":
       return {
         __typename: failure.kind,
-        message:
-          "Nothing has changed yet. The child's boxes may hold it again once this is done: send the same again with the token to confirm.",
+        message: {
+          LESS_STRICT:
+            "Nothing has changed yet. The child's boxes may hold it again once this is done: send the same again with the token to confirm.",
+          ERASURE:
+            "Nothing has been erased yet. It cannot be taken back, and no copy is kept: send the same again with the token to confirm.",
+        }[failure.of],
+        of: failure.of,
         token: failure.token,
         expiresAt: failure.expiresAt,
+      };
+    case "AgreementNeeded":
+      return {
+        __typename: failure.kind,
+        message:
+          "Nothing has been erased yet: the child has another home. Once a coordinator there asks for the same within 30 days, the child is erased.",
+      };
+    case "HouseholdsLeft":
+      return {
+        __typename: failure.kind,
+        message:
+          "Nothing was erased: a household would be left without any carer. Invite somebody who carries on, or say withHouseholds: true to erase it too.",
+      };
+    case "LastCoordinator":
+      return {
+        __typename: failure.kind,
+        message:
+          "Nobody else coordinates this household. Hand coordination over (handOverCoordination) or make another carer coordinator (changeRole), then try again.",
       };
     case "ExemptionRefused":
       return {

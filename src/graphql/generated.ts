@@ -103,6 +103,12 @@ export type AgreeWeekInput = {
 
 export type AgreeWeekResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | WeekAgreed | WeekPayload;
 
+/** The child has another home, which has to ask for the same. */
+export type AgreementNeeded = UserError & {
+  readonly __typename?: 'AgreementNeeded';
+  readonly message: Scalars['String']['output'];
+};
+
 export type AllergenSource = {
   readonly __typename?: 'AllergenSource';
   readonly allergen: Scalars['String']['output'];
@@ -776,6 +782,8 @@ export type Child = Node & {
   /** Dish keys or food kinds. */
   readonly dislikes: ReadonlyArray<Scalars['String']['output']>;
   readonly enrolments: ReadonlyArray<Enrolment>;
+  /** Homes that ask for this child to be erased. Where all of them do, within 30 days, it is done. */
+  readonly erasureAsked: ReadonlyArray<ErasureAsked>;
   /** Rules that rest for the child on a clinician's note. */
   readonly exemptions: ReadonlyArray<Exemption>;
   readonly id: Scalars['ID']['output'];
@@ -1438,6 +1446,53 @@ export type EquipmentInput = {
   readonly units: Scalars['Int']['input'];
 };
 
+export type EraseChildInput = {
+  readonly childId: Scalars['ID']['input'];
+  /** The home that asks. */
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** From the first step's answer, with everything else the same. Absent: the first step. */
+  readonly token?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type EraseChildResult = AgreementNeeded | ChildNotFound | ConfirmationNeeded | ErasedPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted;
+
+export type EraseHouseholdInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** From the first step's answer, with everything else the same. Absent: the first step. */
+  readonly token?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type EraseHouseholdResult = ConfirmationNeeded | ErasedPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted;
+
+export type EraseMeInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** From the first step's answer, with everything else the same. Absent: the first step. */
+  readonly token?: InputMaybe<Scalars['String']['input']>;
+  /** Also erase the households of which the sender is the only carer, as eraseHousehold does. */
+  readonly withHouseholds: Scalars['Boolean']['input'];
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type EraseMeResult = ConfirmationNeeded | ErasedPayload | HouseholdsLeft | InvalidInput | KeyReused | LastAdministrator | LastCoordinator;
+
+/** Nothing of it is left. */
+export type ErasedPayload = {
+  readonly __typename?: 'ErasedPayload';
+  readonly erasedAt: Scalars['DateTime']['output'];
+};
+
+/** That a home of this child asks for the child to be erased. */
+export type ErasureAsked = {
+  readonly __typename?: 'ErasureAsked';
+  readonly askedAt: Scalars['DateTime']['output'];
+  /** Asked by this household; else by the child's other home. */
+  readonly askedHere: Scalars['Boolean']['output'];
+};
+
 export type EstimatedCost = {
   readonly __typename?: 'EstimatedCost';
   /** ISO 4217. */
@@ -1753,6 +1808,12 @@ export type HouseholdNotFound = UserError & {
 export type HouseholdPayload = {
   readonly __typename?: 'HouseholdPayload';
   readonly household: Household;
+};
+
+/** The sender is the only carer of a household, and did not say that it goes too. */
+export type HouseholdsLeft = UserError & {
+  readonly __typename?: 'HouseholdsLeft';
+  readonly message: Scalars['String']['output'];
 };
 
 export type InputIssue = {
@@ -2263,6 +2324,12 @@ export type Mutation = {
   readonly endExemption: EndExemptionResult;
   /** Join a child to a class of a school from a day on. */
   readonly enrolChild: EnrolChildResult;
+  /** Erases a child, for good and in both homes: a child with another home only once that home's coordinator asks for it too. Takes two steps; siblings' weeks stay. */
+  readonly eraseChild: EraseChildResult;
+  /** Erases a household, for good: kitchen, weeks, log, and the children who live nowhere else. Children with another home stay there, with their allergies. Takes two steps. */
+  readonly eraseHousehold: EraseHouseholdResult;
+  /** Erases the sender: name, sign-in, memberships, appointments, and their name on what they did. Takes two steps. */
+  readonly eraseMe: EraseMeResult;
   /** Say a task is done. */
   readonly finishTask: FinishTaskResult;
   /** This household stops being one of the child's homes, from today on. Its planned boxes of the child fall away, patterns that name it end the day before, and the body size, box and leaving times it entered are gone. Never the only home. */
@@ -2362,6 +2429,8 @@ export type Mutation = {
   readonly unpinItem: UnpinItemResult;
   /** Take a report back, from either home when it is about a child; the week is planned again near what it is. */
   readonly withdrawDisruption: WithdrawDisruptionResult;
+  /** Takes back this home's asking for a child to be erased. */
+  readonly withdrawErasure: WithdrawErasureResult;
   /** Take an open link back. Only for a coordinator. */
   readonly withdrawInvitation: WithdrawInvitationResult;
   /** Take back what this home proposed and nobody has answered. */
@@ -2460,6 +2529,21 @@ export type MutationEndExemptionArgs = {
 
 export type MutationEnrolChildArgs = {
   input: EnrolChildInput;
+};
+
+
+export type MutationEraseChildArgs = {
+  input: EraseChildInput;
+};
+
+
+export type MutationEraseHouseholdArgs = {
+  input: EraseHouseholdInput;
+};
+
+
+export type MutationEraseMeArgs = {
+  input: EraseMeInput;
 };
 
 
@@ -2710,6 +2794,11 @@ export type MutationUnpinItemArgs = {
 
 export type MutationWithdrawDisruptionArgs = {
   input: WithdrawDisruptionInput;
+};
+
+
+export type MutationWithdrawErasureArgs = {
+  input: WithdrawErasureInput;
 };
 
 
@@ -4733,6 +4822,20 @@ export type WithdrawDisruptionInput = {
 
 export type WithdrawDisruptionResult = DisruptionPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
 
+export type WithdrawErasureInput = {
+  readonly childId: Scalars['ID']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+export type WithdrawErasurePayload = {
+  readonly __typename?: 'WithdrawErasurePayload';
+  readonly child: Child;
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type WithdrawErasureResult = ChildNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | WithdrawErasurePayload;
+
 export type WithdrawInvitationInput = {
   readonly idempotencyKey: Scalars['String']['input'];
   readonly invitationId: Scalars['ID']['input'];
@@ -5036,6 +5139,33 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+  ;
+  EraseChildResult:
+    | ( AgreementNeeded & { __typename: 'AgreementNeeded' } )
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
+    | ( ErasedPayload & { __typename: 'ErasedPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
+  EraseHouseholdResult:
+    | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
+    | ( ErasedPayload & { __typename: 'ErasedPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
+  EraseMeResult:
+    | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
+    | ( ErasedPayload & { __typename: 'ErasedPayload' } )
+    | ( HouseholdsLeft & { __typename: 'HouseholdsLeft' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LastAdministrator & { __typename: 'LastAdministrator' } )
+    | ( LastCoordinator & { __typename: 'LastCoordinator' } )
   ;
   FinishTaskResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -5503,6 +5633,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
+  WithdrawErasureResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( Omit<WithdrawErasurePayload, 'child'> & { child: _RefType['Child'] } & { __typename: 'WithdrawErasurePayload' } )
+  ;
   WithdrawInvitationResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( InvitationClosed & { __typename: 'InvitationClosed' } )
@@ -5562,6 +5700,7 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( WeekPlanRow & { __typename: 'WeekPlan' } )
   ;
   UserError:
+    | ( AgreementNeeded & { __typename: 'AgreementNeeded' } )
     | ( AlreadyCarer & { __typename: 'AlreadyCarer' } )
     | ( BoxBlocked & { __typename: 'BoxBlocked' } )
     | ( BoxClosed & { __typename: 'BoxClosed' } )
@@ -5575,6 +5714,7 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( ExemptionRefused & { __typename: 'ExemptionRefused' } )
     | ( ForTheOtherHome & { __typename: 'ForTheOtherHome' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( HouseholdsLeft & { __typename: 'HouseholdsLeft' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( InvitationClosed & { __typename: 'InvitationClosed' } )
     | ( InvitationNotFound & { __typename: 'InvitationNotFound' } )
@@ -5618,6 +5758,7 @@ export type ResolversTypes = {
   AgeSpan: ResolverTypeWrapper<AgeSpan>;
   AgreeWeekInput: AgreeWeekInput;
   AgreeWeekResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AgreeWeekResult']>;
+  AgreementNeeded: ResolverTypeWrapper<AgreementNeeded>;
   AllergenSource: ResolverTypeWrapper<Omit<AllergenSource, 'foods'> & { foods: ReadonlyArray<ResolversTypes['Food']> }>;
   Allergy: ResolverTypeWrapper<Allergy>;
   AllergyInput: AllergyInput;
@@ -5747,6 +5888,14 @@ export type ResolversTypes = {
   Enrolment: ResolverTypeWrapper<EnrolmentRow>;
   Equipment: ResolverTypeWrapper<Equipment>;
   EquipmentInput: EquipmentInput;
+  EraseChildInput: EraseChildInput;
+  EraseChildResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EraseChildResult']>;
+  EraseHouseholdInput: EraseHouseholdInput;
+  EraseHouseholdResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EraseHouseholdResult']>;
+  EraseMeInput: EraseMeInput;
+  EraseMeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EraseMeResult']>;
+  ErasedPayload: ResolverTypeWrapper<ErasedPayload>;
+  ErasureAsked: ResolverTypeWrapper<ErasureAsked>;
   EstimatedCost: ResolverTypeWrapper<EstimatedCost>;
   Exclusion: ResolverTypeWrapper<ExclusionRow>;
   Exemption: ResolverTypeWrapper<ExemptionNodeRow>;
@@ -5778,6 +5927,7 @@ export type ResolversTypes = {
   Household: ResolverTypeWrapper<HouseholdRow>;
   HouseholdNotFound: ResolverTypeWrapper<HouseholdNotFound>;
   HouseholdPayload: ResolverTypeWrapper<Omit<HouseholdPayload, 'household'> & { household: ResolversTypes['Household'] }>;
+  HouseholdsLeft: ResolverTypeWrapper<HouseholdsLeft>;
   ID: ResolverTypeWrapper<Scalars['ID']['output']>;
   InputIssue: ResolverTypeWrapper<InputIssue>;
   Int: ResolverTypeWrapper<Scalars['Int']['output']>;
@@ -6056,6 +6206,9 @@ export type ResolversTypes = {
   WishTotals: ResolverTypeWrapper<WishTotals>;
   WithdrawDisruptionInput: WithdrawDisruptionInput;
   WithdrawDisruptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawDisruptionResult']>;
+  WithdrawErasureInput: WithdrawErasureInput;
+  WithdrawErasurePayload: ResolverTypeWrapper<Omit<WithdrawErasurePayload, 'child'> & { child: ResolversTypes['Child'] }>;
+  WithdrawErasureResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawErasureResult']>;
   WithdrawInvitationInput: WithdrawInvitationInput;
   WithdrawInvitationPayload: ResolverTypeWrapper<Omit<WithdrawInvitationPayload, 'invitation'> & { invitation: ResolversTypes['Invitation'] }>;
   WithdrawInvitationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawInvitationResult']>;
@@ -6082,6 +6235,7 @@ export type ResolversParentTypes = {
   AgeSpan: AgeSpan;
   AgreeWeekInput: AgreeWeekInput;
   AgreeWeekResult: ResolversUnionTypes<ResolversParentTypes>['AgreeWeekResult'];
+  AgreementNeeded: AgreementNeeded;
   AllergenSource: Omit<AllergenSource, 'foods'> & { foods: ReadonlyArray<ResolversParentTypes['Food']> };
   Allergy: Allergy;
   AllergyInput: AllergyInput;
@@ -6197,6 +6351,14 @@ export type ResolversParentTypes = {
   Enrolment: EnrolmentRow;
   Equipment: Equipment;
   EquipmentInput: EquipmentInput;
+  EraseChildInput: EraseChildInput;
+  EraseChildResult: ResolversUnionTypes<ResolversParentTypes>['EraseChildResult'];
+  EraseHouseholdInput: EraseHouseholdInput;
+  EraseHouseholdResult: ResolversUnionTypes<ResolversParentTypes>['EraseHouseholdResult'];
+  EraseMeInput: EraseMeInput;
+  EraseMeResult: ResolversUnionTypes<ResolversParentTypes>['EraseMeResult'];
+  ErasedPayload: ErasedPayload;
+  ErasureAsked: ErasureAsked;
   EstimatedCost: EstimatedCost;
   Exclusion: ExclusionRow;
   Exemption: ExemptionNodeRow;
@@ -6224,6 +6386,7 @@ export type ResolversParentTypes = {
   Household: HouseholdRow;
   HouseholdNotFound: HouseholdNotFound;
   HouseholdPayload: Omit<HouseholdPayload, 'household'> & { household: ResolversParentTypes['Household'] };
+  HouseholdsLeft: HouseholdsLeft;
   ID: Scalars['ID']['output'];
   InputIssue: InputIssue;
   Int: Scalars['Int']['output'];
@@ -6474,6 +6637,9 @@ export type ResolversParentTypes = {
   WishTotals: WishTotals;
   WithdrawDisruptionInput: WithdrawDisruptionInput;
   WithdrawDisruptionResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawDisruptionResult'];
+  WithdrawErasureInput: WithdrawErasureInput;
+  WithdrawErasurePayload: Omit<WithdrawErasurePayload, 'child'> & { child: ResolversParentTypes['Child'] };
+  WithdrawErasureResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawErasureResult'];
   WithdrawInvitationInput: WithdrawInvitationInput;
   WithdrawInvitationPayload: Omit<WithdrawInvitationPayload, 'invitation'> & { invitation: ResolversParentTypes['Invitation'] };
   WithdrawInvitationResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawInvitationResult'];
@@ -6514,6 +6680,11 @@ export type AgeSpanResolvers<ContextType = GraphqlContext, ParentType extends Re
 
 export type AgreeWeekResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AgreeWeekResult'] = ResolversParentTypes['AgreeWeekResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'WeekAgreed' | 'WeekPayload', ParentType, ContextType>;
+};
+
+export type AgreementNeededResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AgreementNeeded'] = ResolversParentTypes['AgreementNeeded']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type AllergenSourceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AllergenSource'] = ResolversParentTypes['AllergenSource']> = {
@@ -6870,6 +7041,7 @@ export type ChildResolvers<ContextType = GraphqlContext, ParentType extends Reso
   diets?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   dislikes?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   enrolments?: Resolver<ReadonlyArray<ResolversTypes['Enrolment']>, ParentType, ContextType>;
+  erasureAsked?: Resolver<ReadonlyArray<ResolversTypes['ErasureAsked']>, ParentType, ContextType>;
   exemptions?: Resolver<ReadonlyArray<ResolversTypes['Exemption']>, ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   minutesToEat?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
@@ -7211,6 +7383,28 @@ export type EquipmentResolvers<ContextType = GraphqlContext, ParentType extends 
   units?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
+export type EraseChildResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EraseChildResult'] = ResolversParentTypes['EraseChildResult']> = {
+  __resolveType: TypeResolveFn<'AgreementNeeded' | 'ChildNotFound' | 'ConfirmationNeeded' | 'ErasedPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
+};
+
+export type EraseHouseholdResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EraseHouseholdResult'] = ResolversParentTypes['EraseHouseholdResult']> = {
+  __resolveType: TypeResolveFn<'ConfirmationNeeded' | 'ErasedPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
+};
+
+export type EraseMeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EraseMeResult'] = ResolversParentTypes['EraseMeResult']> = {
+  __resolveType: TypeResolveFn<'ConfirmationNeeded' | 'ErasedPayload' | 'HouseholdsLeft' | 'InvalidInput' | 'KeyReused' | 'LastAdministrator' | 'LastCoordinator', ParentType, ContextType>;
+};
+
+export type ErasedPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ErasedPayload'] = ResolversParentTypes['ErasedPayload']> = {
+  erasedAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type ErasureAskedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ErasureAsked'] = ResolversParentTypes['ErasureAsked']> = {
+  askedAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  askedHere?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+};
+
 export type EstimatedCostResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EstimatedCost'] = ResolversParentTypes['EstimatedCost']> = {
   currency?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   minor?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
@@ -7385,6 +7579,11 @@ export type HouseholdNotFoundResolvers<ContextType = GraphqlContext, ParentType 
 
 export type HouseholdPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HouseholdPayload'] = ResolversParentTypes['HouseholdPayload']> = {
   household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type HouseholdsLeftResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HouseholdsLeft'] = ResolversParentTypes['HouseholdsLeft']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -7677,6 +7876,9 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   dropOwnRules?: Resolver<ResolversTypes['DropOwnRulesResult'], ParentType, ContextType, RequireFields<MutationDropOwnRulesArgs, 'input'>>;
   endExemption?: Resolver<ResolversTypes['EndExemptionResult'], ParentType, ContextType, RequireFields<MutationEndExemptionArgs, 'input'>>;
   enrolChild?: Resolver<ResolversTypes['EnrolChildResult'], ParentType, ContextType, RequireFields<MutationEnrolChildArgs, 'input'>>;
+  eraseChild?: Resolver<ResolversTypes['EraseChildResult'], ParentType, ContextType, RequireFields<MutationEraseChildArgs, 'input'>>;
+  eraseHousehold?: Resolver<ResolversTypes['EraseHouseholdResult'], ParentType, ContextType, RequireFields<MutationEraseHouseholdArgs, 'input'>>;
+  eraseMe?: Resolver<ResolversTypes['EraseMeResult'], ParentType, ContextType, RequireFields<MutationEraseMeArgs, 'input'>>;
   finishTask?: Resolver<ResolversTypes['FinishTaskResult'], ParentType, ContextType, RequireFields<MutationFinishTaskArgs, 'input'>>;
   giveUpHome?: Resolver<ResolversTypes['GiveUpHomeResult'], ParentType, ContextType, RequireFields<MutationGiveUpHomeArgs, 'input'>>;
   handOverCoordination?: Resolver<ResolversTypes['HandOverCoordinationResult'], ParentType, ContextType, RequireFields<MutationHandOverCoordinationArgs, 'input'>>;
@@ -7727,6 +7929,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   tickShoppingLine?: Resolver<ResolversTypes['TickShoppingLineResult'], ParentType, ContextType, RequireFields<MutationTickShoppingLineArgs, 'input'>>;
   unpinItem?: Resolver<ResolversTypes['UnpinItemResult'], ParentType, ContextType, RequireFields<MutationUnpinItemArgs, 'input'>>;
   withdrawDisruption?: Resolver<ResolversTypes['WithdrawDisruptionResult'], ParentType, ContextType, RequireFields<MutationWithdrawDisruptionArgs, 'input'>>;
+  withdrawErasure?: Resolver<ResolversTypes['WithdrawErasureResult'], ParentType, ContextType, RequireFields<MutationWithdrawErasureArgs, 'input'>>;
   withdrawInvitation?: Resolver<ResolversTypes['WithdrawInvitationResult'], ParentType, ContextType, RequireFields<MutationWithdrawInvitationArgs, 'input'>>;
   withdrawResidenceChange?: Resolver<ResolversTypes['WithdrawResidenceChangeResult'], ParentType, ContextType, RequireFields<MutationWithdrawResidenceChangeArgs, 'input'>>;
   withdrawRuleSet?: Resolver<ResolversTypes['WithdrawRuleSetResult'], ParentType, ContextType, RequireFields<MutationWithdrawRuleSetArgs, 'input'>>;
@@ -8562,7 +8765,7 @@ export type UpperLevelResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type UserErrorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UserError'] = ResolversParentTypes['UserError']> = {
-  __resolveType: TypeResolveFn<'AlreadyCarer' | 'BoxBlocked' | 'BoxClosed' | 'CarerNotFound' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DayClosed' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'ForTheOtherHome' | 'HouseholdNotFound' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'LastCoordinator' | 'LivesHereAlready' | 'LivesInTwoHomes' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OnlyHome' | 'OutsideTerm' | 'PersonNotFound' | 'ProposalOpen' | 'ProposalSettled' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'AgreementNeeded' | 'AlreadyCarer' | 'BoxBlocked' | 'BoxClosed' | 'CarerNotFound' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DayClosed' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'ForTheOtherHome' | 'HouseholdNotFound' | 'HouseholdsLeft' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'LastCoordinator' | 'LivesHereAlready' | 'LivesInTwoHomes' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OnlyHome' | 'OutsideTerm' | 'PersonNotFound' | 'ProposalOpen' | 'ProposalSettled' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
 };
 
 export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Verdicts'] = ResolversParentTypes['Verdicts']> = {
@@ -8661,6 +8864,15 @@ export type WithdrawDisruptionResultResolvers<ContextType = GraphqlContext, Pare
   __resolveType: TypeResolveFn<'DisruptionPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type WithdrawErasurePayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawErasurePayload'] = ResolversParentTypes['WithdrawErasurePayload']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type WithdrawErasureResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawErasureResult'] = ResolversParentTypes['WithdrawErasureResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'WithdrawErasurePayload', ParentType, ContextType>;
+};
+
 export type WithdrawInvitationPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawInvitationPayload'] = ResolversParentTypes['WithdrawInvitationPayload']> = {
   invitation?: Resolver<ResolversTypes['Invitation'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
@@ -8690,6 +8902,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   AdoptRuleSetResult?: AdoptRuleSetResultResolvers<ContextType>;
   AgeSpan?: AgeSpanResolvers<ContextType>;
   AgreeWeekResult?: AgreeWeekResultResolvers<ContextType>;
+  AgreementNeeded?: AgreementNeededResolvers<ContextType>;
   AllergenSource?: AllergenSourceResolvers<ContextType>;
   Allergy?: AllergyResolvers<ContextType>;
   AllergyPayload?: AllergyPayloadResolvers<ContextType>;
@@ -8782,6 +8995,11 @@ export type Resolvers<ContextType = GraphqlContext> = {
   EnrolChildResult?: EnrolChildResultResolvers<ContextType>;
   Enrolment?: EnrolmentResolvers<ContextType>;
   Equipment?: EquipmentResolvers<ContextType>;
+  EraseChildResult?: EraseChildResultResolvers<ContextType>;
+  EraseHouseholdResult?: EraseHouseholdResultResolvers<ContextType>;
+  EraseMeResult?: EraseMeResultResolvers<ContextType>;
+  ErasedPayload?: ErasedPayloadResolvers<ContextType>;
+  ErasureAsked?: ErasureAskedResolvers<ContextType>;
   EstimatedCost?: EstimatedCostResolvers<ContextType>;
   Exclusion?: ExclusionResolvers<ContextType>;
   Exemption?: ExemptionResolvers<ContextType>;
@@ -8804,6 +9022,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Household?: HouseholdResolvers<ContextType>;
   HouseholdNotFound?: HouseholdNotFoundResolvers<ContextType>;
   HouseholdPayload?: HouseholdPayloadResolvers<ContextType>;
+  HouseholdsLeft?: HouseholdsLeftResolvers<ContextType>;
   InputIssue?: InputIssueResolvers<ContextType>;
   InvalidInput?: InvalidInputResolvers<ContextType>;
   Invitation?: InvitationResolvers<ContextType>;
@@ -8985,6 +9204,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   WeekPlan?: WeekPlanResolvers<ContextType>;
   WishTotals?: WishTotalsResolvers<ContextType>;
   WithdrawDisruptionResult?: WithdrawDisruptionResultResolvers<ContextType>;
+  WithdrawErasurePayload?: WithdrawErasurePayloadResolvers<ContextType>;
+  WithdrawErasureResult?: WithdrawErasureResultResolvers<ContextType>;
   WithdrawInvitationPayload?: WithdrawInvitationPayloadResolvers<ContextType>;
   WithdrawInvitationResult?: WithdrawInvitationResultResolvers<ContextType>;
   WithdrawResidenceChangeResult?: WithdrawResidenceChangeResultResolvers<ContextType>;

@@ -3,7 +3,7 @@ import { EventEmitter, on } from "node:events";
 import type { Database, Notice } from "../database/database.js";
 import { createChangeTails, type ChangeTails } from "./change-tails.js";
 
-type Told = Exclude<Notice, { kind: "CARER_LEFT" | "CHANGED" }>;
+type Told = Exclude<Notice, { kind: "CARER_LEFT" | "CHANGED" | "PERSON_ERASED" }>;
 /** The subscription that tells of each kind of notice. */
 const toldBy = {
   PLAN_CHANGED: "weekChanged",
@@ -25,6 +25,9 @@ export interface Notices {
   about<T extends Topic>(topic: T, householdId: string, personId: string): AsyncIterableIterator<NoticeOn<T>>;
   /** A household's log from an entry on, as it grows. */
   readonly changes: Pick<ChangeTails, "follow">;
+  /** Is told of every person who was erased, on whichever server; those of this one before they have their answer. */
+  onErased(forget: (personId: string) => void): void;
+  erased(personId: string): void;
   stop(): Promise<void>;
 }
 
@@ -40,6 +43,8 @@ export async function listenForNotices(db: Database): Promise<Notices> {
         return changes.grown(notice.householdId);
       case "CARER_LEFT":
         return void emitter.emit(left(notice.householdId, notice.personId));
+      case "PERSON_ERASED":
+        return void emitter.emit("erased", notice.personId);
       default:
         emitter.emit(`${toldBy[notice.kind]}/${notice.householdId}`, notice);
     }
@@ -51,6 +56,8 @@ export async function listenForNotices(db: Database): Promise<Notices> {
       const source = on(emitter, `${topic}/${householdId}`, { close: [left(householdId, personId)] });
       return mapped(source, ([notice]) => notice as NoticeOn<T>);
     },
+    onErased: (forget) => void emitter.on("erased", forget),
+    erased: (personId) => void emitter.emit("erased", personId),
     stop: stopListening,
   };
 }

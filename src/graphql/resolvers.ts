@@ -8,6 +8,7 @@ import {
 import { changeMutations, changeSubscriptions, changeTypes, logOfHousehold, tickOfLine } from "./change.resolvers.js";
 import { carerMutations, carerQueries, carersOfHousehold, carerTypes } from "./carer.resolvers.js";
 import { complianceOfBox, complianceOfPlan, complianceQueries, complianceTypes } from "./compliance.resolvers.js";
+import { erasureMutations, erasureOfChild } from "./erasure.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import {
   differencesOfPlan,
@@ -89,7 +90,7 @@ export const resolvers: Resolvers = {
     ...noticesOfHousehold,
     ...logOfHousehold,
   },
-  Child: { ...plainChild, ...ownRulesOfChild, ...residenceOfChild },
+  Child: { ...plainChild, ...ownRulesOfChild, ...residenceOfChild, ...erasureOfChild },
   ...node,
   ...ownTypes,
   ...person,
@@ -142,6 +143,7 @@ export const resolvers: Resolvers = {
     ...changeMutations,
     ...carerMutations,
     ...disruptionMutations,
+    ...erasureMutations,
     ...familyRuleMutations,
     ...feedMutations,
     ...ownMutations,

@@ -127,6 +127,23 @@ describe("an owner that is not a superuser", () => {
       );
       expect(await db.asPerson(person, (tx) => tx.child.findMany({ select: { id: true } }))).toEqual([{ id: child }]);
       expect(await plain.asPerson("", (tx) => tx.household.count())).toBe(0);
+      // Erasing as well, though row security binds this owner: everything in one transaction of its coordinator.
+      const other = "7f0c3a52-d0a7-4b0f-8d6e-1a2b3c4d5e6f";
+      await db.asPerson(
+        person,
+        (tx) =>
+          tx.$executeRaw`select app_found_child(${other}::uuid, ${home}::uuid, 'Bo', date '2018-03-01', date '2024-01-01')`,
+      );
+      await db.asPerson(person, (tx) => tx.$executeRaw`select app_erase_child(${other}::uuid, ${home}::uuid)`);
+      expect(await db.asPerson(person, (tx) => tx.child.findMany({ select: { id: true } }))).toEqual([{ id: child }]);
+      await db.asPerson(person, (tx) => tx.$executeRaw`select app_erase_me(true)`);
+      expect(await db.knownPerson("test:founder")).toBeNull();
+      expect(await plain.asPerson("", (tx) => tx.membership.count())).toBe(0);
+      const counts = await plain.asPerson(
+        "00000000-0000-0000-0000-000000000000",
+        (tx) => tx.$queryRaw`select app_erasing() as on, (select count(*)::int from erasure_count) as seen`,
+      );
+      expect(counts).toEqual([{ on: false, seen: 0 }]);
     } finally {
       await Promise.all([db.close(), plain.close()]);
     }

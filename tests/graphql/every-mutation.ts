@@ -605,12 +605,29 @@ const feedMutations: readonly Mutation[] = ["renewFeedAddress", "closeFeed"].map
   other: {},
 }));
 
+const ofFirstChild = (home: Household) => ({ householdId: home.id, childId: home.children[0] });
+/** Their two steps are in tests/graphql/erasure.test.ts: here nobody gets past the first. */
+const erasureMutations: readonly Mutation[] = [
+  { field: "eraseChild", needs: "COORDINATOR", ...householdGone, input: ofFirstChild, other: {} },
+  { field: "withdrawErasure", needs: "COORDINATOR", ...householdGone, input: ofFirstChild, other: {} },
+  {
+    field: "eraseHousehold",
+    needs: "COORDINATOR",
+    ...householdGone,
+    input: (home) => ({ householdId: home.id }),
+    other: {},
+  },
+];
+/** Of nobody but the sender; in the same test. */
+export const ownMutation = "eraseMe";
+
 /** Every mutation of a household. */
 export const everyMutation: readonly Mutation[] = [
   ...kitchenMutations,
   ...weekMutations,
   ...carerMutations,
   ...feedMutations,
+  ...erasureMutations,
   queuedMutation,
 ];
 
@@ -802,6 +819,9 @@ const withoutWeek = [
   "handOverCoordination",
   "renewFeedAddress",
   "closeFeed",
+  "eraseChild",
+  "withdrawErasure",
+  "eraseHousehold",
 ];
 const asking = (field: string, refusals: string): string => {
   const input = `${field[0]!.toUpperCase()}${field.slice(1)}Input`;
