@@ -25,6 +25,7 @@ import {
   rulesOfPlan,
 } from "./family-rules.resolvers.js";
 import { foodResolvers } from "./food.resolvers.js";
+import { answeredAfterLeaving } from "./gone-since.js";
 import { householdResolvers } from "./household.resolvers.js";
 import { foodOnLabels, labelLawQueries } from "./label-law.resolvers.js";
 import { nodeResolvers } from "./node.resolvers.js";
@@ -117,7 +118,7 @@ export const resolvers: Resolvers = {
     ...weekQueries,
     ...whyQueries,
   },
-  Mutation: {
+  Mutation: answeredAfterLeaving({
     ...administratorMutations,
     ...calendarMutations,
     ...carerMutations,
@@ -128,6 +129,6 @@ export const resolvers: Resolvers = {
     ...recheckMutations,
     ...ruleSetMutations,
     ...weekMutations,
-  },
+  }),
   Subscription: { ...weekSubscriptions, ...recheckSubscriptions },
 };
