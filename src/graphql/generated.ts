@@ -1073,7 +1073,7 @@ export type CreateHouseholdPayload = {
   readonly household: Household;
 };
 
-export type CreateHouseholdResult = CreateHouseholdPayload | InvalidInput | KeyReused;
+export type CreateHouseholdResult = CreateHouseholdPayload | HouseholdNotFound | InvalidInput | KeyReused;
 
 /** What is made first, and on what. Washing and separate boards lower the risk; they do not take it away. */
 export type CrossContact = {
@@ -4846,7 +4846,7 @@ export type WithdrawInvitationPayload = {
   readonly invitation: Invitation;
 };
 
-export type WithdrawInvitationResult = InvalidInput | InvitationClosed | InvitationNotFound | KeyReused | NotPermitted | WithdrawInvitationPayload;
+export type WithdrawInvitationResult = HouseholdNotFound | InvalidInput | InvitationClosed | InvitationNotFound | KeyReused | NotPermitted | WithdrawInvitationPayload;
 
 export type WithdrawResidenceChangeInput = {
   readonly householdId: Scalars['ID']['input'];
@@ -5092,6 +5092,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
   ;
   CreateHouseholdResult:
     | ( Omit<CreateHouseholdPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'CreateHouseholdPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
   ;
@@ -5642,6 +5643,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<WithdrawErasurePayload, 'child'> & { child: _RefType['Child'] } & { __typename: 'WithdrawErasurePayload' } )
   ;
   WithdrawInvitationResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( InvitationClosed & { __typename: 'InvitationClosed' } )
     | ( InvitationNotFound & { __typename: 'InvitationNotFound' } )
@@ -7167,7 +7169,7 @@ export type CreateHouseholdPayloadResolvers<ContextType = GraphqlContext, Parent
 };
 
 export type CreateHouseholdResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CreateHouseholdResult'] = ResolversParentTypes['CreateHouseholdResult']> = {
-  __resolveType: TypeResolveFn<'CreateHouseholdPayload' | 'InvalidInput' | 'KeyReused', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'CreateHouseholdPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused', ParentType, ContextType>;
 };
 
 export type CrossContactResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CrossContact'] = ResolversParentTypes['CrossContact']> = {
@@ -8879,7 +8881,7 @@ export type WithdrawInvitationPayloadResolvers<ContextType = GraphqlContext, Par
 };
 
 export type WithdrawInvitationResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawInvitationResult'] = ResolversParentTypes['WithdrawInvitationResult']> = {
-  __resolveType: TypeResolveFn<'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'NotPermitted' | 'WithdrawInvitationPayload', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'NotPermitted' | 'WithdrawInvitationPayload', ParentType, ContextType>;
 };
 
 export type WithdrawResidenceChangeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawResidenceChangeResult'] = ResolversParentTypes['WithdrawResidenceChangeResult']> = {

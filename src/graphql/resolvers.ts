@@ -28,6 +28,7 @@ import {
 } from "./family-rules.resolvers.js";
 import { feedMutations, feedQueries, feedTypes } from "./feed.resolvers.js";
 import { foodResolvers } from "./food.resolvers.js";
+import { answeredAfterLeaving } from "./gone-since.js";
 import { handoverMutations, handoverQueries, handoverTypes, returnedOfItem } from "./handover.resolvers.js";
 import { householdResolvers } from "./household.resolvers.js";
 import { foodOnLabels, labelLawQueries } from "./label-law.resolvers.js";
@@ -137,7 +138,7 @@ export const resolvers: Resolvers = {
     ...weekQueries,
     ...whyQueries,
   },
-  Mutation: {
+  Mutation: answeredAfterLeaving({
     ...administratorMutations,
     ...calendarMutations,
     ...changeMutations,
@@ -153,6 +154,6 @@ export const resolvers: Resolvers = {
     ...recheckMutations,
     ...ruleSetMutations,
     ...weekMutations,
-  },
+  }),
   Subscription: { ...weekSubscriptions, ...recheckSubscriptions, ...changeSubscriptions },
 };

@@ -33,6 +33,7 @@ import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
 import { baseOf, dishOf, foodOf, indexSeenBy } from "./food.resolvers.js";
 import { globalId, localId } from "./global-id.js";
+import { GoneSince } from "./gone-since.js";
 import type { Resolvers } from "./generated.js";
 import { childIfHere, childOf, childrenOf } from "./household.resolvers.js";
 import { mapped, nothingToHear, type NoticeOn, type Topic } from "./notices.js";
@@ -76,7 +77,7 @@ async function householdOf(reads: GraphqlContext["reads"], id: string): Promise<
 export async function weekPayload(context: GraphqlContext, ref: WeekRef) {
   context.reads.forget();
   const week = await context.reads.week(ref.householdId, ref.weekStart);
-  if (!week) throw new Error("a week just changed cannot be read");
+  if (!week) throw new GoneSince();
   return { __typename: "WeekPayload" as const, week, changed: ref.changed };
 }
 
