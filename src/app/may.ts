@@ -21,6 +21,10 @@ export const leastRole = {
   reportAbsence: "HELPER",
   reportDisruption: "HELPER",
   workOnTasks: "HELPER",
+  workForOthers: "COORDINATOR",
+  setDuties: "COOK",
+  setAvailability: "HELPER",
+  setAvailabilityOfOthers: "COORDINATOR",
 } as const satisfies Record<string, RoleCode>;
 
 export type Verb = keyof typeof leastRole;

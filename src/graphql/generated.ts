@@ -1291,6 +1291,8 @@ export type FieldChange = {
 
 export type FinishTaskInput = {
   readonly idempotencyKey: Scalars['String']['input'];
+  /** Hands-on minutes it took, 0 to 600, tenths count; absent: nobody looked at the clock. */
+  readonly minutes?: InputMaybe<Scalars['Float']['input']>;
   readonly seenRevision: Scalars['Int']['input'];
   readonly taskId: Scalars['ID']['input'];
 };
@@ -1365,6 +1367,22 @@ export type FreezerStock = Node & {
   readonly grams: Scalars['Int']['output'];
   readonly id: Scalars['ID']['output'];
   readonly useBy: Scalars['LocalDate']['output'];
+};
+
+export type HandTaskInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** A carer of the household, helper or more. */
+  readonly personId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly taskId: Scalars['ID']['input'];
+};
+
+export type HandTaskResult = HelperNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | TaskHeld | TaskNotHeld | TaskPayload;
+
+/** No carer of the household who helps: an observer does not. */
+export type HelperNotFound = UserError & {
+  readonly __typename?: 'HelperNotFound';
+  readonly message: Scalars['String']['output'];
 };
 
 export type HoldingPoint = {
@@ -1822,6 +1840,8 @@ export type Mutation = {
   readonly enrolChild: EnrolChildResult;
   /** Say a task is done. */
   readonly finishTask: FinishTaskResult;
+  /** Hand a task to a carer, who holds it from then on. For whoever holds it; a coordinator may hand on any that is not done. */
+  readonly handTask: HandTaskResult;
   /** Keep rules of the family's own for a child, or a copy of what a school asks for, as a new version. From either home. Boxes that no longer pass are blocked in both. */
   readonly keepOwnRules: KeepOwnRulesResult;
   /** Put an iCalendar file in place of whatever came from a file before; terms and days set by hand stay and win. All or nothing. Only for the school's or jurisdiction's administrator. */
@@ -1848,6 +1868,8 @@ export type Mutation = {
   readonly registerSchool: RegisterSchoolResult;
   /** Let a house rule rest for one day. Safety, school rules and the kitchen's limits cannot be relaxed. */
   readonly relaxHouseRule: RelaxHouseRuleResult;
+  /** Let go of a task: anybody may take it again. For whoever holds it, and for a coordinator. */
+  readonly releaseTask: ReleaseTaskResult;
   /** Remove or loosen this home's record of an allergy. Takes two steps: without a token it answers what to send back. */
   readonly removeAllergy: RemoveAllergyResult;
   /** Take a dish off the list; refused while it stands in a box of a week that is not over. */
@@ -1892,6 +1914,8 @@ export type Mutation = {
   readonly swapItem: SwapItemResult;
   /** Take a task. Exactly one carer holds it. */
   readonly takeTask: TakeTaskResult;
+  /** Take back that a task is done: whoever did it holds it again. For that person, and for a coordinator. */
+  readonly undoTask: UndoTaskResult;
   readonly unpinItem: UnpinItemResult;
   /** Take a report back, from either home when it is about a child; the week is planned again near what it is. */
   readonly withdrawDisruption: WithdrawDisruptionResult;
@@ -1970,6 +1994,11 @@ export type MutationFinishTaskArgs = {
 };
 
 
+export type MutationHandTaskArgs = {
+  input: HandTaskInput;
+};
+
+
 export type MutationKeepOwnRulesArgs = {
   input: KeepOwnRulesInput;
 };
@@ -2032,6 +2061,11 @@ export type MutationRegisterSchoolArgs = {
 
 export type MutationRelaxHouseRuleArgs = {
   input: RelaxHouseRuleInput;
+};
+
+
+export type MutationReleaseTaskArgs = {
+  input: ReleaseTaskInput;
 };
 
 
@@ -2142,6 +2176,11 @@ export type MutationSwapItemArgs = {
 
 export type MutationTakeTaskArgs = {
   input: TakeTaskInput;
+};
+
+
+export type MutationUndoTaskArgs = {
+  input: UndoTaskInput;
 };
 
 
@@ -2873,6 +2912,14 @@ export type RelaxHouseRuleInput = {
 };
 
 export type RelaxHouseRuleResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
+
+export type ReleaseTaskInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly taskId: Scalars['ID']['input'];
+};
+
+export type ReleaseTaskResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | TaskHeld | TaskNotHeld | TaskPayload;
 
 export type RemoveAllergyInput = {
   readonly allergen?: InputMaybe<Scalars['String']['input']>;
@@ -3684,19 +3731,25 @@ export type TakeTaskResult = InvalidInput | KeyReused | NotPermitted | NothingTh
 
 export type Task = Node & {
   readonly __typename?: 'Task';
+  /** Hands-on minutes it took, where that was said when it was done. */
+  readonly actualMinutes?: Maybe<Scalars['Float']['output']>;
   /** Which pair of hands, from 1. */
   readonly carer: Scalars['Int']['output'];
   readonly children: ReadonlyArray<Child>;
   /** Where it stands when the session handles something a child here avoids; null when it handles nothing of the kind. */
   readonly crossContact?: Maybe<CrossContact>;
+  readonly doneAt?: Maybe<Scalars['DateTime']['output']>;
   readonly endsAt: Scalars['LocalTime']['output'];
   readonly equipment: ReadonlyArray<Scalars['String']['output']>;
   readonly forDates: ReadonlyArray<Scalars['LocalDate']['output']>;
   /** What it handles that a child here avoids, by recipe or by a label on record: allergens and single foods. */
   readonly handles: ReadonlyArray<Scalars['String']['output']>;
   readonly handsFreeAt: Scalars['LocalTime']['output'];
+  /** The estimate. */
   readonly handsOnMinutes: Scalars['Float']['output'];
   readonly id: Scalars['ID']['output'];
+  /** Of an earlier plan of the week, where it was done or begun: it stays on record and is no work of this plan's. */
+  readonly kept: Scalars['Boolean']['output'];
   /** BASE, FINISH, COOL, PACK or DEFROST. */
   readonly kind: Scalars['String']['output'];
   /** The latest it may begin when everything stays in this order and every box is to be ready in time. */
@@ -3706,6 +3759,8 @@ export type Task = Node & {
   readonly session: Scalars['String']['output'];
   readonly startsAt: Scalars['LocalTime']['output'];
   readonly state: WorkState;
+  readonly takenAt?: Maybe<Scalars['DateTime']['output']>;
+  /** Who holds it, or has done it. */
   readonly takenBy?: Maybe<Person>;
   readonly text: Scalars['String']['output'];
 };
@@ -3723,13 +3778,23 @@ export type TaskDifference = {
 /** Another carer has it, or it is done. */
 export type TaskHeld = UserError & {
   readonly __typename?: 'TaskHeld';
+  /** Null where that person is no carer of the household any more. */
   readonly holder?: Maybe<Person>;
+  readonly message: Scalars['String']['output'];
+  readonly state: WorkState;
+};
+
+/** It is not taken, or not done, which this asks for. */
+export type TaskNotHeld = UserError & {
+  readonly __typename?: 'TaskNotHeld';
   readonly message: Scalars['String']['output'];
   readonly state: WorkState;
 };
 
 export type TaskPayload = {
   readonly __typename?: 'TaskPayload';
+  /** The week's, with this change. */
+  readonly revision: Scalars['Int']['output'];
   readonly task: Task;
 };
 
@@ -3738,6 +3803,14 @@ export type TripDaysInput = {
   readonly date: Scalars['LocalDate']['input'];
   readonly until?: InputMaybe<Scalars['LocalDate']['input']>;
 };
+
+export type UndoTaskInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly taskId: Scalars['ID']['input'];
+};
+
+export type UndoTaskResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | TaskHeld | TaskNotHeld | TaskPayload | WorkUsed;
 
 export type UnitSystem =
   | 'METRIC'
@@ -3948,6 +4021,16 @@ export type WorkState =
   | 'OPEN'
   | 'TAKEN';
 
+/** What was made is used: later work with it is done, or it lies in a packed box. */
+export type WorkUsed = UserError & {
+  readonly __typename?: 'WorkUsed';
+  /** Packed boxes that hold it. */
+  readonly boxes: ReadonlyArray<BoxPlace>;
+  readonly message: Scalars['String']['output'];
+  /** Tasks that are done and come after it. */
+  readonly tasks: ReadonlyArray<Scalars['String']['output']>;
+};
+
 
 
 export type ResolverTypeWrapper<T> = Promise<T> | T;
@@ -4156,6 +4239,17 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
     | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
   ;
+  HandTaskResult:
+    | ( HelperNotFound & { __typename: 'HelperNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
+    | ( TaskNotHeld & { __typename: 'TaskNotHeld' } )
+    | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
+  ;
   KeepOwnRulesResult:
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
@@ -4290,6 +4384,16 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
+  ReleaseTaskResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
+    | ( TaskNotHeld & { __typename: 'TaskNotHeld' } )
+    | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
   ;
   RemoveAllergyResult:
     | ( Omit<AllergyPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'AllergyPayload' } )
@@ -4488,6 +4592,17 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
     | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
   ;
+  UndoTaskResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
+    | ( TaskNotHeld & { __typename: 'TaskNotHeld' } )
+    | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
+    | ( Omit<WorkUsed, 'boxes'> & { boxes: ReadonlyArray<_RefType['BoxPlace']> } & { __typename: 'WorkUsed' } )
+  ;
   UnpinItemResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -4550,6 +4665,7 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( DishUnknown & { __typename: 'DishUnknown' } )
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
     | ( ExemptionRefused & { __typename: 'ExemptionRefused' } )
+    | ( HelperNotFound & { __typename: 'HelperNotFound' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -4567,8 +4683,10 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( StillInUseRow & { __typename: 'StillInUse' } )
     | ( Omit<SwapRefused, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'SwapRefused' } )
     | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
+    | ( TaskNotHeld & { __typename: 'TaskNotHeld' } )
     | ( WeekAgreed & { __typename: 'WeekAgreed' } )
     | ( WeekInfeasibleRow & { __typename: 'WeekInfeasible' } )
+    | ( Omit<WorkUsed, 'boxes'> & { boxes: ReadonlyArray<_RefType['BoxPlace']> } & { __typename: 'WorkUsed' } )
   ;
 };
 
@@ -4708,6 +4826,9 @@ export type ResolversTypes = {
   FoodMeasure: ResolverTypeWrapper<FoodMeasure>;
   FoodMissingInput: FoodMissingInput;
   FreezerStock: ResolverTypeWrapper<FreezerStockRow>;
+  HandTaskInput: HandTaskInput;
+  HandTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['HandTaskResult']>;
+  HelperNotFound: ResolverTypeWrapper<HelperNotFound>;
   HoldingPoint: ResolverTypeWrapper<HoldingPoint>;
   HouseRule: HouseRule;
   Household: ResolverTypeWrapper<HouseholdRow>;
@@ -4816,6 +4937,8 @@ export type ResolversTypes = {
   RegisterSchoolResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RegisterSchoolResult']>;
   RelaxHouseRuleInput: RelaxHouseRuleInput;
   RelaxHouseRuleResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RelaxHouseRuleResult']>;
+  ReleaseTaskInput: ReleaseTaskInput;
+  ReleaseTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReleaseTaskResult']>;
   RemoveAllergyInput: RemoveAllergyInput;
   RemoveAllergyResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveAllergyResult']>;
   RemoveOwnDishInput: RemoveOwnDishInput;
@@ -4921,8 +5044,11 @@ export type ResolversTypes = {
   Task: ResolverTypeWrapper<TaskRow>;
   TaskDifference: ResolverTypeWrapper<TaskDifferenceRow>;
   TaskHeld: ResolverTypeWrapper<Omit<TaskHeld, 'holder'> & { holder?: Maybe<ResolversTypes['Person']> }>;
+  TaskNotHeld: ResolverTypeWrapper<TaskNotHeld>;
   TaskPayload: ResolverTypeWrapper<Omit<TaskPayload, 'task'> & { task: ResolversTypes['Task'] }>;
   TripDaysInput: TripDaysInput;
+  UndoTaskInput: UndoTaskInput;
+  UndoTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['UndoTaskResult']>;
   UnitSystem: UnitSystem;
   UnpinItemInput: UnpinItemInput;
   UnpinItemResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['UnpinItemResult']>;
@@ -4946,6 +5072,7 @@ export type ResolversTypes = {
   WithdrawRuleSetInput: WithdrawRuleSetInput;
   WithdrawRuleSetResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawRuleSetResult']>;
   WorkState: WorkState;
+  WorkUsed: ResolverTypeWrapper<Omit<WorkUsed, 'boxes'> & { boxes: ReadonlyArray<ResolversTypes['BoxPlace']> }>;
 };
 
 /** Mapping between all available schema types and the resolvers parents */
@@ -5071,6 +5198,9 @@ export type ResolversParentTypes = {
   FoodMeasure: FoodMeasure;
   FoodMissingInput: FoodMissingInput;
   FreezerStock: FreezerStockRow;
+  HandTaskInput: HandTaskInput;
+  HandTaskResult: ResolversUnionTypes<ResolversParentTypes>['HandTaskResult'];
+  HelperNotFound: HelperNotFound;
   HoldingPoint: HoldingPoint;
   Household: HouseholdRow;
   HouseholdNotFound: HouseholdNotFound;
@@ -5172,6 +5302,8 @@ export type ResolversParentTypes = {
   RegisterSchoolResult: ResolversUnionTypes<ResolversParentTypes>['RegisterSchoolResult'];
   RelaxHouseRuleInput: RelaxHouseRuleInput;
   RelaxHouseRuleResult: ResolversUnionTypes<ResolversParentTypes>['RelaxHouseRuleResult'];
+  ReleaseTaskInput: ReleaseTaskInput;
+  ReleaseTaskResult: ResolversUnionTypes<ResolversParentTypes>['ReleaseTaskResult'];
   RemoveAllergyInput: RemoveAllergyInput;
   RemoveAllergyResult: ResolversUnionTypes<ResolversParentTypes>['RemoveAllergyResult'];
   RemoveOwnDishInput: RemoveOwnDishInput;
@@ -5264,8 +5396,11 @@ export type ResolversParentTypes = {
   Task: TaskRow;
   TaskDifference: TaskDifferenceRow;
   TaskHeld: Omit<TaskHeld, 'holder'> & { holder?: Maybe<ResolversParentTypes['Person']> };
+  TaskNotHeld: TaskNotHeld;
   TaskPayload: Omit<TaskPayload, 'task'> & { task: ResolversParentTypes['Task'] };
   TripDaysInput: TripDaysInput;
+  UndoTaskInput: UndoTaskInput;
+  UndoTaskResult: ResolversUnionTypes<ResolversParentTypes>['UndoTaskResult'];
   UnpinItemInput: UnpinItemInput;
   UnpinItemResult: ResolversUnionTypes<ResolversParentTypes>['UnpinItemResult'];
   UpperLevel: UpperLevel;
@@ -5285,6 +5420,7 @@ export type ResolversParentTypes = {
   WithdrawDisruptionResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawDisruptionResult'];
   WithdrawRuleSetInput: WithdrawRuleSetInput;
   WithdrawRuleSetResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawRuleSetResult'];
+  WorkUsed: Omit<WorkUsed, 'boxes'> & { boxes: ReadonlyArray<ResolversParentTypes['BoxPlace']> };
 };
 
 export type AddSchoolClassResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AddSchoolClassResult'] = ResolversParentTypes['AddSchoolClassResult']> = {
@@ -6014,6 +6150,15 @@ export type FreezerStockResolvers<ContextType = GraphqlContext, ParentType exten
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type HandTaskResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HandTaskResult'] = ResolversParentTypes['HandTaskResult']> = {
+  __resolveType: TypeResolveFn<'HelperNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'TaskHeld' | 'TaskNotHeld' | 'TaskPayload', ParentType, ContextType>;
+};
+
+export type HelperNotFoundResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HelperNotFound'] = ResolversParentTypes['HelperNotFound']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type HoldingPointResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HoldingPoint'] = ResolversParentTypes['HoldingPoint']> = {
   celsius?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   log10?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
@@ -6262,6 +6407,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   endExemption?: Resolver<ResolversTypes['EndExemptionResult'], ParentType, ContextType, RequireFields<MutationEndExemptionArgs, 'input'>>;
   enrolChild?: Resolver<ResolversTypes['EnrolChildResult'], ParentType, ContextType, RequireFields<MutationEnrolChildArgs, 'input'>>;
   finishTask?: Resolver<ResolversTypes['FinishTaskResult'], ParentType, ContextType, RequireFields<MutationFinishTaskArgs, 'input'>>;
+  handTask?: Resolver<ResolversTypes['HandTaskResult'], ParentType, ContextType, RequireFields<MutationHandTaskArgs, 'input'>>;
   keepOwnRules?: Resolver<ResolversTypes['KeepOwnRulesResult'], ParentType, ContextType, RequireFields<MutationKeepOwnRulesArgs, 'input'>>;
   loadCalendar?: Resolver<ResolversTypes['LoadCalendarResult'], ParentType, ContextType, RequireFields<MutationLoadCalendarArgs, 'input'>>;
   loadRuleSet?: Resolver<ResolversTypes['LoadRuleSetResult'], ParentType, ContextType, RequireFields<MutationLoadRuleSetArgs, 'input'>>;
@@ -6275,6 +6421,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   recordLabel?: Resolver<ResolversTypes['RecordLabelResult'], ParentType, ContextType, RequireFields<MutationRecordLabelArgs, 'input'>>;
   registerSchool?: Resolver<ResolversTypes['RegisterSchoolResult'], ParentType, ContextType, RequireFields<MutationRegisterSchoolArgs, 'input'>>;
   relaxHouseRule?: Resolver<ResolversTypes['RelaxHouseRuleResult'], ParentType, ContextType, RequireFields<MutationRelaxHouseRuleArgs, 'input'>>;
+  releaseTask?: Resolver<ResolversTypes['ReleaseTaskResult'], ParentType, ContextType, RequireFields<MutationReleaseTaskArgs, 'input'>>;
   removeAllergy?: Resolver<ResolversTypes['RemoveAllergyResult'], ParentType, ContextType, RequireFields<MutationRemoveAllergyArgs, 'input'>>;
   removeOwnDish?: Resolver<ResolversTypes['RemoveOwnDishResult'], ParentType, ContextType, RequireFields<MutationRemoveOwnDishArgs, 'input'>>;
   removeOwnFood?: Resolver<ResolversTypes['RemoveOwnFoodResult'], ParentType, ContextType, RequireFields<MutationRemoveOwnFoodArgs, 'input'>>;
@@ -6297,6 +6444,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   setTerm?: Resolver<ResolversTypes['SetTermResult'], ParentType, ContextType, RequireFields<MutationSetTermArgs, 'input'>>;
   swapItem?: Resolver<ResolversTypes['SwapItemResult'], ParentType, ContextType, RequireFields<MutationSwapItemArgs, 'input'>>;
   takeTask?: Resolver<ResolversTypes['TakeTaskResult'], ParentType, ContextType, RequireFields<MutationTakeTaskArgs, 'input'>>;
+  undoTask?: Resolver<ResolversTypes['UndoTaskResult'], ParentType, ContextType, RequireFields<MutationUndoTaskArgs, 'input'>>;
   unpinItem?: Resolver<ResolversTypes['UnpinItemResult'], ParentType, ContextType, RequireFields<MutationUnpinItemArgs, 'input'>>;
   withdrawDisruption?: Resolver<ResolversTypes['WithdrawDisruptionResult'], ParentType, ContextType, RequireFields<MutationWithdrawDisruptionArgs, 'input'>>;
   withdrawRuleSet?: Resolver<ResolversTypes['WithdrawRuleSetResult'], ParentType, ContextType, RequireFields<MutationWithdrawRuleSetArgs, 'input'>>;
@@ -6566,6 +6714,10 @@ export type RegisterSchoolResultResolvers<ContextType = GraphqlContext, ParentTy
 
 export type RelaxHouseRuleResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RelaxHouseRuleResult'] = ResolversParentTypes['RelaxHouseRuleResult']> = {
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
+};
+
+export type ReleaseTaskResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ReleaseTaskResult'] = ResolversParentTypes['ReleaseTaskResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'TaskHeld' | 'TaskNotHeld' | 'TaskPayload', ParentType, ContextType>;
 };
 
 export type RemoveAllergyResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveAllergyResult'] = ResolversParentTypes['RemoveAllergyResult']> = {
@@ -6975,9 +7127,11 @@ export type TakeTaskResultResolvers<ContextType = GraphqlContext, ParentType ext
 };
 
 export type TaskResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Task'] = ResolversParentTypes['Task']> = {
+  actualMinutes?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   carer?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
   crossContact?: Resolver<Maybe<ResolversTypes['CrossContact']>, ParentType, ContextType>;
+  doneAt?: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   endsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
   equipment?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   forDates?: Resolver<ReadonlyArray<ResolversTypes['LocalDate']>, ParentType, ContextType>;
@@ -6985,12 +7139,14 @@ export type TaskResolvers<ContextType = GraphqlContext, ParentType extends Resol
   handsFreeAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
   handsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  kept?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   latestStartsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
   passiveMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   session?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
   state?: Resolver<ResolversTypes['WorkState'], ParentType, ContextType>;
+  takenAt?: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   takenBy?: Resolver<Maybe<ResolversTypes['Person']>, ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
@@ -7011,9 +7167,20 @@ export type TaskHeldResolvers<ContextType = GraphqlContext, ParentType extends R
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type TaskNotHeldResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['TaskNotHeld'] = ResolversParentTypes['TaskNotHeld']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  state?: Resolver<ResolversTypes['WorkState'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type TaskPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['TaskPayload'] = ResolversParentTypes['TaskPayload']> = {
+  revision?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   task?: Resolver<ResolversTypes['Task'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type UndoTaskResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UndoTaskResult'] = ResolversParentTypes['UndoTaskResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'TaskHeld' | 'TaskNotHeld' | 'TaskPayload' | 'WorkUsed', ParentType, ContextType>;
 };
 
 export type UnpinItemResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UnpinItemResult'] = ResolversParentTypes['UnpinItemResult']> = {
@@ -7028,7 +7195,7 @@ export type UpperLevelResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type UserErrorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UserError'] = ResolversParentTypes['UserError']> = {
-  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'HelperNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'TaskNotHeld' | 'WeekAgreed' | 'WeekInfeasible' | 'WorkUsed', ParentType, ContextType>;
 };
 
 export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Verdicts'] = ResolversParentTypes['Verdicts']> = {
@@ -7131,6 +7298,13 @@ export type WithdrawRuleSetResultResolvers<ContextType = GraphqlContext, ParentT
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'LoadRuleSetPayload' | 'NotAppointed' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type WorkUsedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WorkUsed'] = ResolversParentTypes['WorkUsed']> = {
+  boxes?: Resolver<ReadonlyArray<ResolversTypes['BoxPlace']>, ParentType, ContextType>;
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  tasks?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type Resolvers<ContextType = GraphqlContext> = {
   AddSchoolClassResult?: AddSchoolClassResultResolvers<ContextType>;
   AdoptRuleSetResult?: AdoptRuleSetResultResolvers<ContextType>;
@@ -7227,6 +7401,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Food?: FoodResolvers<ContextType>;
   FoodMeasure?: FoodMeasureResolvers<ContextType>;
   FreezerStock?: FreezerStockResolvers<ContextType>;
+  HandTaskResult?: HandTaskResultResolvers<ContextType>;
+  HelperNotFound?: HelperNotFoundResolvers<ContextType>;
   HoldingPoint?: HoldingPointResolvers<ContextType>;
   Household?: HouseholdResolvers<ContextType>;
   HouseholdNotFound?: HouseholdNotFoundResolvers<ContextType>;
@@ -7300,6 +7476,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   RecordLabelResult?: RecordLabelResultResolvers<ContextType>;
   RegisterSchoolResult?: RegisterSchoolResultResolvers<ContextType>;
   RelaxHouseRuleResult?: RelaxHouseRuleResultResolvers<ContextType>;
+  ReleaseTaskResult?: ReleaseTaskResultResolvers<ContextType>;
   RemoveAllergyResult?: RemoveAllergyResultResolvers<ContextType>;
   RemoveOwnDishResult?: RemoveOwnDishResultResolvers<ContextType>;
   RemoveOwnFoodResult?: RemoveOwnFoodResultResolvers<ContextType>;
@@ -7365,7 +7542,9 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Task?: TaskResolvers<ContextType>;
   TaskDifference?: TaskDifferenceResolvers<ContextType>;
   TaskHeld?: TaskHeldResolvers<ContextType>;
+  TaskNotHeld?: TaskNotHeldResolvers<ContextType>;
   TaskPayload?: TaskPayloadResolvers<ContextType>;
+  UndoTaskResult?: UndoTaskResultResolvers<ContextType>;
   UnpinItemResult?: UnpinItemResultResolvers<ContextType>;
   UpperLevel?: UpperLevelResolvers<ContextType>;
   UserError?: UserErrorResolvers<ContextType>;
@@ -7382,5 +7561,6 @@ export type Resolvers<ContextType = GraphqlContext> = {
   WishTotals?: WishTotalsResolvers<ContextType>;
   WithdrawDisruptionResult?: WithdrawDisruptionResultResolvers<ContextType>;
   WithdrawRuleSetResult?: WithdrawRuleSetResultResolvers<ContextType>;
+  WorkUsed?: WorkUsedResolvers<ContextType>;
 };
 

@@ -34,6 +34,7 @@ import { recheckResolvers } from "./recheck.resolvers.js";
 import { ruleSetMutations, ruleSetQueries, ruleSetTypes } from "./rule-set.resolvers.js";
 import { calendarMutations, calendarQueries, calendarTypes } from "./school-calendar.resolvers.js";
 import { schoolResolvers } from "./school.resolvers.js";
+import { factsOfTask, taskMutations } from "./task.resolvers.js";
 import { latestOfTask, timetableOfPlan, timetableTypes } from "./timetable.resolvers.js";
 import { weekResolvers } from "./week.resolvers.js";
 import { whyOfItems, whyQueries, whyTypes } from "./why.resolvers.js";
@@ -93,7 +94,7 @@ export const resolvers: Resolvers = {
   ...recheck,
   ...whyTypes,
   ...timetableTypes,
-  Task: { ...plainTask, ...latestOfTask },
+  Task: { ...plainTask, ...latestOfTask, ...factsOfTask },
   ...disruptionTypes,
   Box: { ...plainBox, ...boxOnBlocks, ...complianceOfBox },
   BoxItem: { ...plainItem, ...whyOfItems, ...askersOfItem },
@@ -123,6 +124,7 @@ export const resolvers: Resolvers = {
     ...householdMutations,
     ...recheckMutations,
     ...ruleSetMutations,
+    ...taskMutations,
     ...weekMutations,
   },
   Subscription: { ...weekSubscriptions, ...recheckSubscriptions },

@@ -21,7 +21,8 @@ export interface Mutation {
 }
 
 const itemOf = (week: WeekSeen, slot: string) => week.plan.boxes[0]!.items.find((item) => item.slot === slot)!;
-const openTask = (week: WeekSeen) => week.plan.tasks.find((task) => task.state === "OPEN" && task.kind !== "PACK")!;
+const openTasks = (week: WeekSeen) => week.plan.tasks.filter((task) => task.state === "OPEN" && task.kind !== "PACK");
+const openTask = (week: WeekSeen) => openTasks(week)[0]!;
 const ofWeek = (week: WeekSeen) => ({ seenRevision: week.revision });
 const nothingThere = (name: string) => ({ missing: "NothingThere", names: [name] });
 const householdGone = { missing: "HouseholdNotFound", names: ["householdId"] };
@@ -82,6 +83,31 @@ export const weekMutations: readonly Mutation[] = [
     needs: "HELPER",
     ...nothingThere("taskId"),
     input: (_, week) => ({ taskId: openTask(week).id, ...ofWeek(week) }),
+    other: { minutes: 2.5 },
+  },
+  {
+    field: "releaseTask",
+    needs: "HELPER",
+    ...nothingThere("taskId"),
+    input: (home, week) => afterTask(home, week, "takeTask"),
+    other: { seenRevision: 0 },
+  },
+  {
+    field: "handTask",
+    needs: "HELPER",
+    ...nothingThere("taskId"),
+    input: async (home, week) => ({
+      ...(await afterTask(home, week, "takeTask")),
+      personId: await coordinatorOf(home),
+    }),
+    other: { seenRevision: 0 },
+  },
+  {
+    field: "undoTask",
+    needs: "HELPER",
+    ...nothingThere("taskId"),
+    // Of the last day: nothing is packed yet that holds it.
+    input: (home, week) => afterTask(home, week, "finishTask", openTasks(week).at(-1)),
     other: { seenRevision: 0 },
   },
   {
@@ -129,6 +155,24 @@ export const weekMutations: readonly Mutation[] = [
     other: { seenRevision: 999 },
   },
 ];
+
+/** A task that the coordinator has just taken or done. */
+async function afterTask(
+  home: Household,
+  week: WeekSeen,
+  field: string,
+  task = openTask(week),
+): Promise<Record<string, unknown>> {
+  const about = { taskId: task.id, ...ofWeek(week) };
+  const done = await home.change(documentOf(field), { householdId: undefined, ...about });
+  expect(done.__typename).toBe("TaskPayload");
+  return about;
+}
+const coordinatorOf = async (home: Household): Promise<string> => {
+  const query = "query Carers($id: ID!) { node(id: $id) { ... on Household { carers { role person { id } } } } }";
+  const { carers } = await home.ask<{ carers: { role: string; person: { id: string } }[] }>(query, home.id);
+  return carers.find(({ role }) => role === "COORDINATOR")!.person.id;
+};
 
 /** A report to take back, of a week that nobody has planned: nothing else of the home changes. */
 async function withdrawal(home: Household): Promise<Record<string, unknown>> {
