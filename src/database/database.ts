@@ -25,6 +25,8 @@ export interface Database {
   readReference(): Promise<Reference>;
   /** The homes whose boxes a change may reach, each with the member in whose name they are looked at. Nobody's own read. */
   homesToRecheck(scope: RecheckScope): Promise<readonly HomeToRecheck[]>;
+  /** The homes in which work may begin or get late between two instants, each with the member in whose name it is read. */
+  homesToRemind(since: Date, until: Date): Promise<readonly HomeToRecheck[]>;
   /** What changed, as the triggers and jobs announce it. Returns the way to stop. */
   listen(onNotice: (notice: Notice) => void): Promise<() => Promise<void>>;
   announce(notice: Notice): Promise<void>;
@@ -40,7 +42,9 @@ export type Notice =
   /** A box of this child was blocked or passes again; each home of the child is told for itself. */
   | { kind: "BOX_CHECKED"; householdId: string; childId: string; date: string }
   /** A job ended without a plan; why, as a sentence that everybody in the household may read. */
-  | { kind: "PLAN_FAILED"; householdId: string; weekStart: string; failure: string };
+  | { kind: "PLAN_FAILED"; householdId: string; weekStart: string; failure: string }
+  /** To one person, or to everybody in the household where there is none. */
+  | { kind: "REMINDER"; householdId: string; reminderId: string; personId: string | null };
 
 export interface ReadSession {
   /** Runs one whole-tree statement inside the shared transaction; opens it on first use. */
@@ -151,6 +155,9 @@ export function connectDatabase(url: string, options: { writers?: number; reader
     readReference: () => readReference(sql),
 
     homesToRecheck: (scope) => readHomesToRecheck(sql, scope),
+
+    homesToRemind: (since, until) => sql<HomeToRecheck[]>`
+      select household_id as "householdId", person_id as "personId" from app_homes_to_remind(${since}, ${until})`,
 
     async listen(onNotice) {
       const subscription = await sql.listen(CHANNEL, (payload) => onNotice(JSON.parse(payload) as Notice));

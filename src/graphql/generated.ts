@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, AppointmentNode as AppointmentRow, AuditEntryNode as AuditEntryRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleFindingNode as RuleFindingRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
+import type { MeNode as MeRow, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, AppointmentNode as AppointmentRow, AuditEntryNode as AuditEntryRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, RotaSessionNode as RotaSessionRow, RotaProposalNode as RotaProposalRow, ProposedSessionNode as ProposedSessionRow, ProposedMinutesNode as ProposedMinutesRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleFindingNode as RuleFindingRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { RuleSetRow as RuleSetRow } from '../database/school.js';
 import type { RuleImpact as RuleImpact } from '../app/count-rules.js';
@@ -12,6 +12,7 @@ import type { DerivedDish as DishRow, NutrientDerivation as NutrientDerivationRo
 import type { ProcessingClass as ProcessingClassRow } from '../domain/catalogue/processing.js';
 import type { WeekRow as WeekRow, CertificateRow as PlanCertificateRow } from '../database/week.js';
 import type { SessionPlan as SessionTimingRow, ReadyUse as ReadyUseRow, ItemPlan as MendedItemRow, ItemPlan as ItemDifferenceRow } from '../domain/week.js';
+import type { ReminderRow as ReminderRow } from '../database/rota.js';
 import type { Alternative as AlternativeRow } from '../domain/planner/alternatives.js';
 import type { RuleOrigin as RuleOriginRow } from '../app/rule-origins.js';
 import type { Compliance as ComplianceRow } from '../app/compliance.js';
@@ -38,6 +39,18 @@ export type Scalars = {
   /** A wall-clock time to the minute, without a zone: 06:50. */
   LocalTime: { input: string; output: string; }
 };
+
+export type AcceptRotaInput = {
+  readonly from: Scalars['LocalDate']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** Its token. */
+  readonly proposal: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly to: Scalars['LocalDate']['input'];
+};
+
+export type AcceptRotaResult = HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | ProposalMoved | RevisionPassed | RotaPayload;
 
 export type AddSchoolClassInput = {
   /** In the order of the day, none within another. */
@@ -202,6 +215,23 @@ export type AuditEntry = {
   /** Who did it; null for the operator of the server, or for somebody who is gone. */
   readonly person?: Maybe<Person>;
   readonly school?: Maybe<School>;
+};
+
+/** How much a carer can give to sessions of one kind on one weekday. What is not listed they can, whatever it takes. */
+export type Availability = {
+  readonly __typename?: 'Availability';
+  readonly kind: WindowKind;
+  /** Hands-on minutes at most; 0: cannot help then. */
+  readonly minutes: Scalars['Int']['output'];
+  readonly person: Person;
+  readonly weekday: Weekday;
+};
+
+export type AvailabilityInput = {
+  readonly kind: WindowKind;
+  /** 0 to 600; 0: cannot help then. */
+  readonly minutes: Scalars['Int']['input'];
+  readonly weekday: Weekday;
 };
 
 export type Avoid =
@@ -556,6 +586,16 @@ export type Carer = {
   readonly person: Person;
   readonly role: Role;
   readonly since: Scalars['DateTime']['output'];
+};
+
+export type CarerMinutes = {
+  readonly __typename?: 'CarerMinutes';
+  /** Estimates of what is taken and not done, in sessions from asOf on. */
+  readonly minutesAhead: Scalars['Float']['output'];
+  readonly minutesDone: Scalars['Float']['output'];
+  readonly person: Person;
+  /** Of all minutes done; 0 where nobody did any. */
+  readonly sharePercent: Scalars['Float']['output'];
 };
 
 export type CarerTasks = {
@@ -1150,6 +1190,12 @@ export type DropOwnRulesInput = {
 
 export type DropOwnRulesResult = HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | OwnRulesPayload | RevisionPassed;
 
+export type DutyInput = {
+  /** Carers of the household, helper or more; at most 6. */
+  readonly personIds: ReadonlyArray<Scalars['ID']['input']>;
+  readonly session: Scalars['String']['input'];
+};
+
 export type EarlyFinishInput = {
   readonly childId: Scalars['ID']['input'];
   readonly date: Scalars['LocalDate']['input'];
@@ -1281,6 +1327,17 @@ export type Facility =
   /** Food can be heated before it is eaten. */
   | 'REHEATING';
 
+/** How the work of the 28 days that end with asOf is spread; a task counts for the day of its session, with the minutes it took, or else the estimate. */
+export type Fairness = {
+  readonly __typename?: 'Fairness';
+  readonly asOf: Scalars['LocalDate']['output'];
+  /** Those who help: observers are left out. */
+  readonly carers: ReadonlyArray<CarerMinutes>;
+  readonly from: Scalars['LocalDate']['output'];
+  /** Done by people who are no carers that help any more. */
+  readonly othersMinutes: Scalars['Float']['output'];
+};
+
 export type FieldChange = {
   readonly __typename?: 'FieldChange';
   readonly after?: Maybe<Scalars['String']['output']>;
@@ -1406,6 +1463,7 @@ export type HouseRule =
 /** A kitchen that packs boxes. */
 export type Household = Node & {
   readonly __typename?: 'Household';
+  readonly availability: ReadonlyArray<Availability>;
   readonly carers: ReadonlyArray<Carer>;
   readonly children: ReadonlyArray<Child>;
   /** ISO 4217 code; money is in its minor unit. */
@@ -1413,6 +1471,7 @@ export type Household = Node & {
   /** What was reported for these days, by date, at most 62 days: of its kitchen, and of its children in either home. */
   readonly disruptions: ReadonlyArray<Disruption>;
   readonly energyMethod: EnergyMethod;
+  readonly fairness: Fairness;
   readonly id: Scalars['ID']['output'];
   /** Allergens that never enter this kitchen. */
   readonly keepsOut: ReadonlyArray<Scalars['String']['output']>;
@@ -1423,8 +1482,14 @@ export type Household = Node & {
   readonly ownDishes: ReadonlyArray<Dish>;
   /** Foods on this household's own list, by key. */
   readonly ownFoods: ReadonlyArray<Food>;
+  /** One's own and everybody's, due after an instant, the first first; at most 200. */
+  readonly reminders: ReadonlyArray<Reminder>;
   /** Goes up with every change of kitchen, children or stock. */
   readonly revision: Scalars['Int']['output'];
+  /** Sessions of these days in time order, at most 62 days: those the kitchen gives time to, and those of plans. */
+  readonly rota: ReadonlyArray<RotaSession>;
+  /** For the sessions of these days that have not begun, at most 62 days. The same facts give the same proposal. */
+  readonly rotaProposal: RotaProposal;
   /** What the household should look at in its children's rules. */
   readonly ruleNotices: ReadonlyArray<RuleNotice>;
   /** IANA name: Europe/London. */
@@ -1438,6 +1503,32 @@ export type Household = Node & {
 
 /** A kitchen that packs boxes. */
 export type HouseholdDisruptionsArgs = {
+  from: Scalars['LocalDate']['input'];
+  to: Scalars['LocalDate']['input'];
+};
+
+
+/** A kitchen that packs boxes. */
+export type HouseholdFairnessArgs = {
+  asOf: Scalars['LocalDate']['input'];
+};
+
+
+/** A kitchen that packs boxes. */
+export type HouseholdRemindersArgs = {
+  after: Scalars['DateTime']['input'];
+};
+
+
+/** A kitchen that packs boxes. */
+export type HouseholdRotaArgs = {
+  from: Scalars['LocalDate']['input'];
+  to: Scalars['LocalDate']['input'];
+};
+
+
+/** A kitchen that packs boxes. */
+export type HouseholdRotaProposalArgs = {
   from: Scalars['LocalDate']['input'];
   to: Scalars['LocalDate']['input'];
 };
@@ -1812,6 +1903,8 @@ export type MissingFigure = {
 
 export type Mutation = {
   readonly __typename?: 'Mutation';
+  /** Put a proposal on the rota, as long as it is the one that was seen. */
+  readonly acceptRota: AcceptRotaResult;
   /** Add a class with its breaks. Only for the administrator. */
   readonly addSchoolClass: AddSchoolClassResult;
   /** Let a jurisdiction's rule set hold in a school for food from home, or end that. Only for the school's administrator. */
@@ -1888,6 +1981,10 @@ export type Mutation = {
   readonly saveOwnDish: SaveOwnDishResult;
   /** Add a food to the household's own list, or change one: the product in hand, as its label prints it. */
   readonly saveOwnFood: SaveOwnFoodResult;
+  /** Say when one can help; replaces what was said before. A coordinator may say it for others. */
+  readonly setAvailability: SetAvailabilityResult;
+  /** Say who is on for sessions. Sessions not named stay as they are; an empty list takes everybody off. */
+  readonly setDuties: SetDutiesResult;
   /** Choose the equation that the household's energy figures come from. */
   readonly setEnergyMethod: SetEnergyMethodResult;
   /** Set how many of each piece of equipment the kitchen has; kinds not named stay. */
@@ -1921,6 +2018,11 @@ export type Mutation = {
   readonly withdrawDisruption: WithdrawDisruptionResult;
   /** Let a rule set ask for nothing any more from a day on, as a new version. Only for its administrator. */
   readonly withdrawRuleSet: WithdrawRuleSetResult;
+};
+
+
+export type MutationAcceptRotaArgs = {
+  input: AcceptRotaInput;
 };
 
 
@@ -2111,6 +2213,16 @@ export type MutationSaveOwnDishArgs = {
 
 export type MutationSaveOwnFoodArgs = {
   input: SaveOwnFoodInput;
+};
+
+
+export type MutationSetAvailabilityArgs = {
+  input: SetAvailabilityInput;
+};
+
+
+export type MutationSetDutiesArgs = {
+  input: SetDutiesInput;
 };
 
 
@@ -2676,6 +2788,26 @@ export type ProcessingClass = {
   readonly tag: Scalars['String']['output'];
 };
 
+/** Work, rota or minutes have changed since: look at the proposal again. */
+export type ProposalMoved = UserError & {
+  readonly __typename?: 'ProposalMoved';
+  readonly message: Scalars['String']['output'];
+};
+
+export type ProposedMinutes = {
+  readonly __typename?: 'ProposedMinutes';
+  readonly minutes: Scalars['Float']['output'];
+  readonly person: Person;
+};
+
+export type ProposedSession = {
+  readonly __typename?: 'ProposedSession';
+  readonly onDuty: ReadonlyArray<Person>;
+  /** Pairs of hands that nobody can take. */
+  readonly openHands: Scalars['Int']['output'];
+  readonly session: RotaSession;
+};
+
 export type Query = {
   readonly __typename?: 'Query';
   /** Dishes that could take an item's place with the whole week still passing every rule, best first; found by replanning each. At most five. */
@@ -2921,6 +3053,28 @@ export type ReleaseTaskInput = {
 
 export type ReleaseTaskResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | TaskHeld | TaskNotHeld | TaskPayload;
 
+export type Reminder = {
+  readonly __typename?: 'Reminder';
+  /** When it begins, or begins to be late. */
+  readonly aboutAt: Scalars['DateTime']['output'];
+  readonly dueAt: Scalars['DateTime']['output'];
+  readonly forEverybody: Scalars['Boolean']['output'];
+  readonly id: Scalars['ID']['output'];
+  readonly kind: ReminderKind;
+  readonly session: Scalars['String']['output'];
+  /** Null for a session, and where the plan has the task no more. */
+  readonly task?: Maybe<Task>;
+  readonly text: Scalars['String']['output'];
+};
+
+export type ReminderKind =
+  /** A quarter of an hour before a session, to those on for it. */
+  | 'SESSION_BEGINS'
+  /** Ten minutes before a task, to whoever holds it. */
+  | 'TASK_BEGINS'
+  /** When a task that nobody holds can begin no later, to everybody in the household. */
+  | 'TASK_GETS_LATE';
+
 export type RemoveAllergyInput = {
   readonly allergen?: InputMaybe<Scalars['String']['input']>;
   readonly childId: Scalars['ID']['input'];
@@ -3028,6 +3182,41 @@ export type Role =
   | 'HELPER'
   /** Reads. */
   | 'OBSERVER';
+
+export type RotaPayload = {
+  readonly __typename?: 'RotaPayload';
+  readonly household: Household;
+};
+
+/** Who could be on for the sessions nobody is on for yet, so that everybody's minutes of four weeks even out. */
+export type RotaProposal = {
+  readonly __typename?: 'RotaProposal';
+  /** No other rota of these sessions is more even: every one was ruled out. */
+  readonly isFairest: Scalars['Boolean']['output'];
+  /** Done in the four weeks that end with the last day, what is on the rota already, and this. */
+  readonly minutes: ReadonlyArray<ProposedMinutes>;
+  readonly sessions: ReadonlyArray<ProposedSession>;
+  /** Names just this proposal, for acceptRota. */
+  readonly token: Scalars['String']['output'];
+};
+
+/** A session of the kitchen and who is on for it. */
+export type RotaSession = {
+  readonly __typename?: 'RotaSession';
+  /** Pairs of hands. */
+  readonly carers: Scalars['Int']['output'];
+  readonly date: Scalars['LocalDate']['output'];
+  /** Of its tasks where its week is planned, else what the kitchen gives. */
+  readonly handsOnMinutes: Scalars['Float']['output'];
+  /** Whether its week is planned. */
+  readonly isPlanned: Scalars['Boolean']['output'];
+  /** weekend-, evening- or morning- and the date it happens. */
+  readonly key: Scalars['String']['output'];
+  readonly kind: WindowKind;
+  readonly onDuty: ReadonlyArray<Person>;
+  /** Of its first task where there is one, else as the kitchen's prep times say. */
+  readonly startsAt: Scalars['LocalTime']['output'];
+};
 
 export type Rule = {
   readonly __typename?: 'Rule';
@@ -3427,6 +3616,26 @@ export type SessionTiming = {
   readonly provenShortest: Scalars['Boolean']['output'];
 };
 
+export type SetAvailabilityInput = {
+  readonly entries: ReadonlyArray<AvailabilityInput>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** Absent: one's own. */
+  readonly personId?: InputMaybe<Scalars['ID']['input']>;
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type SetAvailabilityResult = HelperNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed | RotaPayload;
+
+export type SetDutiesInput = {
+  readonly duties: ReadonlyArray<DutyInput>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type SetDutiesResult = HelperNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed | RotaPayload;
+
 export type SetEnergyMethodInput = {
   readonly householdId: Scalars['ID']['input'];
   readonly idempotencyKey: Scalars['String']['input'];
@@ -3673,6 +3882,8 @@ export type Subscription = {
   readonly boxesBlocked?: Maybe<BoxVerdict>;
   /** How far a plan of this household has come. */
   readonly planProgress: PlanProgress;
+  /** Reminders as they come due: one's own and everybody's. */
+  readonly reminders: Reminder;
   /** The week each time it changes. */
   readonly weekChanged: Week;
 };
@@ -3684,6 +3895,11 @@ export type SubscriptionBoxesBlockedArgs = {
 
 
 export type SubscriptionPlanProgressArgs = {
+  householdId: Scalars['ID']['input'];
+};
+
+
+export type SubscriptionRemindersArgs = {
   householdId: Scalars['ID']['input'];
 };
 
@@ -4102,6 +4318,15 @@ export type DirectiveResolverFn<TResult = Record<PropertyKey, never>, TParent = 
 
 /** Mapping of union types */
 export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
+  AcceptRotaResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( ProposalMoved & { __typename: 'ProposalMoved' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<RotaPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'RotaPayload' } )
+  ;
   AddSchoolClassResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -4483,6 +4708,24 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( Omit<SaveOwnFoodPayload, 'food' | 'household' | 'missing'> & { food: _RefType['Food'], household: _RefType['Household'], missing: ReadonlyArray<_RefType['MissingFact']> } & { __typename: 'SaveOwnFoodPayload' } )
   ;
+  SetAvailabilityResult:
+    | ( HelperNotFound & { __typename: 'HelperNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<RotaPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'RotaPayload' } )
+  ;
+  SetDutiesResult:
+    | ( HelperNotFound & { __typename: 'HelperNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<RotaPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'RotaPayload' } )
+  ;
   SetEnergyMethodResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -4678,6 +4921,7 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( OutsideTerm & { __typename: 'OutsideTerm' } )
     | ( PersonNotFound & { __typename: 'PersonNotFound' } )
+    | ( ProposalMoved & { __typename: 'ProposalMoved' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
     | ( StillInUseRow & { __typename: 'StillInUse' } )
@@ -4692,6 +4936,8 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
 
 /** Mapping between all available schema types and the resolvers types */
 export type ResolversTypes = {
+  AcceptRotaInput: AcceptRotaInput;
+  AcceptRotaResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AcceptRotaResult']>;
   AddSchoolClassInput: AddSchoolClassInput;
   AddSchoolClassResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AddSchoolClassResult']>;
   AdoptRuleSetInput: AdoptRuleSetInput;
@@ -4714,6 +4960,8 @@ export type ResolversTypes = {
   AuditAction: AuditAction;
   AuditConnection: ResolverTypeWrapper<Omit<AuditConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversTypes['AuditEntry']> }>;
   AuditEntry: ResolverTypeWrapper<AuditEntryRow>;
+  Availability: ResolverTypeWrapper<Omit<Availability, 'person'> & { person: ResolversTypes['Person'] }>;
+  AvailabilityInput: AvailabilityInput;
   Avoid: Avoid;
   Base: ResolverTypeWrapper<BaseRow>;
   Batch: ResolverTypeWrapper<BatchRow>;
@@ -4745,6 +4993,7 @@ export type ResolversTypes = {
   CalendarEntryChange: ResolverTypeWrapper<Omit<CalendarEntryChange, 'after' | 'before'> & { after: ResolversTypes['CalendarEntry'], before: ResolversTypes['CalendarEntry'] }>;
   CalendarKind: CalendarKind;
   Carer: ResolverTypeWrapper<Omit<Carer, 'person'> & { person: ResolversTypes['Person'] }>;
+  CarerMinutes: ResolverTypeWrapper<Omit<CarerMinutes, 'person'> & { person: ResolversTypes['Person'] }>;
   CarerTasks: ResolverTypeWrapper<CarerTasksRow>;
   Caution: ResolverTypeWrapper<CautionRow>;
   ChangeSchoolClassInput: ChangeSchoolClassInput;
@@ -4800,6 +5049,7 @@ export type ResolversTypes = {
   DocumentRefused: ResolverTypeWrapper<DocumentRefused>;
   DropOwnRulesInput: DropOwnRulesInput;
   DropOwnRulesResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['DropOwnRulesResult']>;
+  DutyInput: DutyInput;
   EarlyFinishInput: EarlyFinishInput;
   EndExemptionInput: EndExemptionInput;
   EndExemptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EndExemptionResult']>;
@@ -4818,6 +5068,7 @@ export type ResolversTypes = {
   ExemptionRefusal: ExemptionRefusal;
   ExemptionRefused: ResolverTypeWrapper<ExemptionRefused>;
   Facility: Facility;
+  Fairness: ResolverTypeWrapper<Omit<Fairness, 'carers'> & { carers: ReadonlyArray<ResolversTypes['CarerMinutes']> }>;
   FieldChange: ResolverTypeWrapper<FieldChange>;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['FinishTaskResult']>;
@@ -4925,6 +5176,9 @@ export type ResolversTypes = {
   PriceOfDishResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PriceOfDishResult']>;
   PricedAlternative: ResolverTypeWrapper<PricedAlternativeRow>;
   ProcessingClass: ResolverTypeWrapper<ProcessingClassRow>;
+  ProposalMoved: ResolverTypeWrapper<ProposalMoved>;
+  ProposedMinutes: ResolverTypeWrapper<ProposedMinutesRow>;
+  ProposedSession: ResolverTypeWrapper<ProposedSessionRow>;
   Query: ResolverTypeWrapper<Record<PropertyKey, never>>;
   ReadyUse: ResolverTypeWrapper<ReadyUseRow>;
   RecordAllergyInput: RecordAllergyInput;
@@ -4939,6 +5193,8 @@ export type ResolversTypes = {
   RelaxHouseRuleResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RelaxHouseRuleResult']>;
   ReleaseTaskInput: ReleaseTaskInput;
   ReleaseTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReleaseTaskResult']>;
+  Reminder: ResolverTypeWrapper<ReminderRow>;
+  ReminderKind: ReminderKind;
   RemoveAllergyInput: RemoveAllergyInput;
   RemoveAllergyResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveAllergyResult']>;
   RemoveOwnDishInput: RemoveOwnDishInput;
@@ -4957,6 +5213,9 @@ export type ResolversTypes = {
   RetentionBasis: RetentionBasis;
   RevisionPassed: ResolverTypeWrapper<RevisionPassed>;
   Role: Role;
+  RotaPayload: ResolverTypeWrapper<Omit<RotaPayload, 'household'> & { household: ResolversTypes['Household'] }>;
+  RotaProposal: ResolverTypeWrapper<RotaProposalRow>;
+  RotaSession: ResolverTypeWrapper<RotaSessionRow>;
   Rule: ResolverTypeWrapper<RuleRow>;
   RuleChange: ResolverTypeWrapper<ChangedRule>;
   RuleChangeKind: RuleChangeKind;
@@ -4996,6 +5255,10 @@ export type ResolversTypes = {
   ServedWarmth: ServedWarmth;
   SessionDifference: ResolverTypeWrapper<SessionDifferenceRow>;
   SessionTiming: ResolverTypeWrapper<SessionTimingRow>;
+  SetAvailabilityInput: SetAvailabilityInput;
+  SetAvailabilityResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetAvailabilityResult']>;
+  SetDutiesInput: SetDutiesInput;
+  SetDutiesResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetDutiesResult']>;
   SetEnergyMethodInput: SetEnergyMethodInput;
   SetEnergyMethodResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetEnergyMethodResult']>;
   SetEquipmentInput: SetEquipmentInput;
@@ -5077,6 +5340,8 @@ export type ResolversTypes = {
 
 /** Mapping between all available schema types and the resolvers parents */
 export type ResolversParentTypes = {
+  AcceptRotaInput: AcceptRotaInput;
+  AcceptRotaResult: ResolversUnionTypes<ResolversParentTypes>['AcceptRotaResult'];
   AddSchoolClassInput: AddSchoolClassInput;
   AddSchoolClassResult: ResolversUnionTypes<ResolversParentTypes>['AddSchoolClassResult'];
   AdoptRuleSetInput: AdoptRuleSetInput;
@@ -5098,6 +5363,8 @@ export type ResolversParentTypes = {
   AppointmentsPayload: Omit<AppointmentsPayload, 'appointments'> & { appointments: ReadonlyArray<ResolversParentTypes['Appointment']> };
   AuditConnection: Omit<AuditConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversParentTypes['AuditEntry']> };
   AuditEntry: AuditEntryRow;
+  Availability: Omit<Availability, 'person'> & { person: ResolversParentTypes['Person'] };
+  AvailabilityInput: AvailabilityInput;
   Base: BaseRow;
   Batch: BatchRow;
   BatchDifference: BatchDifferenceRow;
@@ -5125,6 +5392,7 @@ export type ResolversParentTypes = {
   CalendarEntry: CalendarEntryRow;
   CalendarEntryChange: Omit<CalendarEntryChange, 'after' | 'before'> & { after: ResolversParentTypes['CalendarEntry'], before: ResolversParentTypes['CalendarEntry'] };
   Carer: Omit<Carer, 'person'> & { person: ResolversParentTypes['Person'] };
+  CarerMinutes: Omit<CarerMinutes, 'person'> & { person: ResolversParentTypes['Person'] };
   CarerTasks: CarerTasksRow;
   Caution: CautionRow;
   ChangeSchoolClassInput: ChangeSchoolClassInput;
@@ -5175,6 +5443,7 @@ export type ResolversParentTypes = {
   DocumentRefused: DocumentRefused;
   DropOwnRulesInput: DropOwnRulesInput;
   DropOwnRulesResult: ResolversUnionTypes<ResolversParentTypes>['DropOwnRulesResult'];
+  DutyInput: DutyInput;
   EarlyFinishInput: EarlyFinishInput;
   EndExemptionInput: EndExemptionInput;
   EndExemptionResult: ResolversUnionTypes<ResolversParentTypes>['EndExemptionResult'];
@@ -5190,6 +5459,7 @@ export type ResolversParentTypes = {
   ExemptionNote: ExemptionNote;
   ExemptionPayload: Omit<ExemptionPayload, 'child' | 'exemption' | 'household'> & { child: ResolversParentTypes['Child'], exemption?: Maybe<ResolversParentTypes['Exemption']>, household: ResolversParentTypes['Household'] };
   ExemptionRefused: ExemptionRefused;
+  Fairness: Omit<Fairness, 'carers'> & { carers: ReadonlyArray<ResolversParentTypes['CarerMinutes']> };
   FieldChange: FieldChange;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolversUnionTypes<ResolversParentTypes>['FinishTaskResult'];
@@ -5290,6 +5560,9 @@ export type ResolversParentTypes = {
   PriceOfDishResult: ResolversUnionTypes<ResolversParentTypes>['PriceOfDishResult'];
   PricedAlternative: PricedAlternativeRow;
   ProcessingClass: ProcessingClassRow;
+  ProposalMoved: ProposalMoved;
+  ProposedMinutes: ProposedMinutesRow;
+  ProposedSession: ProposedSessionRow;
   Query: Record<PropertyKey, never>;
   ReadyUse: ReadyUseRow;
   RecordAllergyInput: RecordAllergyInput;
@@ -5304,6 +5577,7 @@ export type ResolversParentTypes = {
   RelaxHouseRuleResult: ResolversUnionTypes<ResolversParentTypes>['RelaxHouseRuleResult'];
   ReleaseTaskInput: ReleaseTaskInput;
   ReleaseTaskResult: ResolversUnionTypes<ResolversParentTypes>['ReleaseTaskResult'];
+  Reminder: ReminderRow;
   RemoveAllergyInput: RemoveAllergyInput;
   RemoveAllergyResult: ResolversUnionTypes<ResolversParentTypes>['RemoveAllergyResult'];
   RemoveOwnDishInput: RemoveOwnDishInput;
@@ -5320,6 +5594,9 @@ export type ResolversParentTypes = {
   ReportDisruptionResult: ResolversUnionTypes<ResolversParentTypes>['ReportDisruptionResult'];
   Retention: Retention;
   RevisionPassed: RevisionPassed;
+  RotaPayload: Omit<RotaPayload, 'household'> & { household: ResolversParentTypes['Household'] };
+  RotaProposal: RotaProposalRow;
+  RotaSession: RotaSessionRow;
   Rule: RuleRow;
   RuleChange: ChangedRule;
   RuleCount: RuleCount;
@@ -5353,6 +5630,10 @@ export type ResolversParentTypes = {
   Season: Season;
   SessionDifference: SessionDifferenceRow;
   SessionTiming: SessionTimingRow;
+  SetAvailabilityInput: SetAvailabilityInput;
+  SetAvailabilityResult: ResolversUnionTypes<ResolversParentTypes>['SetAvailabilityResult'];
+  SetDutiesInput: SetDutiesInput;
+  SetDutiesResult: ResolversUnionTypes<ResolversParentTypes>['SetDutiesResult'];
   SetEnergyMethodInput: SetEnergyMethodInput;
   SetEnergyMethodResult: ResolversUnionTypes<ResolversParentTypes>['SetEnergyMethodResult'];
   SetEquipmentInput: SetEquipmentInput;
@@ -5421,6 +5702,10 @@ export type ResolversParentTypes = {
   WithdrawRuleSetInput: WithdrawRuleSetInput;
   WithdrawRuleSetResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawRuleSetResult'];
   WorkUsed: Omit<WorkUsed, 'boxes'> & { boxes: ReadonlyArray<ResolversParentTypes['BoxPlace']> };
+};
+
+export type AcceptRotaResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AcceptRotaResult'] = ResolversParentTypes['AcceptRotaResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'ProposalMoved' | 'RevisionPassed' | 'RotaPayload', ParentType, ContextType>;
 };
 
 export type AddSchoolClassResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AddSchoolClassResult'] = ResolversParentTypes['AddSchoolClassResult']> = {
@@ -5506,6 +5791,13 @@ export type AuditEntryResolvers<ContextType = GraphqlContext, ParentType extends
   jurisdiction?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   person?: Resolver<Maybe<ResolversTypes['Person']>, ParentType, ContextType>;
   school?: Resolver<Maybe<ResolversTypes['School']>, ParentType, ContextType>;
+};
+
+export type AvailabilityResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Availability'] = ResolversParentTypes['Availability']> = {
+  kind?: Resolver<ResolversTypes['WindowKind'], ParentType, ContextType>;
+  minutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
+  weekday?: Resolver<ResolversTypes['Weekday'], ParentType, ContextType>;
 };
 
 export type BaseResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Base'] = ResolversParentTypes['Base']> = {
@@ -5717,6 +6009,13 @@ export type CarerResolvers<ContextType = GraphqlContext, ParentType extends Reso
   person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
   role?: Resolver<ResolversTypes['Role'], ParentType, ContextType>;
   since?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+};
+
+export type CarerMinutesResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CarerMinutes'] = ResolversParentTypes['CarerMinutes']> = {
+  minutesAhead?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  minutesDone?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
+  sharePercent?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
 export type CarerTasksResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CarerTasks'] = ResolversParentTypes['CarerTasks']> = {
@@ -6100,6 +6399,13 @@ export type ExemptionRefusedResolvers<ContextType = GraphqlContext, ParentType e
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type FairnessResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Fairness'] = ResolversParentTypes['Fairness']> = {
+  asOf?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  carers?: Resolver<ReadonlyArray<ResolversTypes['CarerMinutes']>, ParentType, ContextType>;
+  from?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  othersMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
 export type FieldChangeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['FieldChange'] = ResolversParentTypes['FieldChange']> = {
   after?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   before?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
@@ -6166,11 +6472,13 @@ export type HoldingPointResolvers<ContextType = GraphqlContext, ParentType exten
 };
 
 export type HouseholdResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Household'] = ResolversParentTypes['Household']> = {
+  availability?: Resolver<ReadonlyArray<ResolversTypes['Availability']>, ParentType, ContextType>;
   carers?: Resolver<ReadonlyArray<ResolversTypes['Carer']>, ParentType, ContextType>;
   children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
   currency?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   disruptions?: Resolver<ReadonlyArray<ResolversTypes['Disruption']>, ParentType, ContextType, RequireFields<HouseholdDisruptionsArgs, 'from' | 'to'>>;
   energyMethod?: Resolver<ResolversTypes['EnergyMethod'], ParentType, ContextType>;
+  fairness?: Resolver<ResolversTypes['Fairness'], ParentType, ContextType, RequireFields<HouseholdFairnessArgs, 'asOf'>>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   keepsOut?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   kitchen?: Resolver<ResolversTypes['Kitchen'], ParentType, ContextType>;
@@ -6178,7 +6486,10 @@ export type HouseholdResolvers<ContextType = GraphqlContext, ParentType extends 
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   ownDishes?: Resolver<ReadonlyArray<ResolversTypes['Dish']>, ParentType, ContextType>;
   ownFoods?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  reminders?: Resolver<ReadonlyArray<ResolversTypes['Reminder']>, ParentType, ContextType, RequireFields<HouseholdRemindersArgs, 'after'>>;
   revision?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  rota?: Resolver<ReadonlyArray<ResolversTypes['RotaSession']>, ParentType, ContextType, RequireFields<HouseholdRotaArgs, 'from' | 'to'>>;
+  rotaProposal?: Resolver<ResolversTypes['RotaProposal'], ParentType, ContextType, RequireFields<HouseholdRotaProposalArgs, 'from' | 'to'>>;
   ruleNotices?: Resolver<ReadonlyArray<ResolversTypes['RuleNotice']>, ParentType, ContextType>;
   timeZone?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   unitSystem?: Resolver<ResolversTypes['UnitSystem'], ParentType, ContextType>;
@@ -6393,6 +6704,7 @@ export type MissingFigureResolvers<ContextType = GraphqlContext, ParentType exte
 };
 
 export type MutationResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Mutation'] = ResolversParentTypes['Mutation']> = {
+  acceptRota?: Resolver<ResolversTypes['AcceptRotaResult'], ParentType, ContextType, RequireFields<MutationAcceptRotaArgs, 'input'>>;
   addSchoolClass?: Resolver<ResolversTypes['AddSchoolClassResult'], ParentType, ContextType, RequireFields<MutationAddSchoolClassArgs, 'input'>>;
   adoptRuleSet?: Resolver<ResolversTypes['AdoptRuleSetResult'], ParentType, ContextType, RequireFields<MutationAdoptRuleSetArgs, 'input'>>;
   agreeWeek?: Resolver<ResolversTypes['AgreeWeekResult'], ParentType, ContextType, RequireFields<MutationAgreeWeekArgs, 'input'>>;
@@ -6431,6 +6743,8 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   reportDisruption?: Resolver<ResolversTypes['ReportDisruptionResult'], ParentType, ContextType, RequireFields<MutationReportDisruptionArgs, 'input'>>;
   saveOwnDish?: Resolver<ResolversTypes['SaveOwnDishResult'], ParentType, ContextType, RequireFields<MutationSaveOwnDishArgs, 'input'>>;
   saveOwnFood?: Resolver<ResolversTypes['SaveOwnFoodResult'], ParentType, ContextType, RequireFields<MutationSaveOwnFoodArgs, 'input'>>;
+  setAvailability?: Resolver<ResolversTypes['SetAvailabilityResult'], ParentType, ContextType, RequireFields<MutationSetAvailabilityArgs, 'input'>>;
+  setDuties?: Resolver<ResolversTypes['SetDutiesResult'], ParentType, ContextType, RequireFields<MutationSetDutiesArgs, 'input'>>;
   setEnergyMethod?: Resolver<ResolversTypes['SetEnergyMethodResult'], ParentType, ContextType, RequireFields<MutationSetEnergyMethodArgs, 'input'>>;
   setEquipment?: Resolver<ResolversTypes['SetEquipmentResult'], ParentType, ContextType, RequireFields<MutationSetEquipmentArgs, 'input'>>;
   setFacility?: Resolver<ResolversTypes['SetFacilityResult'], ParentType, ContextType, RequireFields<MutationSetFacilityArgs, 'input'>>;
@@ -6666,6 +6980,22 @@ export type ProcessingClassResolvers<ContextType = GraphqlContext, ParentType ex
   tag?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type ProposalMovedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ProposalMoved'] = ResolversParentTypes['ProposalMoved']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type ProposedMinutesResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ProposedMinutes'] = ResolversParentTypes['ProposedMinutes']> = {
+  minutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
+};
+
+export type ProposedSessionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ProposedSession'] = ResolversParentTypes['ProposedSession']> = {
+  onDuty?: Resolver<ReadonlyArray<ResolversTypes['Person']>, ParentType, ContextType>;
+  openHands?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  session?: Resolver<ResolversTypes['RotaSession'], ParentType, ContextType>;
+};
+
 export type QueryResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
   alternatives?: Resolver<ReadonlyArray<ResolversTypes['Alternative']>, ParentType, ContextType, RequireFields<QueryAlternativesArgs, 'itemId'>>;
   boxCheck?: Resolver<ResolversTypes['BoxCheckResult'], ParentType, ContextType, RequireFields<QueryBoxCheckArgs, 'childId' | 'date' | 'householdId' | 'items'>>;
@@ -6720,6 +7050,17 @@ export type ReleaseTaskResultResolvers<ContextType = GraphqlContext, ParentType 
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'TaskHeld' | 'TaskNotHeld' | 'TaskPayload', ParentType, ContextType>;
 };
 
+export type ReminderResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Reminder'] = ResolversParentTypes['Reminder']> = {
+  aboutAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  dueAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  forEverybody?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['ReminderKind'], ParentType, ContextType>;
+  session?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  task?: Resolver<Maybe<ResolversTypes['Task']>, ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type RemoveAllergyResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveAllergyResult'] = ResolversParentTypes['RemoveAllergyResult']> = {
   __resolveType: TypeResolveFn<'AllergyPayload' | 'ChildNotFound' | 'ConfirmationNeeded' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
@@ -6759,6 +7100,29 @@ export type RevisionPassedResolvers<ContextType = GraphqlContext, ParentType ext
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   seenRevision?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type RotaPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RotaPayload'] = ResolversParentTypes['RotaPayload']> = {
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type RotaProposalResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RotaProposal'] = ResolversParentTypes['RotaProposal']> = {
+  isFairest?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  minutes?: Resolver<ReadonlyArray<ResolversTypes['ProposedMinutes']>, ParentType, ContextType>;
+  sessions?: Resolver<ReadonlyArray<ResolversTypes['ProposedSession']>, ParentType, ContextType>;
+  token?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type RotaSessionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RotaSession'] = ResolversParentTypes['RotaSession']> = {
+  carers?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  handsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  isPlanned?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  key?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['WindowKind'], ParentType, ContextType>;
+  onDuty?: Resolver<ReadonlyArray<ResolversTypes['Person']>, ParentType, ContextType>;
+  startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
 };
 
 export type RuleResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Rule'] = ResolversParentTypes['Rule']> = {
@@ -6995,6 +7359,14 @@ export type SessionTimingResolvers<ContextType = GraphqlContext, ParentType exte
   provenShortest?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
 };
 
+export type SetAvailabilityResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetAvailabilityResult'] = ResolversParentTypes['SetAvailabilityResult']> = {
+  __resolveType: TypeResolveFn<'HelperNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed' | 'RotaPayload', ParentType, ContextType>;
+};
+
+export type SetDutiesResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetDutiesResult'] = ResolversParentTypes['SetDutiesResult']> = {
+  __resolveType: TypeResolveFn<'HelperNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed' | 'RotaPayload', ParentType, ContextType>;
+};
+
 export type SetEnergyMethodResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetEnergyMethodResult'] = ResolversParentTypes['SetEnergyMethodResult']> = {
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
@@ -7109,6 +7481,7 @@ export type StockResolvers<ContextType = GraphqlContext, ParentType extends Reso
 export type SubscriptionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Subscription'] = ResolversParentTypes['Subscription']> = {
   boxesBlocked?: SubscriptionResolver<Maybe<ResolversTypes['BoxVerdict']>, "boxesBlocked", ParentType, ContextType, RequireFields<SubscriptionBoxesBlockedArgs, 'householdId'>>;
   planProgress?: SubscriptionResolver<ResolversTypes['PlanProgress'], "planProgress", ParentType, ContextType, RequireFields<SubscriptionPlanProgressArgs, 'householdId'>>;
+  reminders?: SubscriptionResolver<ResolversTypes['Reminder'], "reminders", ParentType, ContextType, RequireFields<SubscriptionRemindersArgs, 'householdId'>>;
   weekChanged?: SubscriptionResolver<ResolversTypes['Week'], "weekChanged", ParentType, ContextType, RequireFields<SubscriptionWeekChangedArgs, 'householdId'>>;
 };
 
@@ -7195,7 +7568,7 @@ export type UpperLevelResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type UserErrorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UserError'] = ResolversParentTypes['UserError']> = {
-  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'HelperNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'TaskNotHeld' | 'WeekAgreed' | 'WeekInfeasible' | 'WorkUsed', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'HelperNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'ProposalMoved' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'TaskNotHeld' | 'WeekAgreed' | 'WeekInfeasible' | 'WorkUsed', ParentType, ContextType>;
 };
 
 export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Verdicts'] = ResolversParentTypes['Verdicts']> = {
@@ -7306,6 +7679,7 @@ export type WorkUsedResolvers<ContextType = GraphqlContext, ParentType extends R
 };
 
 export type Resolvers<ContextType = GraphqlContext> = {
+  AcceptRotaResult?: AcceptRotaResultResolvers<ContextType>;
   AddSchoolClassResult?: AddSchoolClassResultResolvers<ContextType>;
   AdoptRuleSetResult?: AdoptRuleSetResultResolvers<ContextType>;
   AgeSpan?: AgeSpanResolvers<ContextType>;
@@ -7321,6 +7695,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   AppointmentsPayload?: AppointmentsPayloadResolvers<ContextType>;
   AuditConnection?: AuditConnectionResolvers<ContextType>;
   AuditEntry?: AuditEntryResolvers<ContextType>;
+  Availability?: AvailabilityResolvers<ContextType>;
   Base?: BaseResolvers<ContextType>;
   Batch?: BatchResolvers<ContextType>;
   BatchDifference?: BatchDifferenceResolvers<ContextType>;
@@ -7346,6 +7721,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   CalendarEntry?: CalendarEntryResolvers<ContextType>;
   CalendarEntryChange?: CalendarEntryChangeResolvers<ContextType>;
   Carer?: CarerResolvers<ContextType>;
+  CarerMinutes?: CarerMinutesResolvers<ContextType>;
   CarerTasks?: CarerTasksResolvers<ContextType>;
   Caution?: CautionResolvers<ContextType>;
   ChangeSchoolClassResult?: ChangeSchoolClassResultResolvers<ContextType>;
@@ -7396,6 +7772,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   ExemptionNote?: ExemptionNoteResolvers<ContextType>;
   ExemptionPayload?: ExemptionPayloadResolvers<ContextType>;
   ExemptionRefused?: ExemptionRefusedResolvers<ContextType>;
+  Fairness?: FairnessResolvers<ContextType>;
   FieldChange?: FieldChangeResolvers<ContextType>;
   FinishTaskResult?: FinishTaskResultResolvers<ContextType>;
   Food?: FoodResolvers<ContextType>;
@@ -7469,6 +7846,9 @@ export type Resolvers<ContextType = GraphqlContext> = {
   PriceOfDishResult?: PriceOfDishResultResolvers<ContextType>;
   PricedAlternative?: PricedAlternativeResolvers<ContextType>;
   ProcessingClass?: ProcessingClassResolvers<ContextType>;
+  ProposalMoved?: ProposalMovedResolvers<ContextType>;
+  ProposedMinutes?: ProposedMinutesResolvers<ContextType>;
+  ProposedSession?: ProposedSessionResolvers<ContextType>;
   Query?: QueryResolvers<ContextType>;
   ReadyUse?: ReadyUseResolvers<ContextType>;
   RecordAllergyResult?: RecordAllergyResultResolvers<ContextType>;
@@ -7477,6 +7857,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   RegisterSchoolResult?: RegisterSchoolResultResolvers<ContextType>;
   RelaxHouseRuleResult?: RelaxHouseRuleResultResolvers<ContextType>;
   ReleaseTaskResult?: ReleaseTaskResultResolvers<ContextType>;
+  Reminder?: ReminderResolvers<ContextType>;
   RemoveAllergyResult?: RemoveAllergyResultResolvers<ContextType>;
   RemoveOwnDishResult?: RemoveOwnDishResultResolvers<ContextType>;
   RemoveOwnFoodResult?: RemoveOwnFoodResultResolvers<ContextType>;
@@ -7486,6 +7867,9 @@ export type Resolvers<ContextType = GraphqlContext> = {
   ReportDisruptionResult?: ReportDisruptionResultResolvers<ContextType>;
   Retention?: RetentionResolvers<ContextType>;
   RevisionPassed?: RevisionPassedResolvers<ContextType>;
+  RotaPayload?: RotaPayloadResolvers<ContextType>;
+  RotaProposal?: RotaProposalResolvers<ContextType>;
+  RotaSession?: RotaSessionResolvers<ContextType>;
   Rule?: RuleResolvers<ContextType>;
   RuleChange?: RuleChangeResolvers<ContextType>;
   RuleCount?: RuleCountResolvers<ContextType>;
@@ -7515,6 +7899,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Season?: SeasonResolvers<ContextType>;
   SessionDifference?: SessionDifferenceResolvers<ContextType>;
   SessionTiming?: SessionTimingResolvers<ContextType>;
+  SetAvailabilityResult?: SetAvailabilityResultResolvers<ContextType>;
+  SetDutiesResult?: SetDutiesResultResolvers<ContextType>;
   SetEnergyMethodResult?: SetEnergyMethodResultResolvers<ContextType>;
   SetEquipmentResult?: SetEquipmentResultResolvers<ContextType>;
   SetFacilityResult?: SetFacilityResultResolvers<ContextType>;

@@ -31,6 +31,7 @@ import { ownLists, ownMutations, ownTypes } from "./own-catalogue.resolvers.js";
 import { personResolvers } from "./person.resolvers.js";
 import { DateTime, LocalDate, LocalTime } from "./scalars.js";
 import { recheckResolvers } from "./recheck.resolvers.js";
+import { rotaMutations, rotaOfHousehold, rotaSubscriptions, rotaTypes } from "./rota.resolvers.js";
 import { ruleSetMutations, ruleSetQueries, ruleSetTypes } from "./rule-set.resolvers.js";
 import { calendarMutations, calendarQueries, calendarTypes } from "./school-calendar.resolvers.js";
 import { schoolResolvers } from "./school.resolvers.js";
@@ -76,7 +77,7 @@ export const resolvers: Resolvers = {
   ...food,
   Food: { ...plainFood, ...foodOnLabels },
   ...household,
-  Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold, ...noticesOfHousehold },
+  Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold, ...noticesOfHousehold, ...rotaOfHousehold },
   Child: { ...plainChild, ...ownRulesOfChild },
   ...node,
   ...ownTypes,
@@ -94,6 +95,7 @@ export const resolvers: Resolvers = {
   ...recheck,
   ...whyTypes,
   ...timetableTypes,
+  ...rotaTypes,
   Task: { ...plainTask, ...latestOfTask, ...factsOfTask },
   ...disruptionTypes,
   Box: { ...plainBox, ...boxOnBlocks, ...complianceOfBox },
@@ -123,9 +125,10 @@ export const resolvers: Resolvers = {
     ...ownMutations,
     ...householdMutations,
     ...recheckMutations,
+    ...rotaMutations,
     ...ruleSetMutations,
     ...taskMutations,
     ...weekMutations,
   },
-  Subscription: { ...weekSubscriptions, ...recheckSubscriptions },
+  Subscription: { ...weekSubscriptions, ...recheckSubscriptions, ...rotaSubscriptions },
 };

@@ -400,6 +400,25 @@ export const kitchenMutations: readonly Mutation[] = [
     input: (home) => ({ childId: home.children[0], schoolClassId: classId("class-4"), fromDate: "2027-04-12" }),
     other: { fromDate: "2027-04-13" },
   },
+  {
+    ...kitchen("setDuties", "COOK", {}, { duties: [{ session: "morning-2027-01-12", personIds: [] }] }),
+    input: async (home) => ({ duties: [{ session: "morning-2027-01-11", personIds: [await coordinatorOf(home)] }] }),
+  },
+  {
+    ...kitchen("acceptRota", "COOK", {}, { to: "2027-02-06" }),
+    async input(home) {
+      const days = { from: "2027-02-01", to: "2027-02-05" };
+      const query = `query Proposal($id: ID!) { node(id: $id) { ... on Household { rotaProposal(from: "${days.from}", to: "${days.to}") { token } } } }`;
+      const { rotaProposal } = await home.ask<{ rotaProposal: { token: string } }>(query, home.id);
+      return { ...days, proposal: rotaProposal.token };
+    },
+  },
+  kitchen(
+    "setAvailability",
+    "HELPER",
+    { entries: [{ weekday: "MONDAY", kind: "MORNING", minutes: 20 }] },
+    { entries: [] },
+  ),
   kitchen("setEnergyMethod", "COORDINATOR", { method: "IOM_2005" }, { method: "NASEM_2023" }),
   {
     field: "setSchoolProvision",

@@ -100,29 +100,32 @@ revoke execute on function announce_reminder() from public;
 
 -- For reminders only: homes in which a task of the current plan begins or gets late between two instants, each with the member in
 -- whose name its tasks are read (coordinators first). It is asked outside any person's transaction, and only inside it may the
--- owner read weeks past the members' own policy. A task on the clock after midnight is of the day after: both days count.
+-- owner read plans past the members' own policy. A task on the clock after midnight is of the day after: both days count.
+create index task_day on task (right(session, 10));
 create policy household_remind on household for select to current_user using (app_person_id() is null and current_setting('app.reminding', true) = 'on');
-create policy week_remind on week for select to current_user using (app_person_id() is null and current_setting('app.reminding', true) = 'on');
 create policy week_plan_remind on week_plan for select to current_user using (app_person_id() is null and current_setting('app.reminding', true) = 'on');
 create policy task_remind on task for select to current_user using (app_person_id() is null and current_setting('app.reminding', true) = 'on');
-create function app_homes_to_remind(since timestamptz, until timestamptz)
+create function app_homes_to_remind(after_at timestamptz, until_at timestamptz)
 returns table (household_id uuid, person_id uuid)
 language plpgsql security definer set search_path = ''
 as $$
+declare
+  -- A zone may be a day ahead or behind.
+  near text[] := array(select pg_catalog.to_char(day, 'YYYY-MM-DD') from pg_catalog.generate_series(
+    (after_at at time zone 'UTC')::date - 2, (until_at at time zone 'UTC')::date + 1, interval '1 day') as day);
 begin
   perform pg_catalog.set_config('app.reminding', 'on', true);
   return query
     select distinct on (m.household_id) m.household_id, m.person_id from public.membership m
     where m.role <> 'OBSERVER'::public.role and m.household_id in (
-      select p.household_id from public.household h
-      join public.week w on w.household_id = h.id
-        and w.week_start between (since at time zone h.time_zone)::date - 8 and (until at time zone h.time_zone)::date + 4
-      join public.week_plan p on p.week_id = w.id and p.state <> 'REPLACED'::public.plan_state
-      join public.task t on t.week_plan_id = p.id and t.state <> 'DONE'::public.work_state
+      select p.household_id from public.task t
+      join public.week_plan p on p.id = t.week_plan_id and p.state <> 'REPLACED'::public.plan_state
+      join public.household h on h.id = p.household_id
       cross join lateral (values (0), (1)) as later (days)
       cross join lateral (values (t.starts_at), (t.latest_starts_at)) as clock (at)
-      where (pg_catalog.substring(t.session, '\d{4}-\d{2}-\d{2}')::date + later.days + clock.at::time) at time zone h.time_zone
-        between since - interval '1 hour' and until + interval '1 hour')
+      where t.state <> 'DONE'::public.work_state and pg_catalog.right(t.session, 10) = any (near)
+        and (pg_catalog.right(t.session, 10)::date + later.days + clock.at::time) at time zone h.time_zone
+          between after_at - interval '1 hour' and until_at + interval '1 hour')
     order by m.household_id, m.role, m.since, m.person_id;
   perform pg_catalog.set_config('app.reminding', '', true);
 end
