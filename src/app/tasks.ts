@@ -68,10 +68,9 @@ async function changeTask<E>(
   work: (tx: Tx, task: HeldTask, asking: Asking) => Promise<Result<null, E>>,
 ): Promise<Result<TaskRef, E | TaskFailure>> {
   const attempt = { personId, action, key: input.idempotencyKey, input };
-  const known = await before<TaskRef>(app, attempt);
-  if (known) return known;
   const holding = await weekHolding(app, personId, "Task", input.taskId);
-  if (!holding.ok) return holding;
+  // Sent again after its plan was replaced, the change was made all the same.
+  if (!holding.ok) return (await before<TaskRef>(app, attempt)) ?? holding;
   const { weekId, householdId } = holding.value;
   const taskId = input.taskId!;
   return once<TaskRef, E | TaskFailure>(app, attempt, async (tx) => {

@@ -1,4 +1,6 @@
 import { globalId } from "../../src/graphql/global-id.js";
+import { createRandomStream } from "../../src/domain/planner/random.js";
+import { replayTasks, type TaskChangeDone } from "../support/replay-tasks.js";
 import { localOf, useServedApp, type Household } from "../support/served-app.js";
 import { AGREE, DAY, PACK } from "./documents.js";
 
@@ -152,6 +154,36 @@ describe("a task", () => {
       const [lost] = answers.filter(({ __typename }) => __typename === "TaskHeld");
       expect(lost!.holder!.displayName).toBe(won!.task.takenBy!.displayName);
     }
+  });
+
+  it("never has two holders, whatever three carers do to three tasks at once", async () => {
+    const crowd = await served.household().child().carer("HELPER").carer("COOK").planned(DAY).found();
+    const third = served.newcomer();
+    const { addCarer, db } = served.inProcess.database;
+    await addCarer(await db.signIn(third, third), localOf(crowd.id), "HELPER");
+    const people = [third, crowd.carers.HELPER!, crowd.carers.COOK!];
+    const tasks = (await planOf(crowd)).tasks.filter(({ kind }) => kind === "PACK").slice(0, 3);
+    const { revision } = (await crowd.week(DAY))!;
+    const random = createRandomStream(7);
+    const pick = <T>(among: readonly T[]) => among[random.below(among.length)]!;
+    const done: TaskChangeDone[] = [];
+    for (let round = 0; round < 12; round += 1)
+      await Promise.all(
+        Array.from({ length: 6 }, async () => {
+          const [carer, task] = [pick(people), pick(tasks).id];
+          const verb = pick(["takeTask", "takeTask", "releaseTask", "finishTask", "undoTask"] as const);
+          const said = await send(carer, verb, { taskId: task });
+          if (said.__typename === "TaskPayload") done.push({ verb, carer, task, revision: said.revision });
+          else expect(said.__typename).toMatch(/^Task(Not)?Held$/);
+        }),
+      );
+    const played = replayTasks(done, revision);
+    expect(played.faults).toEqual([]);
+    expect(done.length).toBeGreaterThan(10);
+    for (const { id, state, takenBy } of (await planOf(crowd)).tasks.filter((task) =>
+      tasks.some(({ id }) => id === task.id),
+    ))
+      expect(`${state} ${takenBy?.displayName ?? "-"}`).toBe(played.tasks.get(id) ?? "OPEN -");
   });
 
   it("may be set free in the database when its carer leaves", async () => {
