@@ -396,6 +396,8 @@ export type Facility =
 
 export type FinishTaskInput = {
   readonly idempotencyKey: string;
+  /** Hands-on minutes it took, 0 to 600, tenths count; absent: nobody looked at the clock. */
+  readonly minutes?: number | null | undefined;
   readonly seenRevision: number;
   readonly taskId: string;
 };
@@ -1534,6 +1536,8 @@ type Refusal_ExemptionRefused_Fragment = { readonly __typename: 'ExemptionRefuse
 
 type Refusal_ForTheOtherHome_Fragment = { readonly __typename: 'ForTheOtherHome', readonly message: string };
 
+type Refusal_HelperNotFound_Fragment = { readonly __typename: 'HelperNotFound', readonly message: string };
+
 type Refusal_HouseholdNotFound_Fragment = { readonly __typename: 'HouseholdNotFound', readonly message: string };
 
 type Refusal_HouseholdsLeft_Fragment = { readonly __typename: 'HouseholdsLeft', readonly message: string };
@@ -1572,6 +1576,8 @@ type Refusal_OutsideTerm_Fragment = { readonly __typename: 'OutsideTerm', readon
 
 type Refusal_PersonNotFound_Fragment = { readonly __typename: 'PersonNotFound', readonly message: string };
 
+type Refusal_ProposalMoved_Fragment = { readonly __typename: 'ProposalMoved', readonly message: string };
+
 type Refusal_ProposalOpen_Fragment = { readonly __typename: 'ProposalOpen', readonly message: string };
 
 type Refusal_ProposalSettled_Fragment = { readonly __typename: 'ProposalSettled', readonly message: string };
@@ -1586,9 +1592,13 @@ type Refusal_SwapRefused_Fragment = { readonly __typename: 'SwapRefused', readon
 
 type Refusal_TaskHeld_Fragment = { readonly __typename: 'TaskHeld', readonly message: string };
 
+type Refusal_TaskNotHeld_Fragment = { readonly __typename: 'TaskNotHeld', readonly message: string };
+
 type Refusal_WeekAgreed_Fragment = { readonly __typename: 'WeekAgreed', readonly message: string };
 
 type Refusal_WeekInfeasible_Fragment = { readonly __typename: 'WeekInfeasible', readonly message: string };
+
+type Refusal_WorkUsed_Fragment = { readonly __typename: 'WorkUsed', readonly message: string };
 
 export type RefusalFragment =
   | Refusal_AgreementNeeded_Fragment
@@ -1604,6 +1614,7 @@ export type RefusalFragment =
   | Refusal_DocumentRefused_Fragment
   | Refusal_ExemptionRefused_Fragment
   | Refusal_ForTheOtherHome_Fragment
+  | Refusal_HelperNotFound_Fragment
   | Refusal_HouseholdNotFound_Fragment
   | Refusal_HouseholdsLeft_Fragment
   | Refusal_InvalidInput_Fragment
@@ -1623,6 +1634,7 @@ export type RefusalFragment =
   | Refusal_OnlyHome_Fragment
   | Refusal_OutsideTerm_Fragment
   | Refusal_PersonNotFound_Fragment
+  | Refusal_ProposalMoved_Fragment
   | Refusal_ProposalOpen_Fragment
   | Refusal_ProposalSettled_Fragment
   | Refusal_RevisionPassed_Fragment
@@ -1630,8 +1642,10 @@ export type RefusalFragment =
   | Refusal_StillInUse_Fragment
   | Refusal_SwapRefused_Fragment
   | Refusal_TaskHeld_Fragment
+  | Refusal_TaskNotHeld_Fragment
   | Refusal_WeekAgreed_Fragment
   | Refusal_WeekInfeasible_Fragment
+  | Refusal_WorkUsed_Fragment
 ;
 
 export type ConflictsFragment = { readonly conflicts: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly wayOut: string, readonly date: string | null, readonly session: string | null, readonly child: { readonly id: string, readonly name: string } | null }> };

@@ -85,6 +85,15 @@ export type Failure =
       readonly issues: readonly DocumentIssue[];
       readonly warnings: readonly DocumentIssue[];
     }
-  | { readonly kind: "TaskHeld"; readonly holder: PersonRow | null; readonly state: WorkStateCode };
+  | { readonly kind: "TaskHeld"; readonly holder: PersonRow | null; readonly state: WorkStateCode }
+  | { readonly kind: "TaskNotHeld"; readonly state: WorkStateCode }
+  | {
+      readonly kind: "WorkUsed";
+      /** What they say. */
+      readonly tasks: readonly string[];
+      readonly boxes: readonly { readonly childId: string; readonly date: string; readonly householdId: string }[];
+    }
+  | { readonly kind: "HelperNotFound" }
+  | { readonly kind: "ProposalMoved" };
 
 export type FailureOf<K extends Failure["kind"]> = Extract<Failure, { kind: K }>;

@@ -10,6 +10,7 @@ const toldBy = {
   PLAN_PROGRESS: "planProgress",
   PLAN_FAILED: "planProgress",
   BOX_CHECKED: "boxesBlocked",
+  REMINDER: "reminders",
 } as const satisfies Record<Told["kind"], string>;
 export type Topic = (typeof toldBy)[Told["kind"]];
 export type NoticeOn<T extends Topic> = Extract<
@@ -59,6 +60,28 @@ export async function listenForNotices(db: Database): Promise<Notices> {
     onErased: (forget) => void emitter.on("erased", forget),
     erased: (personId) => void emitter.emit("erased", personId),
     stop: stopListening,
+  };
+}
+
+/** Passes on what may be passed on, looking at one event after the other. No generator, for the reason below. */
+export function filtered<T>(
+  source: AsyncIterator<T>,
+  isWanted: (value: T) => boolean | Promise<boolean>,
+): AsyncIterableIterator<T> {
+  return {
+    async next() {
+      for (;;) {
+        const step = await source.next();
+        if (step.done || (await isWanted(step.value))) return step;
+      }
+    },
+    async return() {
+      await source.return?.();
+      return { done: true, value: undefined };
+    },
+    [Symbol.asyncIterator]() {
+      return this;
+    },
   };
 }
 

@@ -38,9 +38,11 @@ import { personResolvers } from "./person.resolvers.js";
 import { DateTime, LocalDate, LocalTime } from "./scalars.js";
 import { residenceMutations, residenceOfChild, residenceTypes } from "./residence.resolvers.js";
 import { recheckResolvers } from "./recheck.resolvers.js";
+import { rotaMutations, rotaOfHousehold, rotaSubscriptions, rotaTypes } from "./rota.resolvers.js";
 import { ruleSetMutations, ruleSetQueries, ruleSetTypes } from "./rule-set.resolvers.js";
 import { calendarMutations, calendarQueries, calendarTypes } from "./school-calendar.resolvers.js";
 import { schoolResolvers } from "./school.resolvers.js";
+import { factsOfTask, taskMutations } from "./task.resolvers.js";
 import { latestOfTask, timetableOfPlan, timetableTypes } from "./timetable.resolvers.js";
 import { weekResolvers } from "./week.resolvers.js";
 import { whyOfItems, whyQueries, whyTypes } from "./why.resolvers.js";
@@ -90,6 +92,7 @@ export const resolvers: Resolvers = {
     ...disruptionsOfHousehold,
     ...noticesOfHousehold,
     ...logOfHousehold,
+    ...rotaOfHousehold,
   },
   Child: { ...plainChild, ...ownRulesOfChild, ...residenceOfChild, ...erasureOfChild },
   ...node,
@@ -110,7 +113,8 @@ export const resolvers: Resolvers = {
   ...recheck,
   ...whyTypes,
   ...timetableTypes,
-  Task: { ...plainTask, ...latestOfTask },
+  ...rotaTypes,
+  Task: { ...plainTask, ...latestOfTask, ...factsOfTask },
   ShoppingLine: { ...plainLine, ...tickOfLine },
   ...changeTypes,
   ...disruptionTypes,
@@ -152,8 +156,10 @@ export const resolvers: Resolvers = {
     ...residenceMutations,
     ...householdMutations,
     ...recheckMutations,
+    ...rotaMutations,
     ...ruleSetMutations,
+    ...taskMutations,
     ...weekMutations,
   }),
-  Subscription: { ...weekSubscriptions, ...recheckSubscriptions, ...changeSubscriptions },
+  Subscription: { ...weekSubscriptions, ...recheckSubscriptions, ...changeSubscriptions, ...rotaSubscriptions },
 };
