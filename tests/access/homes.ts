@@ -84,6 +84,16 @@ async function plantKitchen(sql: postgres.Sql, home: string, person: string, tag
     await put(sql, "own_dish_food", { ...of, own_dish_id, own_food_id });
   }
   const feed = { ...of, person_id: person };
+  await put(sql, "duty", { ...feed, session: `morning-${DAY}` });
+  await put(sql, "availability", { ...feed, weekday: "MONDAY", kind: "MORNING", minutes: 30 });
+  await put(sql, "reminder", {
+    ...of,
+    kind: "TASK_GETS_LATE",
+    task_key: "pack",
+    session: `morning-${DAY}`,
+    about_at: `${DAY}T06:30:00Z`,
+    due_at: `${DAY}T06:15:00Z`,
+  });
   await put(sql, "feed_address", { ...feed, digest: digestOf(`${tag} feed`), created_at: `${DAY}T06:00:00Z` });
   await put(sql, "feed_event", {
     ...feed,
@@ -167,6 +177,7 @@ async function plantChildAt(
 ): Promise<void> {
   const of = { household_id: home, child_id: child };
   await put(sql, "residence", { ...of, since: "2024-01-01" });
+  await put(sql, "erasure_request", of);
   await put(sql, "residence_pattern", {
     child_id: child,
     kind: "SAME_HOME",
@@ -333,6 +344,7 @@ export async function plantHomes(sql: postgres.Sql): Promise<Homes> {
     { id: string }[]
   >`select id from rule_set where layer = 'JURISDICTION' order by key limit 1`;
   await put(sql, "rule_set_adoption", { school_id: place!.id, rule_set_id: standard!.id });
+  await put(sql, "erasure_count", { month: "2026-11-01", kind: "CHILD", count: 1 });
   await sql`insert into audit_entry (person_id, action, school_id, details) values (${people.ADMINISTRATOR}, 'SCHOOL_CHANGED', ${place!.id}, '{}')`;
   return { here, there, far, shared, ownChild, otherChild, farChild, people, school: place!.id };
 }

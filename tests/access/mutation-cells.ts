@@ -71,6 +71,8 @@ async function everyAsking(served: ServedApp, home: Household, second: Household
     ["createHousehold", { name: "Another", timeZone: "Europe/London", currency: "GBP" }],
     ["acceptInvitation", guess],
     ["acceptHomeInvitation", { ...guess, householdId: home.id }],
+    // A first step, which asks for the second.
+    ["eraseMe", {}],
     ["renameMe", { displayName: "Somebody" }],
     ["leaveHousehold", { householdId: second.id }],
   ];
@@ -118,7 +120,7 @@ export async function mutationAsker(served: ServedApp): Promise<(fields?: readon
     const cells: Cell[] = [];
     for (const { field, document, input } of all.filter(({ field }) => fields?.includes(field) ?? true)) {
       const letter = mutations[field];
-      const stale = "seenRevision" in input ? { ...input, seenRevision: -1 } : input;
+      const stale = "seenRevision" in input ? { ...input, seenRevision: 2_000_000_000 } : input;
       const asking: [Actor | "JURISDICTION", string | null][] = actors.map((actor) => [actor, people[actor]]);
       if (letter === "J") asking.push(["JURISDICTION", appointer]);
       for (const [actor, person] of asking) {

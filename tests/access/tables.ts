@@ -68,6 +68,10 @@ export const tables: Readonly<Record<string, TableRule>> = {
   batch: kitchen("O H H -"),
   task: kitchen("O H H -"),
   shopping_line: kitchen("O H H -"),
+  duty: kitchen("O H - H"),
+  // When the coordinator can help, the coordinator says; of others, they and the coordinator.
+  availability: kitchen("O C - C"),
+  reminder: kitchen("O H - -"),
   own_food_shelf: kitchen("O H H -"),
   own_food_label: kitchen("O H H H"),
   own_dish_work: kitchen("O H H -"),
@@ -119,6 +123,8 @@ export const tables: Readonly<Record<string, TableRule>> = {
   exemption: child("O H H H"),
   school_meal_day: child("O H - H"),
   school_provision: child("O H - H"),
+  // Both homes know that one of them asks; that home's coordinator takes it back.
+  erasure_request: { may: { OWN: "O - - C", SHARED: "O - - C", ACROSS: "O - - -" } },
   residence: { may: { OWN: "O - - -", SHARED: "O - - -", ACROSS: "O - - -" } },
   // Proposed by coordinators in their own home's name, answered by the other's; a row that stays as it is answers nothing.
   residence_pattern: {
@@ -140,6 +146,9 @@ export const tables: Readonly<Record<string, TableRule>> = {
   change: { child: "null::uuid", may: { OWN: "O - - -" } },
   change_count: kitchen("O - - -"),
   change_detail: kitchen("O - - -"),
+
+  // Numbers for the operator.
+  erasure_count: { may: { PUBLIC: "- - - -" } },
 
   // People.
   person: {
@@ -201,6 +210,7 @@ export const acrossTheWall: Readonly<Record<string, string>> = {
   school_meal_day: "id child_id weekday",
   school_provision: "id child_id weekday break_key food_id grams",
   residence: "id child_id household_id since",
+  erasure_request: "child_id household_id asked_at",
   residence_pattern: "id child_id kind starts ends cycle state proposed_by_household_id proposed_at answered_at",
   residence_exception: "id change_id child_id date household_id state proposed_by_household_id proposed_at answered_at",
   box_return: "id child_id date break_key slot place dish_key came_back reported_at",
