@@ -33,9 +33,13 @@ const { values: options } = parseArgs({
 const [carers, taskCount, seconds] = [Number(options.carers), Number(options.tasks), Number(options.seconds)];
 const random = createRandomStream(Number(options.seed));
 
-/** The mutations and how often of ten each is tried. */
-const verbs: Readonly<Record<TaskVerb, number>> = { takeTask: 4, releaseTask: 2, finishTask: 2, undoTask: 2 };
-const draw = Object.entries(verbs).flatMap(([verb, times]) => Array<TaskVerb>(times).fill(verb as TaskVerb));
+type Odds = Readonly<Record<TaskVerb, number>>;
+const drawOf = (odds: Odds) =>
+  Object.entries(odds).flatMap(([verb, times]) => Array<TaskVerb>(times).fill(verb as TaskVerb));
+/** How often of ten each is tried on any task, and on one that the carer holds or has done. */
+const onAny: Odds = { takeTask: 7, releaseTask: 1, finishTask: 1, undoTask: 1 };
+const onOwn: Odds = { takeTask: 1, releaseTask: 3, finishTask: 2, undoTask: 4 };
+const draws = { any: drawOf(onAny), own: drawOf(onOwn) };
 const documentOf = (verb: TaskVerb) =>
   `mutation M($input: ${verb[0]!.toUpperCase()}${verb.slice(1)}Input!) { ${verb}(input: $input) { __typename
     ... on UserError { message } ... on TaskPayload { revision task { state takenBy { id } } } } }`;
@@ -113,15 +117,20 @@ async function measure(): Promise<void> {
   const readWeek = async () =>
     (
       await server.ask<{
-        week: { revision: number; plan: { tasks: { id: string; state: string; takenBy: { id: string } | null }[] } };
+        week: {
+          revision: number;
+          plan: { tasks: { id: string; kind: string; state: string; takenBy: { id: string } | null }[] };
+        };
       }>(
         boss,
-        "query W($householdId: ID!, $date: LocalDate!) { week(householdId: $householdId, date: $date) { revision plan { tasks { id state takenBy { id } } } } }",
+        "query W($householdId: ID!, $date: LocalDate!) { week(householdId: $householdId, date: $date) { revision plan { tasks { id kind state takenBy { id } } } } }",
         { householdId, date },
       )
     ).week;
   const week = await readWeek();
-  const tasks = week.plan.tasks.slice(0, taskCount).map(({ id }) => id);
+  // Boxes first: what is made for nothing else can be taken back again and again.
+  const boxesFirst = [...week.plan.tasks].sort((a, b) => Number(b.kind === "PACK") - Number(a.kind === "PACK"));
+  const tasks = boxesFirst.slice(0, taskCount).map(({ id }) => id);
 
   const done: TaskChangeDone[] = [];
   const refused = new Map<string, number>();
@@ -134,8 +143,10 @@ async function measure(): Promise<void> {
       // What they hold or have done, as far as they know: every other request is about one of these.
       const own = new Set<string>();
       while (performance.now() < until) {
+        const isOwn = own.size > 0 && random.below(2) === 0;
+        const among = isOwn ? [...own] : tasks;
+        const draw = isOwn ? draws.own : draws.any;
         const verb = draw[random.below(draw.length)]!;
-        const among = own.size > 0 && random.below(2) === 0 ? [...own] : tasks;
         const task = among[random.below(among.length)]!;
         const input = { idempotencyKey: randomUUID(), taskId: task, seenRevision: 0 };
         const began = performance.now();
@@ -175,7 +186,7 @@ async function measure(): Promise<void> {
   printTable(
     ["answer", "times"],
     [
-      ...Object.keys(verbs).map((verb) => [`${verb} done`, String(done.filter((one) => one.verb === verb).length)]),
+      ...Object.keys(onAny).map((verb) => [`${verb} done`, String(done.filter((one) => one.verb === verb).length)]),
       ...[...refused].sort().map(([what, times]) => [what, String(times)]),
     ],
   );
