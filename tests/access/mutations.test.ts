@@ -29,7 +29,7 @@ describe("mutations, asked over HTTP", () => {
   it.each([
     ["agreeWeek", "agreeWeek"],
     ["changeStock", "setStock"],
-    ["workOnTasks", "takeTask"],
+    ["packBox", "markPacked"],
   ] as const)("a verb that is looked up wrongly is caught: %s for everybody", async (verb, field) => {
     const table = leastRole as Record<string, string>;
     const least = table[verb]!;

@@ -74,20 +74,20 @@ declare
 begin
   begin
     if verb = 'INSERT' then
-      execute format('select to_jsonb(t) from %I t where %I::text = $1', tab, pk) into was using id;
+      execute format('select to_jsonb(t) from %I t where %s = $1', tab, pk) into was using id;
       set local session_replication_role = replica;
-      execute format('delete from %I where %I::text = $1', tab, pk) using id;
+      execute format('delete from %I where %s = $1', tab, pk) using id;
       set local session_replication_role = origin;
     end if;
     perform set_config('app.person_id', actor, true);
     set local role noonpail_app;
     case verb
-      when 'SELECT' then execute format('select count(*) from %I where %I::text = $1', tab, pk) into n using id;
+      when 'SELECT' then execute format('select count(*) from %I where %s = $1', tab, pk) into n using id;
       when 'INSERT' then execute format('insert into %I (%s) select %s from jsonb_populate_record(null::%I, $1)', tab, cols, cols, tab) using was;
         get diagnostics n = row_count;
-      when 'UPDATE' then execute format('update %I set %I = %I where %I::text = $1', tab, col, col, pk) using id;
+      when 'UPDATE' then execute format('update %I set %I = %I where %s = $1', tab, col, col, pk) using id;
         get diagnostics n = row_count;
-      when 'DELETE' then execute format('delete from %I where %I::text = $1', tab, pk) using id;
+      when 'DELETE' then execute format('delete from %I where %s = $1', tab, pk) using id;
         get diagnostics n = row_count;
     end case;
     raise exception using errcode = 'P9999', message = case when n > 0 then 'yes' else 'no' end;
@@ -110,8 +110,9 @@ export async function unspoken(owner: postgres.ISql): Promise<string[]> {
   ];
 }
 
-/** Rows looked at of one kind. */
-const SAMPLE = 3;
+/** Rows of one kind that are read, and that are written to. */
+const READ = 30;
+const WRITTEN = 3;
 
 async function rowsOf(owner: postgres.TransactionSql, name: string, rule: TableRule, pk: string, homes: Homes) {
   const found = await owner<{ name: string; addable: boolean }[]>`
@@ -130,7 +131,7 @@ async function rowsOf(owner: postgres.TransactionSql, name: string, rule: TableR
   const part = (given: string | undefined, column: string) =>
     filled(given ?? (columns.has(column) ? `t.${column}` : "null::uuid"));
   const rows = await owner.unsafe<Belonging[]>(
-    `select t.${pk}::text as id, ${part(rule.home, "household_id")}::text as home, ${part(rule.child, "child_id")}::text as child,
+    `select ${pk} as id, ${part(rule.home, "household_id")}::text as home, ${part(rule.child, "child_id")}::text as child,
       ${part(rule.school, "school_id")}::text as school from ${name} t where ${filled(rule.where ?? "true")} order by 1`,
   );
   const known = new Set([homes.here, homes.there, homes.far]);
@@ -153,7 +154,8 @@ export async function sqlCells(
   for (const name of names) {
     const rule = tables[name]!;
     const [key] = await sql<{ pk: string; changeable: string }[]>`
-        select a.attname as pk, coalesce((select u.attname from pg_attribute u where u.attrelid = i.indrelid and u.attnum > 0 and not u.attisdropped
+        select (select 'concat_ws('' '', ' || string_agg(quote_ident(k.attname), ', ' order by k.attnum) || ')' from pg_attribute k
+            where k.attrelid = i.indrelid and k.attnum = any (i.indkey::int2[])) as pk, coalesce((select u.attname from pg_attribute u where u.attrelid = i.indrelid and u.attnum > 0 and not u.attisdropped
           and has_column_privilege('noonpail_app', i.indrelid, u.attnum, 'UPDATE') order by u.attnum limit 1), a.attname) as changeable
         from pg_index i join pg_attribute a on a.attrelid = i.indrelid and a.attnum = i.indkey[0]
         where i.indrelid = ${name}::regclass and i.indisprimary`;
@@ -172,7 +174,7 @@ export async function sqlCells(
         for (const [at, verb] of verbs.entries()) {
           const expected = lets(letters[at]!, actor);
           const answers = new Set<string>();
-          for (const row of standing.slice(0, SAMPLE)) {
+          for (const row of standing.slice(0, verb === "SELECT" ? READ : WRITTEN)) {
             const person = actor === "NOBODY" ? "" : homes.people[actor];
             const [answer] = await sql<{ said: string }[]>`
                 select pg_temp.attempt(${person}, ${name}, ${verb}, ${key!.pk}, ${row.id}, ${key!.changeable}, ${columns.join(", ")}) as said`;
