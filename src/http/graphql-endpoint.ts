@@ -14,7 +14,7 @@ import type { Log } from "../log.js";
 import { answer, answerJson } from "./answer.js";
 import type { ResponseType } from "./media-type.js";
 import { readGraphQLRequest } from "./graphql-request.js";
-import { DOCUMENT_TOKENS } from "./limits.js";
+import { DOCUMENT_TOKENS, type CostLimit } from "./limits.js";
 import { internalError, type Mask, type OperationRecord } from "./masking.js";
 import { explainToken, type TokenFailure, type Verify } from "./tokens.js";
 
@@ -46,6 +46,7 @@ type EndpointOptions<TContext extends BaseContext> = {
   readonly log: Log;
   readonly schema: GraphQLSchema;
   readonly rules: readonly ValidationRule[];
+  readonly bound: CostLimit;
   readonly mask: Mask;
   readonly verify: Verify;
   readonly openContext: OpenContext<TContext>;
@@ -62,7 +63,7 @@ export type GraphQLEndpoint = {
 export function createGraphQLEndpoint<TContext extends BaseContext>(
   options: EndpointOptions<TContext>,
 ): GraphQLEndpoint {
-  const { config, log, verify, mask, openContext } = options;
+  const { config, log, bound, verify, mask, openContext } = options;
   const records = new AsyncLocalStorage<OperationRecord>();
   const apollo = new ApolloServer<TContext>({
     schema: options.schema,
@@ -80,7 +81,7 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
     csrfPrevention: false,
     formatError: (formatted, error) => mask(formatted, error, records.getStore() ?? unknownRecord()),
     plugins: [
-      operationWatch<TContext>(records),
+      operationWatch<TContext>(records, bound),
       ApolloServerPluginCacheControlDisabled(),
       ApolloServerPluginLandingPageDisabled(),
       ApolloServerPluginInlineTraceDisabled(),
@@ -136,13 +137,14 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
 /** Nobody reads it; it keeps a search that was given up from looking like a fault. */
 const gone = () => new GraphQLError("The asker hung up.", { extensions: { code: "BAD_REQUEST" } });
 
-/** Refuses subscriptions here and notes the operation's name. */
+/** Refuses subscriptions here, and what costs too much, and notes the operation's name. */
 const operationWatch = <TContext extends BaseContext>(
   records: AsyncLocalStorage<OperationRecord>,
+  bound: CostLimit,
 ): ApolloServerPlugin<TContext> => ({
   async requestDidStart() {
     return {
-      async didResolveOperation({ operation, operationName }) {
+      async didResolveOperation({ document, operation, operationName, request }) {
         const record = records.getStore();
         if (record) record.operationName = operationName?.slice(0, 64) ?? null;
         if (operation?.operation === "subscription")
@@ -152,6 +154,7 @@ const operationWatch = <TContext extends BaseContext>(
               extensions: { code: "BAD_REQUEST", http: { status: 400 } },
             },
           );
+        if (operation) bound({ document, operation, variables: request.variables ?? {} });
       },
     };
   },

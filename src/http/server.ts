@@ -9,7 +9,7 @@ import type { DevIssuer } from "./dev-issuer.js";
 import { createExplorer } from "./explorer.js";
 import { answerBroken, createGraphQLEndpoint, type OpenContext } from "./graphql-endpoint.js";
 import { answerLive, answerReady, type Readiness } from "./health.js";
-import { limitRules } from "./limits.js";
+import { createCostLimit, limitRules } from "./limits.js";
 import { createMask, type OperationRecord } from "./masking.js";
 import { createSubscriptions } from "./subscriptions.js";
 import { answerToken } from "./token-endpoint.js";
@@ -45,7 +45,12 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
   const { config, log, issuer } = options;
   let stopping = false;
   const underWay = new Set<ServerResponse>();
-  const gate = { ...options, rules: limitRules(), mask: createMask(log, config.production) };
+  const gate = {
+    ...options,
+    rules: limitRules(),
+    bound: createCostLimit(options.schema),
+    mask: createMask(log, config.production),
+  };
   const graphql = createGraphQLEndpoint(gate);
   const subscriptions = createSubscriptions(gate);
 

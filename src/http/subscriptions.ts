@@ -24,7 +24,7 @@ import type { Config } from "../config.js";
 import type { Log } from "../log.js";
 import { mapEvents } from "./event-stream.js";
 import type { OpenContext } from "./graphql-endpoint.js";
-import { BODY_BYTES, DOCUMENT_TOKENS, SUBSCRIPTIONS_PER_SOCKET } from "./limits.js";
+import { BODY_BYTES, DOCUMENT_TOKENS, SUBSCRIPTIONS_PER_SOCKET, type CostLimit } from "./limits.js";
 import type { Mask, OperationRecord } from "./masking.js";
 import { explainToken, type Verify } from "./tokens.js";
 
@@ -33,6 +33,7 @@ type SubscriptionOptions<TContext extends BaseContext> = {
   readonly log: Log;
   readonly schema: GraphQLSchema;
   readonly rules: readonly ValidationRule[];
+  readonly bound: CostLimit;
   readonly mask: Mask;
   readonly verify: Verify;
   readonly openContext: OpenContext<TContext>;
@@ -62,7 +63,7 @@ const LONGEST_TIMER = 2 ** 31 - 1; // setTimeout fires at once beyond this; 24 d
 export function createSubscriptions<TContext extends BaseContext>(
   options: SubscriptionOptions<TContext>,
 ): Subscriptions {
-  const { config, log, schema, mask, verify, openContext } = options;
+  const { config, log, schema, bound, mask, verify, openContext } = options;
   const rules = [...specifiedRules, ...options.rules, ...(config.production ? [NoSchemaIntrospectionCustomRule] : [])];
   const connections = new WeakMap<WebSocket, Connection>();
   const running = new WeakMap<WebSocket, Map<string, Running>>();
@@ -98,6 +99,11 @@ export function createSubscriptions<TContext extends BaseContext>(
     if (!operation) return [refusal("Name the operation to run in operationName.")];
     if (operation.operation !== "subscription")
       return [refusal("Only subscriptions are served over WebSocket. Send queries and mutations over HTTP POST.")];
+    try {
+      bound({ document, operation, variables: payload.variables ?? {} });
+    } catch (error) {
+      return [coded(error, "GRAPHQL_VALIDATION_FAILED")];
+    }
     return document;
   }
 

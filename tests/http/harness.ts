@@ -13,6 +13,7 @@ import { createLog } from "../../src/log.js";
 
 /** A small schema of the transport's own, so that these tests say nothing about lunch. */
 const typeDefs = /* GraphQL */ `
+  directive @listSize(slicingArguments: [String!]) on FIELD_DEFINITION
   type Query {
     greeting: String!
     me: String
@@ -21,6 +22,7 @@ const typeDefs = /* GraphQL */ `
     broken: String
     brokenForSure: String!
     nest: Nest!
+    many(first: Int! = 10): [Nest!]! @listSize(slicingArguments: ["first"])
     slow(ms: Int!): String!
   }
   type Nest {
@@ -128,6 +130,7 @@ export async function startServer(
         },
         brokenForSure: () => null,
         nest: () => nest,
+        many: () => [nest],
         slow: (_: unknown, { ms }: { ms: number }) => new Promise((resolve) => setTimeout(() => resolve("done"), ms)),
       },
       Mutation: { count: () => ++counted },
