@@ -42,6 +42,7 @@ async function serve(): Promise<void> {
     log,
     schema: buildSchema(),
     openContext: createContextOpener(app, notices),
+    rates: app.rates,
     verify: createVerifier(config, issuer?.keys ?? remoteKeys(config)),
     issuer,
     isReady: async () => {

@@ -1,5 +1,6 @@
 /** Wires database, reference data and planner into an app; main, worker and the command line all start here. */
 import type { App } from "./app/app.js";
+import { createRateLimits, rateKey } from "./app/rate-limits.js";
 import type { Config } from "./config.js";
 import { seedDemo } from "./database/seed.js";
 import { openDatabase } from "./database/start.js";
@@ -63,6 +64,13 @@ export async function openApp(
         planner,
         prover,
         queue,
+        rates: createRateLimits({
+          takeRate: opened.db.takeRate,
+          rates: config.rates,
+          key: rateKey(opened.serverUrl),
+          clock: () => performance.now(),
+          onError: (error) => say(`the rate limits cannot be read: ${error instanceof Error ? error.name : "unknown"}`),
+        }),
         now: () => new Date(),
         planSteps: config.planSteps ?? PLAN_STEPS,
       },

@@ -25,6 +25,8 @@ export interface Database {
   readReference(): Promise<Reference>;
   /** The homes whose boxes a change may reach, each with the member in whose name they are looked at. Nobody's own read. */
   homesToRecheck(scope: RecheckScope): Promise<readonly HomeToRecheck[]>;
+  /** Takes tokens from a bucket of the rate limits, in a statement of its own. */
+  readonly takeRate: TakeRate;
   /** What changed, as the triggers and jobs announce it. Returns the way to stop. */
   listen(onNotice: (notice: Notice) => void): Promise<() => Promise<void>>;
   announce(notice: Notice): Promise<void>;
@@ -33,6 +35,18 @@ export interface Database {
   isReachable(): Promise<boolean>;
   close(): Promise<void>;
 }
+
+/**
+ * @param bucket a keyed hash; never an address or a person
+ * @param tokens up to so many; 1 or more
+ * @param perMinute tokens that come back in a minute; as many are there at first
+ * @returns how many there were, and the wait for the next when there was none
+ */
+export type TakeRate = (
+  bucket: string,
+  tokens: number,
+  perMinute: number,
+) => Promise<{ readonly granted: number; readonly retryAfterMs: number }>;
 
 export type Notice =
   | { kind: "PLAN_CHANGED"; householdId: string; weekId: string; weekStart: string; revision: number }
@@ -151,6 +165,12 @@ export function connectDatabase(url: string, options: { writers?: number; reader
     readReference: () => readReference(sql),
 
     homesToRecheck: (scope) => readHomesToRecheck(sql, scope),
+
+    async takeRate(bucket, tokens, perMinute) {
+      const [row] = await sql<{ granted: number; retryAfterMs: number }[]>`
+        select granted, retry_after_ms as "retryAfterMs" from app_take_rate(${bucket}, ${tokens}, ${perMinute}, ${perMinute})`;
+      return row!;
+    },
 
     async listen(onNotice) {
       const subscription = await sql.listen(CHANNEL, (payload) => onNotice(JSON.parse(payload) as Notice));

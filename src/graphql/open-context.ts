@@ -7,6 +7,14 @@ import type { Notices } from "./notices.js";
 /** Subjects seen before, so that a signed-in person costs no statement; bounded, and a person's row never moves. */
 const MOST_KNOWN = 10_000;
 
+interface Asked {
+  readonly subject: string | null;
+  readonly requestId: string;
+  /** Absent in this very process. */
+  readonly address?: string;
+  readonly gone?: AbortSignal;
+}
+
 export function createContextOpener(app: App, notices: Notices) {
   const known = new Map<string, string>();
   const personOf = async (subject: string): Promise<string> => {
@@ -17,7 +25,7 @@ export function createContextOpener(app: App, notices: Notices) {
     known.set(subject, id);
     return id;
   };
-  return async ({ subject, requestId, gone }: { subject: string | null; requestId: string; gone?: AbortSignal }) => {
+  return async ({ subject, requestId, address = "here", gone }: Asked) => {
     const personId = subject === null ? null : await personOf(subject);
     let session: ReadSession | null = null;
     const open = () => {
@@ -28,6 +36,7 @@ export function createContextOpener(app: App, notices: Notices) {
       app,
       notices,
       requestId,
+      address,
       personId,
       reads: createReads(app, open),
       searches: createSearches(gone ?? new AbortController().signal),

@@ -11,11 +11,14 @@ import {
 import { GraphQLError, type GraphQLSchema, type ValidationRule } from "graphql";
 import type { Config } from "../config.js";
 import type { Log } from "../log.js";
+import type { RateLimits } from "../app/rate-limits.js";
+import type { AddressOf } from "./address.js";
 import { answer, answerJson } from "./answer.js";
 import type { ResponseType } from "./media-type.js";
 import { readGraphQLRequest } from "./graphql-request.js";
 import { DOCUMENT_TOKENS, type CostLimit } from "./limits.js";
 import { internalError, type Mask, type OperationRecord } from "./masking.js";
+import { answerRate, rateError } from "./rate-gate.js";
 import { explainToken, type TokenFailure, type Verify } from "./tokens.js";
 
 /** What an operation's context is opened for. */
@@ -23,6 +26,8 @@ export type ContextArgs = {
   /** The verified token's `sub`; null when no token was sent. */
   readonly subject: string | null;
   readonly requestId: string;
+  /** Whom it comes from, as far as the transport can tell. */
+  readonly address: string;
   /**
    * `request`: one query or mutation. `subscription`: lives as long as the subscription, so it must hold no transaction.
    * `event`: one delivery of a subscription.
@@ -47,6 +52,8 @@ type EndpointOptions<TContext extends BaseContext> = {
   readonly schema: GraphQLSchema;
   readonly rules: readonly ValidationRule[];
   readonly bound: CostLimit;
+  readonly rates: RateLimits;
+  readonly addressOf: AddressOf;
   readonly mask: Mask;
   readonly verify: Verify;
   readonly openContext: OpenContext<TContext>;
@@ -63,7 +70,7 @@ export type GraphQLEndpoint = {
 export function createGraphQLEndpoint<TContext extends BaseContext>(
   options: EndpointOptions<TContext>,
 ): GraphQLEndpoint {
-  const { config, log, bound, verify, mask, openContext } = options;
+  const { config, log, rates, addressOf, verify, mask, openContext } = options;
   const records = new AsyncLocalStorage<OperationRecord>();
   const apollo = new ApolloServer<TContext>({
     schema: options.schema,
@@ -81,7 +88,7 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
     csrfPrevention: false,
     formatError: (formatted, error) => mask(formatted, error, records.getStore() ?? unknownRecord()),
     plugins: [
-      operationWatch<TContext>(records, bound),
+      operationWatch<TContext>(records, options),
       ApolloServerPluginCacheControlDisabled(),
       ApolloServerPluginLandingPageDisabled(),
       ApolloServerPluginInlineTraceDisabled(),
@@ -100,11 +107,19 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
     const { request, responseType } = read.value;
     const contentType = { "content-type": `${responseType}; charset=utf-8` };
 
+    const address = addressOf(req);
     const token = await verify(req.headers.authorization);
-    if (!token.ok && token.error.kind !== "MissingToken") {
+    const refused = !token.ok && token.error.kind !== "MissingToken";
+    // A token that holds is never refused for what others at its address try: schools and homes share one.
+    const may = token.ok
+      ? await rates.take("request", token.value.subject)
+      : await rates.take(refused ? "guess" : "stranger", address);
+    if (!may.ok) return answerRate(res, may.error, contentType);
+    if (refused) {
       return answerJson(res, 401, unauthenticated(token.error), { ...contentType, ...challenge(token.error) });
     }
     const subject = token.ok ? token.value.subject : null;
+    record.subject = subject;
     const hungUp = new AbortController();
     res.once("close", () => {
       if (!res.writableFinished) hungUp.abort(gone());
@@ -117,6 +132,7 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
           const opened = await openContext({
             subject,
             requestId: record.requestId,
+            address,
             kind: "request",
             gone: hungUp.signal,
           });
@@ -137,10 +153,10 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
 /** Nobody reads it; it keeps a search that was given up from looking like a fault. */
 const gone = () => new GraphQLError("The asker hung up.", { extensions: { code: "BAD_REQUEST" } });
 
-/** Refuses subscriptions here, and what costs too much, and notes the operation's name. */
+/** Refuses subscriptions here, what costs too much and what comes too often, and notes the operation's name. */
 const operationWatch = <TContext extends BaseContext>(
   records: AsyncLocalStorage<OperationRecord>,
-  bound: CostLimit,
+  { bound, rates }: { readonly bound: CostLimit; readonly rates: RateLimits },
 ): ApolloServerPlugin<TContext> => ({
   async requestDidStart() {
     return {
@@ -154,7 +170,12 @@ const operationWatch = <TContext extends BaseContext>(
               extensions: { code: "BAD_REQUEST", http: { status: 400 } },
             },
           );
-        if (operation) bound({ document, operation, variables: request.variables ?? {} });
+        if (!operation) return;
+        const { searches } = bound({ document, operation, variables: request.variables ?? {} });
+        // Reads are counted where the token was; a stranger has none to plan or change anything with.
+        if (!record?.subject || (!searches && operation.operation === "query")) return;
+        const may = await rates.take(searches ? "search" : "mutation", record.subject);
+        if (!may.ok) throw rateError(may.error);
       },
     };
   },
@@ -182,7 +203,12 @@ const challenge = (failure: TokenFailure) => ({
 });
 
 /** For an error outside any request; Apollo itself raises none, but its types allow it. */
-const unknownRecord = (): OperationRecord => ({ requestId: "unknown", operationName: null, unexpected: undefined });
+const unknownRecord = (): OperationRecord => ({
+  requestId: "unknown",
+  operationName: null,
+  subject: null,
+  unexpected: undefined,
+});
 
 /** The answer when something broke outside GraphQL: verifying, opening or closing. */
 export function answerBroken(res: ServerResponse, requestId: string): void {

@@ -3,7 +3,9 @@ import type { AddressInfo } from "node:net";
 import type { BaseContext } from "@apollo/server";
 import type { GraphQLSchema } from "graphql";
 import type { Config } from "../config.js";
+import type { RateLimits } from "../app/rate-limits.js";
 import { requestLog, type Log } from "../log.js";
+import { createAddressOf } from "./address.js";
 import { answer, answerJson, requestIdOf } from "./answer.js";
 import type { DevIssuer } from "./dev-issuer.js";
 import { createExplorer } from "./explorer.js";
@@ -20,6 +22,7 @@ export type HttpServerOptions<TContext extends BaseContext> = {
   readonly log: Log;
   readonly schema: GraphQLSchema;
   readonly openContext: OpenContext<TContext>;
+  readonly rates: RateLimits;
   readonly verify: Verify;
   /** The development issuer; null when tokens come from outside. */
   readonly issuer: DevIssuer | null;
@@ -49,6 +52,7 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
     ...options,
     rules: limitRules(),
     bound: createCostLimit(options.schema),
+    addressOf: createAddressOf(config.trustedProxies),
     mask: createMask(log, config.production),
   };
   const graphql = createGraphQLEndpoint(gate);
@@ -84,7 +88,7 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
   async function handle(req: IncomingMessage, res: ServerResponse): Promise<void> {
     const started = performance.now();
     const requestId = requestIdOf(req);
-    const record: OperationRecord = { requestId, operationName: null, unexpected: undefined };
+    const record: OperationRecord = { requestId, operationName: null, subject: null, unexpected: undefined };
     const path = (req.url ?? "/").split("?", 1)[0] ?? "/";
     const known = routes.get(path);
     res.setHeader("x-request-id", requestId);

@@ -10,6 +10,8 @@ import type { Readiness } from "../../src/http/health.js";
 import { createHttpServer, type HttpServer } from "../../src/http/server.js";
 import { createVerifier, type Verify } from "../../src/http/tokens.js";
 import { createLog } from "../../src/log.js";
+import type { RateLimits } from "../../src/app/rate-limits.js";
+import { noRates } from "../support/no-rates.js";
 
 /** A small schema of the transport's own, so that these tests say nothing about lunch. */
 const typeDefs = /* GraphQL */ `
@@ -92,6 +94,7 @@ export async function startServer(
     env?: NodeJS.ProcessEnv;
     isReady?: () => Promise<Readiness>;
     verify?: (own: Verify) => Verify;
+    rates?: RateLimits;
     open?: (args: ContextArgs) => Promise<void>;
     close?: (args: ContextArgs) => Promise<void>;
   } = {},
@@ -160,6 +163,7 @@ export async function startServer(
     schema,
     verify: given.verify ? given.verify(own) : own,
     issuer: config.production ? null : issuer,
+    rates: given.rates ?? noRates,
     isReady: given.isReady ?? (() => Promise.resolve({ ready: true, checks: { database: { ok: true } } })),
     explorerQuery: "# Sign in above, then run this.\n{ greeting }",
     async openContext(args) {
