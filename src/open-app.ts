@@ -8,6 +8,7 @@ import { indexCatalogue } from "./domain/catalogue/derive.js";
 import { startBoundPool } from "./jobs/bound-pool.js";
 import { openQueue, type JobQueue } from "./jobs/queue.js";
 import { startPlannerPool } from "./jobs/planner-pool.js";
+import { briefly } from "./log.js";
 import { PLAN_STEPS } from "./plan-steps.js";
 import { prepareDatabase } from "./prepare-database.js";
 
@@ -46,13 +47,13 @@ export async function openApp(
     }
     const reference = await opened.db.readReference();
     const queue = await openQueue(opened.serverUrl, {
-      onError: (error) => say(`the queue of plans: ${error.message}`),
+      onError: (error) => say(`the queue of plans: ${briefly(error)}`),
     });
     const prover =
       config.boundSeconds > 0
         ? startBoundPool({
             seconds: config.boundSeconds,
-            onError: (error) => say(`the proof of a bound: ${error instanceof Error ? error.message : String(error)}`),
+            onError: (error) => say(`the proof of a bound: ${briefly(error)}`),
           })
         : null;
     const planner = startPlannerPool(reference.catalogue, { ready, keepProblems: prover !== null });
@@ -69,7 +70,7 @@ export async function openApp(
           rates: config.rates,
           key: rateKey(opened.serverUrl),
           clock: () => performance.now(),
-          onError: (error) => say(`the rate limits cannot be read: ${error instanceof Error ? error.name : "unknown"}`),
+          onError: (error) => say(`the rate limits cannot be counted: ${briefly(error)}`),
         }),
         now: () => new Date(),
         planSteps: config.planSteps ?? PLAN_STEPS,

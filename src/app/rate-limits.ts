@@ -8,6 +8,7 @@
 import { createHmac, hkdfSync, randomBytes } from "node:crypto";
 import type { RateKind } from "../config.js";
 import type { TakeRate } from "../database/database.js";
+import { OperatorError } from "../domain/operator-error.js";
 import { fail, ok, type Result } from "../domain/result.js";
 
 /** Whole seconds, 1 or more, until it is worth trying again. */
@@ -114,7 +115,7 @@ const refuse = (kind: RateRefusal["kind"], milliseconds: number): Result<never, 
 async function inTime<T>(answer: Promise<T>): Promise<T> {
   let timer: NodeJS.Timeout | undefined;
   const late = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new Error(`No answer within ${PATIENCE_MS} ms.`)), PATIENCE_MS);
+    timer = setTimeout(() => reject(new OperatorError(`No answer within ${PATIENCE_MS} ms.`)), PATIENCE_MS);
   });
   try {
     return await Promise.race([answer, late]);

@@ -74,7 +74,7 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
   const records = new AsyncLocalStorage<OperationRecord>();
   const apollo = new ApolloServer<TContext>({
     schema: options.schema,
-    logger: log,
+    logger: withoutWords(log),
     nodeEnv: config.nodeEnv,
     introspection: !config.production,
     parseOptions: { maxTokens: DOCUMENT_TOKENS },
@@ -149,6 +149,14 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
 
   return { start: () => apollo.start(), handle, stop: () => apollo.stop() };
 }
+
+/** The library writes errors into its lines, and errors quote what was asked. That it had something to say is enough. */
+const withoutWords = (log: Log) => ({
+  debug: () => undefined,
+  info: () => undefined,
+  warn: () => log.warn("the GraphQL server warned"),
+  error: () => log.error("the GraphQL server met an error"),
+});
 
 /** Nobody reads it; it keeps a search that was given up from looking like a fault. */
 const gone = () => new GraphQLError("The asker hung up.", { extensions: { code: "BAD_REQUEST" } });

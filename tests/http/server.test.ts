@@ -96,8 +96,9 @@ describe("an error nobody foresaw", () => {
       },
     ]);
     const logged = server.lines.find((line) => line["msg"] === "unexpected error");
-    expect(logged).toMatchObject({ level: "error", requestId, operationName: "Lunch", err: { message: SECRET } });
+    expect(logged).toMatchObject({ level: "error", requestId, operationName: "Lunch", err: { type: "Error" } });
     expect((logged?.["err"] as { stack: string }).stack).toContain("harness");
+    expect(JSON.stringify(server.lines)).not.toContain(SECRET);
   });
 
   it("is passed to whoever closes the operation's context, and a good operation closes without", async () => {
