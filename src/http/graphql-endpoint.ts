@@ -76,7 +76,7 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
     schema: options.schema,
     logger: withoutWords(log),
     nodeEnv: config.nodeEnv,
-    introspection: !config.production,
+    introspection: true, // closed in production by a rule that holds for sockets too
     parseOptions: { maxTokens: DOCUMENT_TOKENS },
     validationRules: [...options.rules],
     includeStacktraceInErrorResponses: false,

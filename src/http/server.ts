@@ -1,7 +1,7 @@
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import type { BaseContext } from "@apollo/server";
-import type { GraphQLSchema } from "graphql";
+import { NoSchemaIntrospectionCustomRule, type GraphQLSchema } from "graphql";
 import type { Config } from "../config.js";
 import type { RateLimits } from "../app/rate-limits.js";
 import { requestLog, type Log } from "../log.js";
@@ -38,6 +38,17 @@ export type HttpServer = {
   stop(): Promise<void>;
 };
 
+/**
+ * Milliseconds a sender may take for headers and for all of a request, and how often that is looked at: whoever sends a byte
+ * now and then holds a connection, not the server. 256 KB in 15 s are 140 kbit/s.
+ */
+const TIMEOUTS = {
+  headersTimeout: 8_000,
+  requestTimeout: 15_000,
+  connectionsCheckingInterval: 2_000,
+  keepAliveTimeout: 65_000,
+};
+
 /** Milliseconds that requests under way get at shutdown. */
 const FINISHING = 10_000;
 
@@ -50,7 +61,7 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
   const underWay = new Set<ServerResponse>();
   const gate = {
     ...options,
-    rules: limitRules(),
+    rules: [...limitRules(), ...(config.production ? [NoSchemaIntrospectionCustomRule] : [])],
     bound: createCostLimit(options.schema),
     addressOf: createAddressOf(config.trustedProxies),
     mask: createMask(log, config.production),
@@ -117,12 +128,9 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
     }
   }
 
-  const server = createServer(
-    { requestTimeout: 30_000, headersTimeout: 10_000, keepAliveTimeout: 65_000 },
-    (req, res) => {
-      void handle(req, res);
-    },
-  );
+  const server = createServer(TIMEOUTS, (req, res) => {
+    void handle(req, res);
+  });
   server.on("upgrade", (req, socket, head) => {
     if (!stopping && (req.url ?? "").split("?", 1)[0] === "/graphql") return subscriptions.upgrade(req, socket, head);
     socket.end(`HTTP/1.1 ${stopping ? "503 Service Unavailable" : "404 Not Found"}\r\nConnection: close\r\n\r\n`);

@@ -7,7 +7,6 @@ import {
   execute,
   getOperationAST,
   GraphQLError,
-  NoSchemaIntrospectionCustomRule,
   parse,
   specifiedRules,
   validate,
@@ -20,7 +19,6 @@ import {
 import type { SubscribePayload } from "graphql-ws";
 import { useServer } from "graphql-ws/use/ws";
 import { WebSocketServer, type WebSocket } from "ws";
-import type { Config } from "../config.js";
 import type { Log } from "../log.js";
 import { noticeOf, type RateLimits } from "../app/rate-limits.js";
 import type { AddressOf } from "./address.js";
@@ -32,7 +30,6 @@ import { rateError, refusedUpgrade } from "./rate-gate.js";
 import { explainToken, type Verify } from "./tokens.js";
 
 type SubscriptionOptions<TContext extends BaseContext> = {
-  readonly config: Config;
   readonly log: Log;
   readonly schema: GraphQLSchema;
   readonly rules: readonly ValidationRule[];
@@ -73,8 +70,8 @@ const LONGEST_TIMER = 2 ** 31 - 1; // setTimeout fires at once beyond this; 24 d
 export function createSubscriptions<TContext extends BaseContext>(
   options: SubscriptionOptions<TContext>,
 ): Subscriptions {
-  const { config, log, schema, bound, rates, addressOf, mask, verify, openContext } = options;
-  const rules = [...specifiedRules, ...options.rules, ...(config.production ? [NoSchemaIntrospectionCustomRule] : [])];
+  const { log, schema, bound, rates, addressOf, mask, verify, openContext } = options;
+  const rules = [...specifiedRules, ...options.rules];
   const connections = new WeakMap<WebSocket, Connection>();
   const running = new WeakMap<WebSocket, Map<string, Running>>();
   const sockets = new WebSocketServer({ noServer: true, maxPayload: BODY_BYTES, clientTracking: true });
