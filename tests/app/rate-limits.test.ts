@@ -1,6 +1,8 @@
 import { createRateLimits, rateKey, type RateLimits } from "../../src/app/rate-limits.js";
 import { limitGuessing } from "../../src/app/limit-guessing.js";
 import type { RateKind } from "../../src/config.js";
+import type { GraphqlContext } from "../../src/graphql/context.js";
+import { refuseGuessing } from "../../src/graphql/refuse-guessing.js";
 import { useDatabase } from "../support/database.js";
 
 const database = useDatabase();
@@ -156,6 +158,12 @@ describe("guessing", () => {
     for (let n = 0; n < 5; n++)
       expect((await limitGuessing(app, { address: `198.51.100.1${n}`, personId: "same" }, "invitation")).ok).toBe(true);
     expect((await limitGuessing(app, { address: "198.51.100.99", personId: "same" }, "invitation")).ok).toBe(false);
+    // As a resolver says it: an error with a code, thrown before anything is looked up.
+    const context = { app, address: "198.51.100.1", personId: null } as unknown as GraphqlContext;
+    await expect(refuseGuessing(context, "invitation")).rejects.toMatchObject({
+      extensions: { code: "RATE_LIMITED", retryAfterSeconds: expect.any(Number) as number },
+    });
+    await refuseGuessing({ ...context, address: "198.51.100.200" }, "invitation");
     // Another kind of secret is counted for itself.
     expect((await limitGuessing(app, { address: "198.51.100.1", personId: null }, "feed")).ok).toBe(true);
   });

@@ -102,6 +102,19 @@ describe("the cost of an operation", () => {
     expect(costOf("{ dishes(first: -5) { nodes { name } } }")).toBe(page(0));
   });
 
+  it("of one document is counted anew where a size or a condition may differ, and is else the same", () => {
+    const paged = ask("query Q($n: Int!) { dishes(first: $n) { nodes { name } } }");
+    const shown = ask("query Q($all: Boolean!) { me { households @include(if: $all) { id } person { id } } }");
+    const named = ask("query Q($id: ID!) { household(id: $id) { id } }");
+    const fieldsOf = (asked: typeof paged, variables: Record<string, unknown>) => count({ ...asked, variables });
+    expect([fieldsOf(paged, { n: 1 }), fieldsOf(paged, { n: 9 })]).toMatchObject([{ fields: 3 }, { fields: 19 }]);
+    expect([fieldsOf(shown, { all: false }), fieldsOf(shown, { all: true })]).toMatchObject([
+      { fields: 3 },
+      { fields: 7 },
+    ]);
+    expect(fieldsOf(named, { id: "a" })).toBe(fieldsOf(named, { id: "b" }));
+  });
+
   it("is the dearest member of a union, with fragments counted where they are spread", () => {
     const clash = "... on SwapRefused { conflicts { kind } }";
     const both = `mutation M($i: SwapItemInput!) { swapItem(input: $i) { ... on DishUnknown { nearest } ${clash} } }`;
