@@ -77,7 +77,9 @@ export const createChildInput = z.object({
     ["INACTIVE", "LOW_ACTIVE", "ACTIVE", "VERY_ACTIVE"],
     "Send INACTIVE, LOW_ACTIVE, ACTIVE or VERY_ACTIVE.",
   ),
-  diets: z.array(z.enum(dietCode.options, `Use ${dietCode.options.join(", ")}.`)),
+  diets: z
+    .array(z.enum(dietCode.options, `Use ${dietCode.options.join(", ")}.`))
+    .max(dietCode.options.length, "Name each once."),
   dislikes: z.array(slug).max(100),
   allergies: z
     .array(allergyInput)
@@ -208,6 +210,7 @@ export const breakEntries = z
       slots: z
         .array(slots)
         .min(1, "Say what may be eaten: at least one slot.")
+        .max(slotCode.options.length, "Name each once.")
         .check(onlyOnce((slot) => slot)),
       energyShare: number(0, 1).nullish(),
     }),

@@ -1,3 +1,4 @@
+import { isIP } from "node:net";
 import { z } from "zod";
 
 /** Whose signed tokens are believed. */
@@ -39,7 +40,18 @@ export type Config = {
   readonly explorer: boolean;
   /** Which GraphQL documents are run: `any`, or only those that ship with the clients. */
   readonly documents: "any" | "persisted";
+  /** Tokens a minute of each kind of limit; 0 switches it off. */
+  readonly rates: Readonly<Record<RateKind, number>>;
+  /** Addresses and networks whose word on the caller's address is taken. */
+  readonly trustedProxies: readonly string[];
 };
+
+/**
+ * What is limited, and by what it is counted. `request`: anything a person asks over HTTP and each subscription they begin;
+ * `mutation` and `search` (the planner works) count beside that. `stranger`: requests without a token, `guess`: tokens and
+ * links that do not fit, `socket`: WebSockets opened, all three by address.
+ */
+export type RateKind = "request" | "mutation" | "search" | "stranger" | "guess" | "socket";
 
 /** Enough for the linear program of a week of three children and some of the tree. */
 const DEFAULT_BOUND_SECONDS = 20;
@@ -84,6 +96,13 @@ const webUrl = (hint: string) =>
       `must be a web address. ${hint}`,
     );
 
+const rate = (tokens: number) =>
+  wholeNumber(
+    0,
+    1_000_000,
+    `It is counted by the minute; leave it out for ${tokens}; 0 switches the limit off.`,
+  ).default(tokens);
+
 const variables = z.object({
   NODE_ENV: z
     .enum(
@@ -119,6 +138,20 @@ const variables = z.object({
   LOG_LEVEL: z.enum(LOG_LEVELS, `must be one of ${LOG_LEVELS.join(", ")}. Leave it out for info.`).default("info"),
   PLAN_STEPS: wholeNumber(1, 1_000_000_000, "Leave it out for the planner's default.").optional(),
   BOUND_SECONDS: wholeNumber(0, 600, "Leave it out for 20; 0 proves nothing.").default(DEFAULT_BOUND_SECONDS),
+  RATE_REQUESTS: rate(3_000),
+  RATE_MUTATIONS: rate(600),
+  RATE_SEARCHES: rate(120),
+  RATE_STRANGERS: rate(600),
+  RATE_GUESSES: rate(30),
+  RATE_SOCKETS: rate(600),
+  TRUSTED_PROXIES: z
+    .string()
+    .transform((text) => text.split(",").map((part) => part.trim()))
+    .refine(
+      (parts) => parts.every(isNetwork),
+      "must be addresses or networks such as 10.0.0.0/8, with commas between. Leave it out where nothing stands in front.",
+    )
+    .default([]),
   EXPLORER: z.enum(["on", "off"], "must be on or off. Leave it out: on in development, off in production.").optional(),
   DOCUMENTS: z
     .enum(["any", "persisted"], "must be any or persisted. Leave it out: any in development, persisted in production.")
@@ -162,6 +195,15 @@ export function readConfig(env: NodeJS.ProcessEnv = process.env): Config {
     logLevel: read.LOG_LEVEL,
     planSteps: read.PLAN_STEPS ?? null,
     boundSeconds: read.BOUND_SECONDS,
+    rates: Object.freeze({
+      request: read.RATE_REQUESTS,
+      mutation: read.RATE_MUTATIONS,
+      search: read.RATE_SEARCHES,
+      stranger: read.RATE_STRANGERS,
+      guess: read.RATE_GUESSES,
+      socket: read.RATE_SOCKETS,
+    }),
+    trustedProxies: Object.freeze(read.TRUSTED_PROXIES),
     explorer: explorerIn(read),
     documents: documentsIn(read),
   });
@@ -208,4 +250,11 @@ function problemsTogether(read: Read): ConfigProblem[] {
       problems.push({ variable, problem: "must begin with https:// in production." });
   }
   return problems;
+}
+
+/** An IP address, or one with a prefix length that it can have (RFC 4632, RFC 4291). */
+function isNetwork(text: string): boolean {
+  const [, address = "", prefix] = /^([^/]+)(?:\/(\d{1,3}))?$/.exec(text) ?? [];
+  const version = isIP(address);
+  return version !== 0 && (prefix === undefined || Number(prefix) <= (version === 4 ? 32 : 128));
 }

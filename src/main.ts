@@ -8,7 +8,7 @@ import { familyFiles } from "./family-files.js";
 import { createDevIssuer } from "./http/dev-issuer.js";
 import { createHttpServer } from "./http/server.js";
 import { createVerifier, remoteKeys } from "./http/tokens.js";
-import { createLog } from "./log.js";
+import { createLog, endOnFault } from "./log.js";
 import { openApp } from "./open-app.js";
 import { workOnJobs } from "./work-on-jobs.js";
 
@@ -34,6 +34,7 @@ query MyWeek {
 async function serve(): Promise<void> {
   const config = readConfig();
   const log = createLog(config.logLevel);
+  endOnFault(log);
   const { app, queue, worksAlone, stop } = await openApp(config, (line) => log.info(line));
   if (worksAlone) await workOnJobs(app, queue, log);
   const notices = await listenForNotices(app.db);
@@ -44,6 +45,7 @@ async function serve(): Promise<void> {
     log,
     schema: buildSchema(),
     openContext: createContextOpener(app, notices),
+    rates: app.rates,
     verify,
     issuer,
     isReady: async () => {

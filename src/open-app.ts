@@ -1,5 +1,6 @@
 /** Wires database, reference data and planner into an app; main, worker and the command line all start here. */
 import type { App } from "./app/app.js";
+import { createRateLimits, rateKey } from "./app/rate-limits.js";
 import type { Config } from "./config.js";
 import { seedDemo } from "./database/seed.js";
 import { openDatabase } from "./database/start.js";
@@ -7,6 +8,7 @@ import { indexCatalogue } from "./domain/catalogue/derive.js";
 import { startBoundPool } from "./jobs/bound-pool.js";
 import { openQueue, type JobQueue } from "./jobs/queue.js";
 import { startPlannerPool } from "./jobs/planner-pool.js";
+import { briefly } from "./log.js";
 import { PLAN_STEPS } from "./plan-steps.js";
 import { prepareDatabase } from "./prepare-database.js";
 
@@ -45,13 +47,13 @@ export async function openApp(
     }
     const reference = await opened.db.readReference();
     const queue = await openQueue(opened.serverUrl, {
-      onError: (error) => say(`the queue of plans: ${error.message}`),
+      onError: (error) => say(`the queue of plans: ${briefly(error)}`),
     });
     const prover =
       config.boundSeconds > 0
         ? startBoundPool({
             seconds: config.boundSeconds,
-            onError: (error) => say(`the proof of a bound: ${error instanceof Error ? error.message : String(error)}`),
+            onError: (error) => say(`the proof of a bound: ${briefly(error)}`),
           })
         : null;
     const planner = startPlannerPool(reference.catalogue, { ready, keepProblems: prover !== null });
@@ -63,6 +65,13 @@ export async function openApp(
         planner,
         prover,
         queue,
+        rates: createRateLimits({
+          takeRate: opened.db.takeRate,
+          rates: config.rates,
+          key: rateKey(opened.serverUrl),
+          clock: () => performance.now(),
+          onError: (error) => say(`the rate limits cannot be counted: ${briefly(error)}`),
+        }),
         now: () => new Date(),
         planSteps: config.planSteps ?? PLAN_STEPS,
       },

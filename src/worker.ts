@@ -1,12 +1,13 @@
 /** npm run worker: works on queued plans beside an outside database; the server only sends them. */
 import { ConfigError, readConfig } from "./config.js";
-import { createLog } from "./log.js";
+import { createLog, endOnFault } from "./log.js";
 import { openApp } from "./open-app.js";
 import { workOnJobs } from "./work-on-jobs.js";
 
 async function work(): Promise<void> {
   const config = readConfig();
   const log = createLog(config.logLevel);
+  endOnFault(log);
   if (config.databaseUrl === null) {
     throw new Error("The worker needs DATABASE_URL: with the embedded database the server works on its jobs itself.");
   }

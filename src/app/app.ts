@@ -8,6 +8,7 @@ import type { Alternative } from "../domain/planner/alternatives.js";
 import type { AnswerTo, Question } from "../domain/planner/questions.js";
 import type { WeekOutcome } from "../domain/planner/plan-week.js";
 import type { WeekDraft } from "../domain/week.js";
+import type { RateLimits } from "./rate-limits.js";
 
 export interface PlanRequest {
   readonly brief: WeekBrief;
@@ -105,6 +106,8 @@ export interface App {
   readonly prover: Prover | null;
   /** Null where nothing works on jobs. */
   readonly queue: Queue | null;
+  /** How fast a person or an address may ask. */
+  readonly rates: RateLimits;
   readonly now: () => Date;
   /** Steps of the search; the same seed and steps give the same week on any machine. */
   readonly planSteps: number;

@@ -5,6 +5,7 @@ import { savePlan, type BlockRow, type BoxStateCode, type WeekRow } from "../dat
 import { boxKey } from "../domain/box-key.js";
 import { checkWeek } from "../domain/checker/check-week.js";
 import { addDays, isCalendarDate } from "../domain/calendar/dates.js";
+import { OperatorError } from "../domain/operator-error.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { WeekBrief } from "../domain/brief.js";
 import type { Conflict } from "../domain/planner/conflicts.js";
@@ -36,7 +37,7 @@ export type PlanWeekFailure = FailureOf<
 >;
 
 /** A plan that the independent checker refuses is a bug of the planner: loud, never stored, never shown. */
-class PlanFailedCheck extends Error {
+class PlanFailedCheck extends OperatorError {
   constructor(readonly faults: readonly { readonly kind: string }[]) {
     super(
       `The planner's week failed the independent check: ${[...new Set(faults.map((fault) => fault.kind))].join(", ")}`,

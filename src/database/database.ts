@@ -32,6 +32,8 @@ export interface Database {
   readReference(): Promise<Reference>;
   /** The homes whose boxes a change may reach, each with the member in whose name they are looked at. Nobody's own read. */
   homesToRecheck(scope: RecheckScope): Promise<readonly HomeToRecheck[]>;
+  /** Takes tokens from a bucket of the rate limits, in a statement of its own. */
+  readonly takeRate: TakeRate;
   /** The homes in which work may begin or get late between two instants, each with the member in whose name it is read. */
   homesToRemind(since: Date, until: Date): Promise<readonly HomeToRecheck[]>;
   /** What came after an entry of a household's log, read once for all these listeners, and which of them may hear it. */
@@ -47,6 +49,18 @@ export interface Database {
   isReachable(): Promise<boolean>;
   close(): Promise<void>;
 }
+
+/**
+ * @param bucket a keyed hash; never an address or a person
+ * @param tokens up to so many; 1 or more
+ * @param perMinute tokens that come back in a minute; as many are there at first
+ * @returns how many there were, and the wait for the next when there was none
+ */
+export type TakeRate = (
+  bucket: string,
+  tokens: number,
+  perMinute: number,
+) => Promise<{ readonly granted: number; readonly retryAfterMs: number }>;
 
 export type Notice =
   | { kind: "PLAN_CHANGED"; householdId: string; weekId: string; weekStart: string; revision: number }
@@ -181,6 +195,12 @@ export function connectDatabase(url: string, options: { writers?: number; reader
     readReference: () => readReference(sql),
 
     homesToRecheck: (scope) => readHomesToRecheck(sql, scope),
+
+    async takeRate(bucket, tokens, perMinute) {
+      const [row] = await sql<{ granted: number; retryAfterMs: number }[]>`
+        select granted, retry_after_ms as "retryAfterMs" from app_take_rate(${bucket}, ${tokens}, ${perMinute}, ${perMinute})`;
+      return row!;
+    },
 
     homesToRemind: (since, until) => sql<HomeToRecheck[]>`
       select household_id as "householdId", person_id as "personId" from app_homes_to_remind(${since}, ${until})`,

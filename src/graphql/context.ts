@@ -18,6 +18,8 @@ export interface GraphqlContext {
   readonly app: App;
   readonly notices: Notices;
   readonly requestId: string;
+  /** Whom the operation comes from, for `limitGuessing`. */
+  readonly address: string;
   /** The person's ID, from the verified token; null when none was sent. */
   readonly personId: string | null;
   readonly reads: Reads;

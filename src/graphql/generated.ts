@@ -7070,6 +7070,21 @@ export type ResolversParentTypes = {
   WriteHandoverResult: ResolversUnionTypes<ResolversParentTypes>['WriteHandoverResult'];
 };
 
+export type CostDirectiveArgs = {
+  weight: Scalars['String']['input'];
+};
+
+export type CostDirectiveResolver<Result, Parent, ContextType = GraphqlContext, Args = CostDirectiveArgs> = DirectiveResolverFn<Result, Parent, ContextType, Args>;
+
+export type ListSizeDirectiveArgs = {
+  assumedSize?: Maybe<Scalars['Int']['input']>;
+  requireOneSlicingArgument?: Maybe<Scalars['Boolean']['input']>;
+  sizedFields?: Maybe<ReadonlyArray<Scalars['String']['input']>>;
+  slicingArguments?: Maybe<ReadonlyArray<Scalars['String']['input']>>;
+};
+
+export type ListSizeDirectiveResolver<Result, Parent, ContextType = GraphqlContext, Args = ListSizeDirectiveArgs> = DirectiveResolverFn<Result, Parent, ContextType, Args>;
+
 export type AcceptHomeInvitationPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AcceptHomeInvitationPayload'] = ResolversParentTypes['AcceptHomeInvitationPayload']> = {
   child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
   household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
@@ -9781,3 +9796,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   WriteHandoverResult?: WriteHandoverResultResolvers<ContextType>;
 };
 
+export type DirectiveResolvers<ContextType = GraphqlContext> = {
+  cost?: CostDirectiveResolver<any, any, ContextType>;
+  listSize?: ListSizeDirectiveResolver<any, any, ContextType>;
+};

@@ -8,6 +8,16 @@ import type { Notices } from "./notices.js";
 /** Subjects seen before, so that a signed-in person costs no statement; bounded, and a person's row only ever goes by erasure. */
 const MOST_KNOWN = 10_000;
 
+interface Asked {
+  readonly subject: string | null;
+  /** The verified token's name, for whoever is seen for the first time. */
+  readonly name?: string | null;
+  readonly requestId: string;
+  /** Absent in this very process. */
+  readonly address?: string;
+  readonly gone?: AbortSignal;
+}
+
 export function createContextOpener(app: App, notices: Notices) {
   const known = new Map<string, string>();
   notices.onErased((personId) => {
@@ -21,9 +31,8 @@ export function createContextOpener(app: App, notices: Notices) {
     known.set(subject, id);
     return id;
   };
-  return async (asker: { subject: string | null; name?: string | null; requestId: string; gone?: AbortSignal }) => {
-    const { subject, requestId, gone } = asker;
-    const personId = subject === null ? null : await personOf(subject, asker.name ?? null);
+  return async ({ subject, name = null, requestId, address = "here", gone }: Asked) => {
+    const personId = subject === null ? null : await personOf(subject, name);
     let session: ReadSession | null = null;
     const closing: Promise<void>[] = [];
     const open = () => {
@@ -39,6 +48,7 @@ export function createContextOpener(app: App, notices: Notices) {
       app,
       notices,
       requestId,
+      address,
       personId,
       reads: createReads(app, open, leave),
       searches: createSearches(gone ?? new AbortController().signal),

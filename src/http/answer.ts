@@ -6,6 +6,9 @@ const ALWAYS = {
   "x-content-type-options": "nosniff",
   "referrer-policy": "no-referrer",
   "cross-origin-resource-policy": "same-origin",
+  // For a browser that shows an answer as a page all the same.
+  "content-security-policy": "default-src 'none'; frame-ancestors 'none'",
+  "x-frame-options": "DENY",
 };
 
 /** Writes a whole body at once. */

@@ -11,12 +11,15 @@ import {
 import { GraphQLError, type GraphQLSchema, type ValidationRule } from "graphql";
 import type { Config } from "../config.js";
 import type { Log } from "../log.js";
+import type { RateLimits } from "../app/rate-limits.js";
+import type { AddressOf } from "./address.js";
 import { answer, answerJson } from "./answer.js";
 import type { ResponseType } from "./media-type.js";
 import { readGraphQLRequest } from "./graphql-request.js";
-import { DOCUMENT_TOKENS } from "./limits.js";
+import { DOCUMENT_TOKENS, type CostLimit } from "./limits.js";
 import { internalError, type Mask, type OperationRecord } from "./masking.js";
 import type { PersistedDocuments } from "./persisted-documents.js";
+import { answerRate, rateError } from "./rate-gate.js";
 import { explainToken, type TokenFailure, type Verify } from "./tokens.js";
 
 /** What an operation's context is opened for. */
@@ -26,6 +29,8 @@ export type ContextArgs = {
   /** The verified token's `name`, for whoever is seen for the first time. */
   readonly name: string | null;
   readonly requestId: string;
+  /** Whom it comes from, as far as the transport can tell. */
+  readonly address: string;
   /**
    * `request`: one query or mutation. `subscription`: lives as long as the subscription, so it must hold no transaction.
    * `event`: one delivery of a subscription.
@@ -50,6 +55,9 @@ type EndpointOptions<TContext extends BaseContext> = {
   readonly schema: GraphQLSchema;
   readonly rules: readonly ValidationRule[];
   readonly documents: PersistedDocuments;
+  readonly bound: CostLimit;
+  readonly rates: RateLimits;
+  readonly addressOf: AddressOf;
   readonly mask: Mask;
   readonly verify: Verify;
   readonly openContext: OpenContext<TContext>;
@@ -66,13 +74,13 @@ export type GraphQLEndpoint = {
 export function createGraphQLEndpoint<TContext extends BaseContext>(
   options: EndpointOptions<TContext>,
 ): GraphQLEndpoint {
-  const { config, log, verify, mask, openContext } = options;
+  const { config, log, rates, addressOf, verify, mask, openContext } = options;
   const records = new AsyncLocalStorage<OperationRecord>();
   const apollo = new ApolloServer<TContext>({
     schema: options.schema,
-    logger: log,
+    logger: withoutWords(log),
     nodeEnv: config.nodeEnv,
-    introspection: !config.production,
+    introspection: true, // closed in production by a rule that holds for sockets too
     parseOptions: { maxTokens: DOCUMENT_TOKENS },
     validationRules: [...options.rules],
     includeStacktraceInErrorResponses: false,
@@ -84,7 +92,7 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
     csrfPrevention: false,
     formatError: (formatted, error) => mask(formatted, error, records.getStore() ?? unknownRecord()),
     plugins: [
-      operationWatch<TContext>(records),
+      operationWatch<TContext>(records, options),
       ApolloServerPluginCacheControlDisabled(),
       ApolloServerPluginLandingPageDisabled(),
       ApolloServerPluginInlineTraceDisabled(),
@@ -103,11 +111,19 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
     const { request, responseType } = read.value;
     const contentType = { "content-type": `${responseType}; charset=utf-8` };
 
+    const address = addressOf(req);
     const token = await verify(req.headers.authorization);
-    if (!token.ok && token.error.kind !== "MissingToken") {
+    const refused = !token.ok && token.error.kind !== "MissingToken";
+    // A token that holds is never refused for what others at its address try: schools and homes share one.
+    const may = token.ok
+      ? await rates.take("request", token.value.subject)
+      : await rates.take(refused ? "guess" : "stranger", address);
+    if (!may.ok) return answerRate(res, may.error, contentType);
+    if (refused) {
       return answerJson(res, 401, unauthenticated(token.error), { ...contentType, ...challenge(token.error) });
     }
     const { subject, name } = token.ok ? token.value : { subject: null, name: null };
+    record.subject = subject;
     const hungUp = new AbortController();
     res.once("close", () => {
       if (!res.writableFinished) hungUp.abort(gone());
@@ -121,6 +137,7 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
             subject,
             name,
             requestId: record.requestId,
+            address,
             kind: "request",
             gone: hungUp.signal,
           });
@@ -138,16 +155,25 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
   return { start: () => apollo.start(), handle, stop: () => apollo.stop() };
 }
 
+/** The library writes errors into its lines, and errors quote what was asked. That it had something to say is enough. */
+const withoutWords = (log: Log) => ({
+  debug: () => undefined,
+  info: () => undefined,
+  warn: () => log.warn("the GraphQL server warned"),
+  error: () => log.error("the GraphQL server met an error"),
+});
+
 /** Nobody reads it; it keeps a search that was given up from looking like a fault. */
 const gone = () => new GraphQLError("The asker hung up.", { extensions: { code: "BAD_REQUEST" } });
 
-/** Refuses subscriptions here and notes the operation's name. */
+/** Refuses subscriptions here, what costs too much and what comes too often, and notes the operation's name. */
 const operationWatch = <TContext extends BaseContext>(
   records: AsyncLocalStorage<OperationRecord>,
+  { bound, rates }: { readonly bound: CostLimit; readonly rates: RateLimits },
 ): ApolloServerPlugin<TContext> => ({
   async requestDidStart() {
     return {
-      async didResolveOperation({ operation, operationName }) {
+      async didResolveOperation({ document, operation, operationName, request }) {
         const record = records.getStore();
         if (record) record.operationName = operationName?.slice(0, 64) ?? null;
         if (operation?.operation === "subscription")
@@ -157,6 +183,12 @@ const operationWatch = <TContext extends BaseContext>(
               extensions: { code: "BAD_REQUEST", http: { status: 400 } },
             },
           );
+        if (!operation) return;
+        const { searches } = bound({ document, operation, variables: request.variables ?? {} });
+        // Reads are counted where the token was; a stranger has none to plan or change anything with.
+        if (!record?.subject || (!searches && operation.operation === "query")) return;
+        const may = await rates.take(searches ? "search" : "mutation", record.subject);
+        if (!may.ok) throw rateError(may.error);
       },
     };
   },
@@ -184,7 +216,12 @@ const challenge = (failure: TokenFailure) => ({
 });
 
 /** For an error outside any request; Apollo itself raises none, but its types allow it. */
-const unknownRecord = (): OperationRecord => ({ requestId: "unknown", operationName: null, unexpected: undefined });
+const unknownRecord = (): OperationRecord => ({
+  requestId: "unknown",
+  operationName: null,
+  subject: null,
+  unexpected: undefined,
+});
 
 /** The answer when something broke outside GraphQL: verifying, opening or closing. */
 export function answerBroken(res: ServerResponse, requestId: string): void {

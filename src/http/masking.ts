@@ -6,6 +6,8 @@ import { QUERY_LIMIT } from "./limits.js";
 export type OperationRecord = {
   readonly requestId: string;
   operationName: string | null;
+  /** The verified token's `sub`, once there is one. */
+  subject: string | null;
   /** The first error nobody foresaw, if any. */
   unexpected: unknown;
 };
@@ -21,14 +23,17 @@ const FORESEEN = new Set([
   "PERSISTED_QUERY_NOT_SUPPORTED",
   "PERSISTED_DOCUMENT_NOT_FOUND",
   "PERSISTED_DOCUMENTS_ONLY",
+  "RATE_LIMITED",
+  "UNAVAILABLE",
 ]);
 
 export type Mask = (formatted: GraphQLFormattedError, error: unknown, record: OperationRecord) => GraphQLFormattedError;
 
 /** Makes the one gate through which every GraphQL error leaves, over HTTP and WebSocket. */
 export function createMask(log: Log, production: boolean): Mask {
-  return (formatted, error, record) => {
+  return (given, error, record) => {
     const cause = rootOf(error);
+    const formatted = withoutStatus(given);
     if (cause instanceof GraphQLError && cause.extensions["code"] === QUERY_LIMIT)
       return { ...formatted, extensions: { ...formatted.extensions, code: QUERY_LIMIT } }; // Apollo says just "invalid"
     if (FORESEEN.has(String(formatted.extensions?.["code"])))
@@ -47,6 +52,13 @@ export const internalError = (requestId: string): GraphQLFormattedError => ({
   message: `Something went wrong on our side. Quote request ${requestId}.`,
   extensions: { code: "INTERNAL", requestId },
 });
+
+/** The status is the transport's; what it was to be is nobody else's business. */
+function withoutStatus(error: GraphQLFormattedError): GraphQLFormattedError {
+  if (error.extensions?.["http"] === undefined) return error;
+  const { http: _http, ...extensions } = error.extensions;
+  return { ...error, extensions };
+}
 
 /** graphql-js offers names it knows ("Did you mean ..."), which would list a schema that introspection hides. */
 const withoutSuggestions = (error: GraphQLFormattedError): GraphQLFormattedError => ({

@@ -1,15 +1,17 @@
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import type { BaseContext } from "@apollo/server";
-import type { GraphQLSchema } from "graphql";
+import { NoSchemaIntrospectionCustomRule, type GraphQLSchema } from "graphql";
 import type { Config } from "../config.js";
+import type { RateLimits } from "../app/rate-limits.js";
 import { requestLog, type Log } from "../log.js";
+import { createAddressOf } from "./address.js";
 import { answer, answerJson, requestIdOf } from "./answer.js";
 import type { DevIssuer } from "./dev-issuer.js";
 import { createExplorer } from "./explorer.js";
 import { answerBroken, createGraphQLEndpoint, type OpenContext } from "./graphql-endpoint.js";
 import { answerLive, answerReady, type Readiness } from "./health.js";
-import { limitRules } from "./limits.js";
+import { createCostLimit, limitRules } from "./limits.js";
 import { createMask, type OperationRecord } from "./masking.js";
 import { createPersistedDocuments, readPersistedDocuments } from "./persisted-documents.js";
 import { createSubscriptions } from "./subscriptions.js";
@@ -21,6 +23,7 @@ export type HttpServerOptions<TContext extends BaseContext> = {
   readonly log: Log;
   readonly schema: GraphQLSchema;
   readonly openContext: OpenContext<TContext>;
+  readonly rates: RateLimits;
   readonly verify: Verify;
   /** The development issuer; null when tokens come from outside. */
   readonly issuer: DevIssuer | null;
@@ -46,6 +49,17 @@ export type HttpServer = {
   stop(): Promise<void>;
 };
 
+/**
+ * Milliseconds a sender may take for headers and for all of a request, and how often that is looked at: whoever sends a byte
+ * now and then holds a connection, not the server. 256 KB in 15 s are 140 kbit/s.
+ */
+const TIMEOUTS = {
+  headersTimeout: 8_000,
+  requestTimeout: 15_000,
+  connectionsCheckingInterval: 2_000,
+  keepAliveTimeout: 65_000,
+};
+
 /** Milliseconds that requests under way get at shutdown. */
 const FINISHING = 10_000;
 
@@ -58,8 +72,10 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
   const underWay = new Set<ServerResponse>();
   const gate = {
     ...options,
-    rules: limitRules(),
     documents: createPersistedDocuments(config.documents, options.persisted ?? readPersistedDocuments()),
+    rules: [...limitRules(), ...(config.production ? [NoSchemaIntrospectionCustomRule] : [])],
+    bound: createCostLimit(options.schema),
+    addressOf: createAddressOf(config.trustedProxies),
     mask: createMask(log, config.production),
   };
   const graphql = createGraphQLEndpoint(gate);
@@ -95,7 +111,7 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
   async function handle(req: IncomingMessage, res: ServerResponse): Promise<void> {
     const started = performance.now();
     const requestId = requestIdOf(req);
-    const record: OperationRecord = { requestId, operationName: null, unexpected: undefined };
+    const record: OperationRecord = { requestId, operationName: null, subject: null, unexpected: undefined };
     const path = (req.url ?? "/").split("?", 1)[0] ?? "/";
     const known = routes.get(path);
     const below = known ? undefined : options.below?.find(({ prefix }) => path.startsWith(prefix));
@@ -126,12 +142,9 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
     }
   }
 
-  const server = createServer(
-    { requestTimeout: 30_000, headersTimeout: 10_000, keepAliveTimeout: 65_000 },
-    (req, res) => {
-      void handle(req, res);
-    },
-  );
+  const server = createServer(TIMEOUTS, (req, res) => {
+    void handle(req, res);
+  });
   server.on("upgrade", (req, socket, head) => {
     if (!stopping && (req.url ?? "").split("?", 1)[0] === "/graphql") return subscriptions.upgrade(req, socket, head);
     socket.end(`HTTP/1.1 ${stopping ? "503 Service Unavailable" : "404 Not Found"}\r\nConnection: close\r\n\r\n`);

@@ -7,7 +7,6 @@ import {
   execute,
   getOperationAST,
   GraphQLError,
-  NoSchemaIntrospectionCustomRule,
   parse,
   specifiedRules,
   validate,
@@ -20,21 +19,25 @@ import {
 import type { SubscribePayload } from "graphql-ws";
 import { useServer } from "graphql-ws/use/ws";
 import { WebSocketServer, type WebSocket } from "ws";
-import type { Config } from "../config.js";
 import type { Log } from "../log.js";
+import { noticeOf, type RateLimits } from "../app/rate-limits.js";
+import type { AddressOf } from "./address.js";
 import { mapEvents } from "./event-stream.js";
 import type { OpenContext } from "./graphql-endpoint.js";
-import { BODY_BYTES, DOCUMENT_TOKENS, SUBSCRIPTIONS_PER_SOCKET } from "./limits.js";
+import { BODY_BYTES, DOCUMENT_TOKENS, SUBSCRIPTIONS_PER_SOCKET, type CostLimit } from "./limits.js";
 import type { Mask, OperationRecord } from "./masking.js";
 import type { PersistedDocuments } from "./persisted-documents.js";
+import { rateError, refusedUpgrade } from "./rate-gate.js";
 import { explainToken, type Verify } from "./tokens.js";
 
 type SubscriptionOptions<TContext extends BaseContext> = {
-  readonly config: Config;
   readonly log: Log;
   readonly schema: GraphQLSchema;
   readonly rules: readonly ValidationRule[];
   readonly documents: PersistedDocuments;
+  readonly bound: CostLimit;
+  readonly rates: RateLimits;
+  readonly addressOf: AddressOf;
   readonly mask: Mask;
   readonly verify: Verify;
   readonly openContext: OpenContext<TContext>;
@@ -49,7 +52,7 @@ export type Subscriptions = {
 
 /** One signed-in socket. */
 type Connection = Signed & { readonly id: string; readonly timer: NodeJS.Timeout };
-type Signed = { readonly subject: string; readonly name: string | null };
+type Signed = { readonly subject: string; readonly name: string | null; readonly address: string };
 
 /** One running subscription: its record, and what to do when it ends. */
 type Running = { readonly record: OperationRecord; close(error?: unknown): Promise<void> };
@@ -65,24 +68,29 @@ const LONGEST_TIMER = 2 ** 31 - 1; // setTimeout fires at once beyond this; 24 d
 export function createSubscriptions<TContext extends BaseContext>(
   options: SubscriptionOptions<TContext>,
 ): Subscriptions {
-  const { config, log, schema, mask, verify, openContext } = options;
-  const rules = [...specifiedRules, ...options.rules, ...(config.production ? [NoSchemaIntrospectionCustomRule] : [])];
+  const { log, schema, bound, rates, addressOf, mask, verify, openContext } = options;
+  const rules = [...specifiedRules, ...options.rules];
   const connections = new WeakMap<WebSocket, Connection>();
   const running = new WeakMap<WebSocket, Map<string, Running>>();
   const sockets = new WebSocketServer({ noServer: true, maxPayload: BODY_BYTES, clientTracking: true });
 
-  async function admit(socket: WebSocket, authorization: unknown): Promise<boolean> {
+  async function admit(socket: WebSocket, address: string, authorization: unknown): Promise<boolean> {
     const token = await verify(typeof authorization === "string" ? authorization : undefined);
     if (!token.ok) {
       const missing = token.error.kind === "MissingToken";
-      const reason = missing ? 'Send connectionParams {authorization: "Bearer <token>"}' : explainToken(token.error);
+      const may = missing ? { ok: true as const } : await rates.take("guess", address);
+      const reason = !may.ok
+        ? noticeOf(may.error).message
+        : missing
+          ? 'Send connectionParams {authorization: "Bearer <token>"}'
+          : explainToken(token.error);
       socket.close(missing ? 4401 : 4403, reason.slice(0, 120)); // RFC 6455, 5.5: a reason holds 123 bytes
       return false;
     }
     const { subject, name, expiresAt } = token.value;
     const left = Math.min(Math.max(expiresAt.getTime() - Date.now(), 0), LONGEST_TIMER);
     const timer = setTimeout(() => socket.close(4403, "Token expired"), left).unref();
-    connections.set(socket, { id: randomUUID(), subject, name, timer });
+    connections.set(socket, { id: randomUUID(), subject, name, address, timer });
     running.set(socket, new Map());
     return true;
   }
@@ -104,6 +112,11 @@ export function createSubscriptions<TContext extends BaseContext>(
     if (!operation) return [refusal("Name the operation to run in operationName.")];
     if (operation.operation !== "subscription")
       return [refusal("Only subscriptions are served over WebSocket. Send queries and mutations over HTTP POST.")];
+    try {
+      bound({ document, operation, variables: payload.variables ?? {} });
+    } catch (error) {
+      return [coded(error, "GRAPHQL_VALIDATION_FAILED")];
+    }
     return document;
   }
 
@@ -113,14 +126,21 @@ export function createSubscriptions<TContext extends BaseContext>(
     if (!connection || !subscriptions) return [refusal("Send connection_init first.")];
     if (subscriptions.size >= SUBSCRIPTIONS_PER_SOCKET)
       return [refusal(`One connection holds at most ${SUBSCRIPTIONS_PER_SOCKET} subscriptions. Complete one first.`)];
+    const may = await rates.take("request", connection.subject);
+    if (!may.ok) return [rateError(may.error)];
     const document = read(payload);
     if (!("kind" in document)) return document;
     const operationName = getOperationAST(document, payload.operationName)?.name?.value.slice(0, 64) ?? null;
-    const record: OperationRecord = { requestId: randomUUID(), operationName, unexpected: undefined };
+    const record: OperationRecord = {
+      requestId: randomUUID(),
+      operationName,
+      subject: connection.subject,
+      unexpected: undefined,
+    };
     // The place is taken before anything is awaited, or many requests at once would all find room.
     subscriptions.set(id, { record, close: () => Promise.resolve() });
-    const { subject, name } = connection;
-    const opened = await openContext({ subject, name, requestId: record.requestId, kind: "subscription" });
+    const { subject, name, address } = connection;
+    const opened = await openContext({ subject, name, requestId: record.requestId, address, kind: "subscription" });
     subscriptions.set(id, { record, close: (error) => opened.close(error) });
     log.info({ requestId: record.requestId, connection: connection.id, operationName }, "subscription started");
     return {
@@ -128,13 +148,13 @@ export function createSubscriptions<TContext extends BaseContext>(
       document,
       operationName: payload.operationName ?? null,
       variableValues: payload.variables ?? null,
-      contextValue: { subject, name, record, context: opened.context } satisfies Begun<TContext>,
+      contextValue: { subject, name, address, record, context: opened.context } satisfies Begun<TContext>,
     };
   }
 
   /** The source resolver runs in the subscription's own context; every event is resolved in a fresh one. */
   async function follow(args: ExecutionArgs) {
-    const { subject, name, record, context } = args.contextValue as Begun<TContext>;
+    const { subject, name, address, record, context } = args.contextValue as Begun<TContext>;
     const source = await createSourceEventStream({ ...args, contextValue: context });
     if (!(Symbol.asyncIterator in source)) {
       // An error without a path came before any resolver: the variables do not fit.
@@ -142,7 +162,7 @@ export function createSubscriptions<TContext extends BaseContext>(
       return errors ? { ...source, errors } : source;
     }
     return mapEvents(source, async (event): Promise<ExecutionResult> => {
-      const opened = await openContext({ subject, name, requestId: record.requestId, kind: "event" });
+      const opened = await openContext({ subject, name, requestId: record.requestId, address, kind: "event" });
       const once: OperationRecord = { ...record, unexpected: undefined };
       const result = await execute({ ...args, rootValue: event, contextValue: opened.context });
       const errors = result.errors?.map((error) => written(error, once));
@@ -168,11 +188,17 @@ export function createSubscriptions<TContext extends BaseContext>(
   }
 
   const recordOf = (socket: WebSocket, id: string): OperationRecord =>
-    running.get(socket)?.get(id)?.record ?? { requestId: randomUUID(), operationName: null, unexpected: undefined };
+    running.get(socket)?.get(id)?.record ?? {
+      requestId: randomUUID(),
+      operationName: null,
+      subject: null,
+      unexpected: undefined,
+    };
 
   const server = useServer(
     {
-      onConnect: ({ extra, connectionParams }) => admitOrClose(extra.socket, connectionParams?.["authorization"]),
+      onConnect: ({ extra, connectionParams }) =>
+        admitOrClose(extra.socket, addressOf(extra.request), connectionParams?.["authorization"]),
       onSubscribe: ({ extra }, id, payload) => beginOrRefuse(extra.socket, id, payload),
       subscribe: follow,
       onNext({ extra }, id, _payload, _args, { data, errors }) {
@@ -200,9 +226,9 @@ export function createSubscriptions<TContext extends BaseContext>(
     HEARTBEAT,
   );
 
-  async function admitOrClose(socket: WebSocket, authorization: unknown): Promise<boolean> {
+  async function admitOrClose(socket: WebSocket, address: string, authorization: unknown): Promise<boolean> {
     try {
-      return await admit(socket, authorization);
+      return await admit(socket, address, authorization);
     } catch (error) {
       log.error({ err: error }, "sign-in over WebSocket failed");
       socket.close(4500, "Something went wrong on our side");
@@ -220,9 +246,19 @@ export function createSubscriptions<TContext extends BaseContext>(
     }
   }
 
+  async function upgrade(req: IncomingMessage, socket: Duplex, head: Buffer): Promise<void> {
+    // Whoever leaves while the limit is asked for is no fault of anybody's.
+    const left = () => socket.destroy();
+    socket.on("error", left);
+    const may = await rates.take("socket", addressOf(req));
+    socket.off("error", left);
+    if (socket.destroyed) return;
+    if (!may.ok) return void socket.end(refusedUpgrade(may.error));
+    sockets.handleUpgrade(req, socket, head, (opened) => sockets.emit("connection", opened, req));
+  }
+
   return {
-    upgrade: (req, socket, head) =>
-      sockets.handleUpgrade(req, socket, head, (opened) => sockets.emit("connection", opened, req)),
+    upgrade: (req, socket, head) => void upgrade(req, socket, head),
     async dispose() {
       const impatience = setTimeout(() => sockets.clients.forEach((client) => client.terminate()), PARTING);
       await server.dispose();

@@ -8,6 +8,7 @@ import {
 } from "jose";
 import { z } from "zod";
 import type { Config } from "../config.js";
+import { OperatorError } from "../domain/operator-error.js";
 import { fail, ok, type Result } from "../domain/result.js";
 
 export type VerifiedToken = {
@@ -195,12 +196,12 @@ async function find({ tokens }: Pick<Config, "tokens">): Promise<JWTVerifyGetKey
 async function discover(issuer: string): Promise<string> {
   const address = `${issuer.replace(/\/$/, "")}/.well-known/openid-configuration`;
   const answer = await fetch(address, { signal: AbortSignal.timeout(ISSUER_PATIENCE), redirect: "error" });
-  if (!answer.ok) throw new Error(`The issuer answered ${answer.status} at ${address}. Check OIDC_ISSUER.`);
+  if (!answer.ok) throw new OperatorError(`The issuer answered ${answer.status} at ${address}. Check OIDC_ISSUER.`);
   const found = discovery.parse(await answer.json());
   // Section 4.3: the document's issuer must be the one it was asked from, or one issuer could speak for another.
   if (found.issuer !== issuer)
-    throw new Error(`${address} speaks for ${found.issuer}, not for ${issuer}. Check OIDC_ISSUER.`);
+    throw new OperatorError(`${address} speaks for ${found.issuer}, not for ${issuer}. Check OIDC_ISSUER.`);
   if (issuer.startsWith("https:") && !found.jwks_uri.startsWith("https:"))
-    throw new Error(`${address} names keys at an address without https. Set OIDC_JWKS_URL.`);
+    throw new OperatorError(`${address} names keys at an address without https. Set OIDC_JWKS_URL.`);
   return found.jwks_uri;
 }

@@ -5,6 +5,7 @@ import type { App } from "../../src/app/app.js";
 import { Refused, runRules, type Command } from "../../src/cli/rule-files.js";
 import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { useDatabase } from "../support/database.js";
+import { noRates } from "../support/no-rates.js";
 import { noKiwi, textOf, yaml } from "../support/rule-documents.js";
 
 const database = useDatabase({ demo: true });
@@ -43,6 +44,7 @@ beforeAll(async () => {
     prover: null,
     queue: null,
     now: () => new Date("2026-11-25T12:00:00Z"),
+    rates: noRates,
     planSteps: 1,
   };
   const person = await database.db.signIn(SUBJECT, "A district");

@@ -34,6 +34,8 @@ describe("the configuration", () => {
       boundSeconds: 20,
       explorer: true,
       documents: "any",
+      rates: { request: 3_000, mutation: 600, search: 120, stranger: 600, guess: 30, socket: 600 },
+      trustedProxies: [],
     });
   });
 
@@ -70,6 +72,9 @@ describe("the configuration", () => {
       LOG_LEVEL: "warn",
       PLAN_STEPS: "5000",
       BOUND_SECONDS: "0",
+      RATE_REQUESTS: "100",
+      RATE_GUESSES: "0",
+      TRUSTED_PROXIES: "10.0.0.0/8, 2001:db8::1",
     });
     expect(config).toMatchObject({
       production: true,
@@ -79,6 +84,8 @@ describe("the configuration", () => {
       planSteps: 5000,
       boundSeconds: 0,
       explorer: false,
+      rates: { request: 100, mutation: 600, guess: 0 },
+      trustedProxies: ["10.0.0.0/8", "2001:db8::1"],
     });
     expect(config.tokens).toEqual({
       issuer: "https://login.example.org",
@@ -104,6 +111,11 @@ describe("the configuration", () => {
     expect(problemsOf(env)["PORT"]).toBe("must be a whole number from 0 to 65535. Set PORT=4000 or leave it out.");
     expect(() => readConfig(env)).toThrow(/PORT must be a whole number[\s\S]*|LOG_LEVEL must be one of/);
     expect(() => readConfig(env)).not.toThrow(/hunter2/);
+  });
+
+  it("refuses proxies that are no network, each spelling for itself", () => {
+    for (const TRUSTED_PROXIES of ["proxy.example.org", "10.0.0.0/33", "::1/129", "10.0.0.1,", "10.0.0.0/8/8", "true"])
+      expect(Object.keys(problemsOf({ TRUSTED_PROXIES }))).toEqual(["TRUSTED_PROXIES"]);
   });
 
   it("refuses a port beyond 65535 and half numbers", () => {

@@ -10,9 +10,12 @@ import type { Readiness } from "../../src/http/health.js";
 import { createHttpServer, type HttpServer, type PrefixRoute } from "../../src/http/server.js";
 import { createVerifier, type Verify } from "../../src/http/tokens.js";
 import { createLog } from "../../src/log.js";
+import type { RateLimits } from "../../src/app/rate-limits.js";
+import { noRates } from "../support/no-rates.js";
 
 /** A small schema of the transport's own, so that these tests say nothing about lunch. */
 const typeDefs = /* GraphQL */ `
+  directive @listSize(slicingArguments: [String!]) on FIELD_DEFINITION
   type Query {
     greeting: String!
     me: String
@@ -21,6 +24,7 @@ const typeDefs = /* GraphQL */ `
     broken: String
     brokenForSure: String!
     nest: Nest!
+    many(first: Int! = 10): [Nest!]! @listSize(slicingArguments: ["first"])
     slow(ms: Int!): String!
   }
   type Nest {
@@ -91,6 +95,7 @@ export async function startServer(
     persisted?: ReadonlyMap<string, string>;
     isReady?: () => Promise<Readiness>;
     verify?: (own: Verify) => Verify;
+    rates?: RateLimits;
     open?: (args: ContextArgs) => Promise<void>;
     close?: (args: ContextArgs) => Promise<void>;
     below?: readonly PrefixRoute[];
@@ -130,6 +135,7 @@ export async function startServer(
         },
         brokenForSure: () => null,
         nest: () => nest,
+        many: () => [nest],
         slow: (_: unknown, { ms }: { ms: number }) => new Promise((resolve) => setTimeout(() => resolve("done"), ms)),
       },
       Mutation: { count: () => ++counted },
@@ -160,6 +166,7 @@ export async function startServer(
     verify: given.verify ? given.verify(own) : own,
     ...(given.persisted && { persisted: given.persisted }),
     issuer: config.production ? null : issuer,
+    rates: given.rates ?? noRates,
     isReady: given.isReady ?? (() => Promise.resolve({ ready: true, checks: { database: { ok: true } } })),
     explorerQuery: "# Sign in above, then run this.\n{ greeting }",
     below: given.below ?? [],

@@ -4,6 +4,8 @@ import { createHash } from "node:crypto";
 import { gzipSync } from "node:zlib";
 import { graphql, type GraphQLSchema } from "graphql";
 import type { App, Planner } from "../../src/app/app.js";
+import { createRateLimits, rateKey } from "../../src/app/rate-limits.js";
+import { readConfig } from "../../src/config.js";
 import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { alternativesFor } from "../../src/domain/planner/alternatives.js";
 import { planWeek } from "../../src/domain/planner/plan-week.js";
@@ -67,6 +69,15 @@ export function useApp(): TestApp {
       planner: inProcess,
       prover: null,
       queue: null,
+      rates: createRateLimits({
+        takeRate: database.db.takeRate,
+        rates: readConfig({ NODE_ENV: "test" }).rates,
+        key: rateKey(database.serverUrl),
+        clock: () => performance.now(),
+        onError(error) {
+          throw error;
+        },
+      }),
       now: () => new Date("2026-11-25T12:00:00Z"),
       planSteps: 60_000,
     };

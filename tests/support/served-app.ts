@@ -182,6 +182,7 @@ export function useServedApp(options: { pool?: boolean; steps?: number; env?: No
       log,
       schema: inProcess.schema,
       openContext: createContextOpener(app, inProcess.notices),
+      rates: app.rates,
       verify,
       issuer,
       isReady: () => Promise.resolve({ ready: true, checks: {} }),
@@ -290,7 +291,7 @@ export function useServedApp(options: { pool?: boolean; steps?: number; env?: No
       const tables = await owner<{ name: string }[]>`
         select c.relname as name from pg_class c join pg_namespace n on n.oid = c.relnamespace
         where n.nspname = 'public' and c.relkind = 'r' and c.relname not in ('food', 'base', 'base_ingredient', 'dish', 'dish_base',
-          'dish_ingredient', 'dish_step', 'reference_table', 'person') order by 1`;
+          'dish_ingredient', 'dish_step', 'reference_table', 'person', 'rate_window') order by 1`;
       const digests = await Promise.all(
         tables.map(async ({ name }) => {
           const [row] = await owner<{ rows: number; digest: string | null }[]>`

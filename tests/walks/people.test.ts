@@ -27,6 +27,7 @@ beforeAll(async () => {
     log: createLog(config.logLevel),
     schema: parts.schema,
     openContext: createContextOpener(parts.app, parts.notices),
+    rates: parts.app.rates,
     verify: createVerifier(config, issuer.keys),
     issuer,
     isReady: () => Promise.resolve({ ready: true, checks: {} }),

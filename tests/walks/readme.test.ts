@@ -9,6 +9,7 @@ import { buildSchema } from "../../src/graphql/schema.js";
 import { startPlannerPool } from "../../src/jobs/planner-pool.js";
 import { PLAN_STEPS } from "../../src/plan-steps.js";
 import { useDatabase } from "../support/database.js";
+import { noRates } from "../support/no-rates.js";
 
 const database = useDatabase({ demo: true });
 
@@ -31,6 +32,7 @@ test("the README shows the query it sends and the answer that comes back", async
       planner,
       prover: null,
       queue: null,
+      rates: noRates,
       now: () => new Date("2026-11-25T12:00:00Z"),
       planSteps: PLAN_STEPS,
     };
