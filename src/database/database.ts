@@ -12,8 +12,11 @@ export type Tx = Prisma.TransactionClient;
 export type ReadTx = postgres.TransactionSql;
 
 export interface Database {
-  /** The only door for writes: one transaction, one person, row-level security on. Never nested. */
-  asPerson<T>(personId: string, work: (tx: Tx) => Promise<T>): Promise<T>;
+  /**
+   * The only door for writes: one transaction, one person, row-level security on. Never nested.
+   * @param patienceMs how long it may take before it is given up
+   */
+  asPerson<T>(personId: string, work: (tx: Tx) => Promise<T>, patienceMs?: number): Promise<T>;
   /**
    * A read transaction of one person that everything in a GraphQL operation shares; close it when the answer is made.
    * @param options.snapshot every statement sees the data as the first one did
@@ -119,7 +122,7 @@ export function connectDatabase(url: string, options: { writers?: number; reader
   };
 
   return {
-    asPerson(personId, work) {
+    asPerson(personId, work, patienceMs = 15_000) {
       if (inside.getStore())
         throw new Error(
           "asPerson inside asPerson would wait for a second connection; pass the transaction on instead.",
@@ -130,7 +133,7 @@ export function connectDatabase(url: string, options: { writers?: number; reader
             await tx.$executeRaw`select set_config('app.person_id', ${personId}, true)`;
             return work(tx);
           },
-          { timeout: 15_000, maxWait: 5_000 },
+          { timeout: patienceMs, maxWait: 5_000 },
         ),
       );
     },

@@ -74,7 +74,9 @@ create function app_without(document jsonb, gone text) returns jsonb
 language plpgsql immutable set search_path = ''
 as $$
 begin
-  if jsonb_typeof(document) = 'array' then
+  if strpos(document::text, gone) = 0 then
+    return document;
+  elsif jsonb_typeof(document) = 'array' then
     return coalesce((select jsonb_agg(public.app_without(e.entry, gone) order by e.place)
       from jsonb_array_elements(document) with ordinality e (entry, place)
       where case jsonb_typeof(e.entry)
@@ -85,10 +87,8 @@ begin
   elsif jsonb_typeof(document) = 'object' then
     return coalesce((select jsonb_object_agg(m.name, public.app_without(m.member, gone))
       from jsonb_each(document) m (name, member) where strpos(m.name, gone) = 0), '{}');
-  elsif strpos(document #>> '{}', gone) > 0 then
-    return 'null';
   end if;
-  return document;
+  return 'null';
 end
 $$;
 
@@ -150,22 +150,23 @@ begin atomic
   on conflict (month, kind) do update set count = e.count + 1;
 end;
 
--- The child's own rows go by foreign key. Weeks of every home that ever packed for the child stay, without the child in them.
-create function app_forget_child(gone uuid) returns void
+-- The child's own rows go by foreign key. Weeks of every home that ever packed for the child stay, without the child in them; save
+-- those of a home that goes as well.
+create function app_forget_child(gone uuid, going_home uuid) returns void
 language plpgsql set search_path = ''
 as $$
 declare homes uuid[];
 begin
-  homes := array(select r.household_id from public.residence r where r.child_id = gone
-    union select p.household_id from public.lunch_box l join public.week_plan p on p.id = l.week_plan_id where l.child_id = gone);
+  homes := array_remove(array(select r.household_id from public.residence r where r.child_id = gone
+    union select p.household_id from public.lunch_box l join public.week_plan p on p.id = l.week_plan_id where l.child_id = gone), going_home);
   update public.week w set revision = w.revision + 1 where w.id in (select p.week_id from public.week_plan p
     join public.lunch_box l on l.week_plan_id = p.id where l.child_id = gone and l.current);
   delete from public.plan_certificate k where k.household_id = any (homes); -- it holds the whole problem
   delete from public.task t where t.household_id = any (homes) and t.child_ids = array[gone];
+  delete from public.child c where c.id = gone;
   perform public.app_scrub(gone, homes);
   delete from public.batch b where b.household_id = any (homes) and b.feeds = '[]' and b.state = 'OPEN';
   perform public.app_forget_traces(gone);
-  delete from public.child c where c.id = gone;
   -- Last, for the going of the rows is itself written down.
   if to_regclass('public.change_detail') is not null then
     execute 'delete from public.change_detail d using public.change c where c.id = d.change_id and $1 in (c.child_id, c.subject_id)' using gone;
@@ -186,7 +187,7 @@ declare
 begin
   for alone in select r.child_id from public.residence r where r.household_id = gone
     and not exists (select from public.residence o where o.child_id = r.child_id and o.household_id <> gone) loop
-    perform public.app_forget_child(alone);
+    perform public.app_forget_child(alone, gone);
   end loop;
   staying := array(select r.child_id from public.residence r where r.household_id = gone);
   for part in
@@ -248,7 +249,7 @@ begin
   agreed := not exists (select from public.residence r where r.child_id = gone and not exists (select from public.erasure_request e
     where e.child_id = gone and e.household_id = r.household_id and e.asked_at > now() - interval '30 days'));
   if agreed then
-    perform public.app_forget_child(gone);
+    perform public.app_forget_child(gone, null);
   end if;
   perform set_config('app.erasing', '', true);
   return case when agreed then 'ERASED' else 'AGREEMENT_NEEDED' end;
@@ -336,6 +337,6 @@ end
 $$;
 
 revoke execute on function app_without(jsonb, text), app_scrub(uuid, uuid[]), app_forget_traces(uuid), app_count_erased(text),
-  app_forget_child(uuid), app_forget_household(uuid), app_coordinates(uuid), app_erase_child(uuid, uuid), app_erase_household(uuid),
+  app_forget_child(uuid, uuid), app_forget_household(uuid), app_coordinates(uuid), app_erase_child(uuid, uuid), app_erase_household(uuid),
   app_erase_me(boolean) from public;
 grant execute on function app_erase_child(uuid, uuid), app_erase_household(uuid), app_erase_me(boolean) to noonpail_app;
