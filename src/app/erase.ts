@@ -38,6 +38,8 @@ type OfHousehold = Repeated | FailureOf<"HouseholdNotFound" | "NotPermitted">;
 type OfChild = OfHousehold | FailureOf<"ChildNotFound">;
 
 const MINUTES_TO_CONFIRM = 15;
+/** Years of weeks are gone through; on a busy machine that takes a while. */
+const PATIENCE_MS = 120_000;
 const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
 
 async function firstStep(app: App, tx: Tx, personId: string, about: string): Promise<ConfirmationNeeded> {
@@ -86,7 +88,7 @@ export function eraseChild(
   personId: string,
   input: EraseChild,
 ): Promise<Result<Erased | ConfirmationNeeded | { readonly agreed: false }, OfChild>> {
-  const attempt = { personId, action: "eraseChild", key: input.idempotencyKey, input };
+  const attempt = { personId, action: "eraseChild", key: input.idempotencyKey, input, patienceMs: PATIENCE_MS };
   return once<Erased | ConfirmationNeeded | { readonly agreed: false }, OfChild>(app, attempt, async (tx) => {
     const here = await childHere(tx, personId, input);
     if (!here.ok) return here;
@@ -119,7 +121,7 @@ export async function eraseHousehold(
   input: EraseHousehold,
 ): Promise<Result<Erased | ConfirmationNeeded, OfHousehold>> {
   let staying: readonly string[] = [];
-  const attempt = { personId, action: "eraseHousehold", key: input.idempotencyKey, input };
+  const attempt = { personId, action: "eraseHousehold", key: input.idempotencyKey, input, patienceMs: PATIENCE_MS };
   const erased = await once<Erased | ConfirmationNeeded, OfHousehold>(app, attempt, async (tx) => {
     const home = await coordinated(tx, personId, input.householdId);
     if (!home.ok) return home;
@@ -151,23 +153,28 @@ export async function eraseMe(
   const known = await before<ConfirmationNeeded>(app, attempt);
   if (known) return known;
   let staying: readonly string[] = [];
-  const erased = await allOrNothing<Erased, OfMe>(app, personId, async (tx) => {
-    const refused = await secondStep(app, tx, about, token);
-    if (refused) return fail(refused);
-    const done = await eraseMyRows(tx, input.withHouseholds);
-    switch (done.outcome) {
-      case "LAST_COORDINATOR":
-        return fail({ kind: "LastCoordinator" });
-      case "LAST_ADMINISTRATOR":
-        return fail({ kind: "LastAdministrator", jurisdiction: done.jurisdiction! });
-      case "HOUSEHOLDS_LEFT":
-        return fail({ kind: "HouseholdsLeft" });
-      case "ERASED":
-        staying = done.staying;
-        if (staying.length > 0) await queueRecheck(app, tx, touching({ childIds: staying }));
-        return ok({ erasedAt: app.now().toISOString() });
-    }
-  });
+  const erased = await allOrNothing<Erased, OfMe>(
+    app,
+    personId,
+    async (tx) => {
+      const refused = await secondStep(app, tx, about, token);
+      if (refused) return fail(refused);
+      const done = await eraseMyRows(tx, input.withHouseholds);
+      switch (done.outcome) {
+        case "LAST_COORDINATOR":
+          return fail({ kind: "LastCoordinator" });
+        case "LAST_ADMINISTRATOR":
+          return fail({ kind: "LastAdministrator", jurisdiction: done.jurisdiction! });
+        case "HOUSEHOLDS_LEFT":
+          return fail({ kind: "HouseholdsLeft" });
+        case "ERASED":
+          staying = done.staying;
+          if (staying.length > 0) await queueRecheck(app, tx, touching({ childIds: staying }));
+          return ok({ erasedAt: app.now().toISOString() });
+      }
+    },
+    PATIENCE_MS,
+  );
   if (staying.length > 0) await recheckNow(app, touching({ childIds: staying }));
   return erased;
 }

@@ -6,7 +6,7 @@ import { roleIn } from "./change-household.js";
 import type { FailureOf } from "./failures.js";
 import { leastRole, may } from "./may.js";
 
-export const EXPORT_FORMAT = "noonpail-export/1";
+const EXPORT_FORMAT = "noonpail-export/1";
 
 /** Writes the document; `out` is awaited before the next piece is read. */
 export type Export = (out: (text: string) => Promise<void>) => Promise<void>;

@@ -20,6 +20,8 @@ export interface Attempt {
   readonly key: string;
   /** Everything that makes the request what it is; compared when the key comes again. */
   readonly input: unknown;
+  /** Absent: as long as writing usually may take. */
+  readonly patienceMs?: number;
 }
 
 const fingerprint = (input: unknown) =>
@@ -34,13 +36,15 @@ export async function allOrNothing<T, E>(
   app: App,
   personId: string,
   work: (tx: Tx) => Promise<Result<T, E>>,
+  patienceMs?: number,
 ): Promise<Result<T, E>> {
+  const whole = async (tx: Tx) => {
+    const result = await work(tx);
+    if (!result.ok) throw new Refused(result.error);
+    return result;
+  };
   try {
-    return await app.db.asPerson(personId, async (tx) => {
-      const result = await work(tx);
-      if (!result.ok) throw new Refused(result.error);
-      return result;
-    });
+    return await app.db.asPerson(personId, whole, { patienceMs });
   } catch (error) {
     if (error instanceof Refused) return fail(error.failure as E);
     throw error;
@@ -60,7 +64,7 @@ export async function once<T, E>(
   const checked = checkKey(attempt.key);
   if (!checked.ok) return checked;
   const mark = fingerprint(attempt.input);
-  return allOrNothing<T, E | FailureOf<"KeyReused">>(app, attempt.personId, async (tx) => {
+  const first = async (tx: Tx): Promise<Result<T, E | FailureOf<"KeyReused">>> => {
     // A second request with the same key waits here until the first has committed or rolled back.
     const added = await tx.$executeRaw`insert into idempotency_key (person_id, key, action, fingerprint)
         values (${attempt.personId}::uuid, ${attempt.key}, ${attempt.action}, ${mark}) on conflict (person_id, key) do nothing`;
@@ -80,7 +84,8 @@ export async function once<T, E>(
       select: { id: true },
     });
     return result;
-  });
+  };
+  return allOrNothing(app, attempt.personId, first, attempt.patienceMs);
 }
 
 /**

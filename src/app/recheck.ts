@@ -124,7 +124,7 @@ function recheckOnce(
       await session.close();
     }
   };
-  return app.db.asPerson(personId, recheck, "unattended");
+  return app.db.asPerson(personId, recheck, { unattended: true });
 }
 
 /** Boxes from today on, not eaten, whose verdict today is not the one on record. */

@@ -14,10 +14,15 @@ export type ReadTx = postgres.TransactionSql;
 
 export interface Database {
   /**
-   * The only door for writes: one transaction, one person, row-level security on. Never nested. `unattended`: the server works in
-   * the person's name without having been asked by them, so the log names nobody.
+   * The only door for writes: one transaction, one person, row-level security on. Never nested.
+   * @param how.unattended the server works in the person's name without having been asked by them, so the log names nobody
+   * @param how.patienceMs how long it may take before it is given up
    */
-  asPerson<T>(personId: string, work: (tx: Tx) => Promise<T>, unattended?: "unattended"): Promise<T>;
+  asPerson<T>(
+    personId: string,
+    work: (tx: Tx) => Promise<T>,
+    how?: { readonly unattended?: boolean; readonly patienceMs?: number | undefined },
+  ): Promise<T>;
   /** A read transaction of one person that everything in a GraphQL operation shares; close it when the answer is made. */
   openRead(personId: string): ReadSession;
   /** One read in a transaction of its own, closed behind it; of several that must agree, `openRead` is the way. */
@@ -153,7 +158,7 @@ export function connectDatabase(url: string, options: { writers?: number; reader
   };
 
   return {
-    asPerson(personId, work, unattended) {
+    asPerson(personId, work, { unattended = false, patienceMs = 15_000 } = {}) {
       if (inside.getStore())
         throw new Error(
           "asPerson inside asPerson would wait for a second connection; pass the transaction on instead.",
@@ -164,7 +169,7 @@ export function connectDatabase(url: string, options: { writers?: number; reader
             await tx.$executeRaw`select set_config('app.person_id', ${personId}, true), set_config('app.unattended', ${unattended ? "on" : "off"}, true)`;
             return work(tx);
           },
-          { timeout: 15_000, maxWait: 5_000 },
+          { timeout: patienceMs, maxWait: 5_000 },
         ),
       );
     },

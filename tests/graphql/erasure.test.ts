@@ -251,7 +251,7 @@ describe("a child with two homes", () => {
       ).rejects.toThrow("42501");
       // Neither the setting nor the parts of the work are any use to the server's role.
       for (const attempt of [
-        `select app_forget_child('${child}')`,
+        `select app_forget_child('${child}', null)`,
         `select app_forget_household('${home}')`,
         `select app_scrub('${child}', array['${home}']::uuid[])`,
         `select app_forget_traces('${child}')`,

@@ -74,7 +74,9 @@ create function app_without(document jsonb, gone text) returns jsonb
 language plpgsql immutable set search_path = ''
 as $$
 begin
-  if jsonb_typeof(document) = 'array' then
+  if strpos(document::text, gone) = 0 then
+    return document;
+  elsif jsonb_typeof(document) = 'array' then
     return coalesce((select jsonb_agg(public.app_without(e.entry, gone) order by e.place)
       from jsonb_array_elements(document) with ordinality e (entry, place)
       where case jsonb_typeof(e.entry)
@@ -85,10 +87,8 @@ begin
   elsif jsonb_typeof(document) = 'object' then
     return coalesce((select jsonb_object_agg(m.name, public.app_without(m.member, gone))
       from jsonb_each(document) m (name, member) where strpos(m.name, gone) = 0), '{}');
-  elsif strpos(document #>> '{}', gone) > 0 then
-    return 'null';
   end if;
-  return document;
+  return 'null';
 end
 $$;
 
@@ -150,22 +150,23 @@ begin atomic
   on conflict (month, kind) do update set count = e.count + 1;
 end;
 
--- The child's own rows go by foreign key. Weeks of every home that ever packed for the child stay, without the child in them.
-create function app_forget_child(gone uuid) returns void
+-- The child's own rows go by foreign key. Weeks of every home that ever packed for the child stay, without the child in them; save
+-- those of a home that goes as well.
+create function app_forget_child(gone uuid, going_home uuid) returns void
 language plpgsql set search_path = ''
 as $$
 declare homes uuid[];
 begin
-  homes := array(select r.household_id from public.residence r where r.child_id = gone
-    union select p.household_id from public.lunch_box l join public.week_plan p on p.id = l.week_plan_id where l.child_id = gone);
+  homes := array_remove(array(select r.household_id from public.residence r where r.child_id = gone
+    union select p.household_id from public.lunch_box l join public.week_plan p on p.id = l.week_plan_id where l.child_id = gone), going_home);
   update public.week w set revision = w.revision + 1 where w.id in (select p.week_id from public.week_plan p
     join public.lunch_box l on l.week_plan_id = p.id where l.child_id = gone and l.current);
   delete from public.plan_certificate k where k.household_id = any (homes); -- it holds the whole problem
   delete from public.task t where t.household_id = any (homes) and t.child_ids = array[gone];
+  delete from public.child c where c.id = gone;
   perform public.app_scrub(gone, homes);
   delete from public.batch b where b.household_id = any (homes) and b.feeds = '[]' and b.state = 'OPEN';
   perform public.app_forget_traces(gone);
-  delete from public.child c where c.id = gone;
   -- Last, for the going of the rows is itself written down.
   if to_regclass('public.change_detail') is not null then
     execute 'delete from public.change_detail d using public.change c where c.id = d.change_id and $1 in (c.child_id, c.subject_id)' using gone;
@@ -173,6 +174,13 @@ begin
   perform public.app_count_erased('CHILD');
 end
 $$;
+
+-- One entry in the log of every home that has to take a child out of what it shows, or knows another home no more.
+create function app_tell_of_erasure(homes uuid[], of_kind text, of_verb text, child uuid) returns void
+language sql set search_path = ''
+begin atomic
+  select public.app_record_change(homes, of_kind, of_verb, child, child, null, '{}', '{}');
+end;
 
 -- Children who live nowhere else go with the household. For those who stay nothing becomes less strict: an allergy recorded here is
 -- the other home's record from now on, and a rule that rests on a note kept here holds again. Answers who stays.
@@ -186,7 +194,7 @@ declare
 begin
   for alone in select r.child_id from public.residence r where r.household_id = gone
     and not exists (select from public.residence o where o.child_id = r.child_id and o.household_id <> gone) loop
-    perform public.app_forget_child(alone);
+    perform public.app_forget_child(alone, gone);
   end loop;
   staying := array(select r.child_id from public.residence r where r.household_id = gone);
   for part in
@@ -219,6 +227,9 @@ begin
   perform public.app_forget_traces(gone);
   delete from public.own_dish_food f where f.household_id = gone; -- foods that dishes are made of do not go before the dishes
   delete from public.household h where h.id = gone;
+  for alone in select unnest(staying) loop
+    perform public.app_tell_of_erasure(public.app_homes_of(alone), 'HOME', 'CHANGED', alone);
+  end loop;
   perform public.app_count_erased('HOUSEHOLD');
   return staying;
 end
@@ -235,7 +246,9 @@ end;
 create function app_erase_child(gone uuid, home uuid) returns text
 language plpgsql security definer set search_path = ''
 as $$
-declare agreed boolean;
+declare
+  agreed boolean;
+  told uuid[];
 begin
   if not public.app_coordinates(home) or not exists (select from public.residence r where r.child_id = gone and r.household_id = home) then
     raise exception 'not a coordinator of a home of this child' using errcode = '42501';
@@ -248,7 +261,11 @@ begin
   agreed := not exists (select from public.residence r where r.child_id = gone and not exists (select from public.erasure_request e
     where e.child_id = gone and e.household_id = r.household_id and e.asked_at > now() - interval '30 days'));
   if agreed then
-    perform public.app_forget_child(gone);
+    told := public.app_homes_of(gone);
+    perform public.app_forget_child(gone, null);
+    perform public.app_tell_of_erasure(told, 'CHILD', 'REMOVED', gone);
+  else
+    perform public.app_tell_of_erasure(public.app_homes_of(gone), 'CHILD', 'CHANGED', gone);
   end if;
   perform set_config('app.erasing', '', true);
   return case when agreed then 'ERASED' else 'AGREEMENT_NEEDED' end;
@@ -315,6 +332,7 @@ begin
       details = public.app_without(e.details, me::text)
     where e.person_id = me or e.details::text like '%' || me || '%';
     perform public.app_forget_traces(me);
+    update public.change c set person_id = null where c.person_id = me;
     delete from public.person p where p.id = me;
     perform public.app_count_erased('PERSON');
     perform set_config('app.erasing', '', true);
@@ -336,6 +354,6 @@ end
 $$;
 
 revoke execute on function app_without(jsonb, text), app_scrub(uuid, uuid[]), app_forget_traces(uuid), app_count_erased(text),
-  app_forget_child(uuid), app_forget_household(uuid), app_coordinates(uuid), app_erase_child(uuid, uuid), app_erase_household(uuid),
+  app_tell_of_erasure(uuid[], text, text, uuid), app_forget_child(uuid, uuid), app_forget_household(uuid), app_coordinates(uuid), app_erase_child(uuid, uuid), app_erase_household(uuid),
   app_erase_me(boolean) from public;
 grant execute on function app_erase_child(uuid, uuid), app_erase_household(uuid), app_erase_me(boolean) to noonpail_app;
