@@ -105,6 +105,9 @@ export const EXPORTED: Readonly<Record<string, Decision>> = {
   batch: { household },
   task: { household, person: { where: "t.taken_by_id = $1" } },
   shopping_line: { household },
+  duty: { household, person: { where: "t.person_id = $1" } },
+  availability: { household, person: { where: "t.person_id = $1" } },
+  reminder: { household, person: { where: "t.person_id = $1" } },
   relaxation: { household },
   pin: { household },
 
@@ -127,6 +130,7 @@ export const EXPORTED: Readonly<Record<string, Decision>> = {
   dish_step: reference,
   reference_table: reference,
   erasure_count: { leftOut: "numbers about nobody" },
+  rate_window: { leftOut: "how often somebody asked, under keys that name nobody" },
   _prisma_migrations: { leftOut: "bookkeeping of the tables themselves" },
 };
 

@@ -344,6 +344,7 @@ export async function plantHomes(sql: postgres.Sql): Promise<Homes> {
     { id: string }[]
   >`select id from rule_set where layer = 'JURISDICTION' order by key limit 1`;
   await put(sql, "rule_set_adoption", { school_id: place!.id, rule_set_id: standard!.id });
+  await sql`insert into rate_window (bucket, full_at) values ('somebody', now())`;
   await put(sql, "erasure_count", { month: "2026-11-01", kind: "CHILD", count: 1 });
   await sql`insert into audit_entry (person_id, action, school_id, details) values (${people.ADMINISTRATOR}, 'SCHOOL_CHANGED', ${place!.id}, '{}')`;
   return { here, there, far, shared, ownChild, otherChild, farChild, people, school: place!.id };

@@ -147,6 +147,8 @@ export const tables: Readonly<Record<string, TableRule>> = {
   change_count: kitchen("O - - -"),
   change_detail: kitchen("O - - -"),
 
+  // Kept and read by a function alone.
+  rate_window: { may: { PUBLIC: "- - - -" } },
   // Numbers for the operator.
   erasure_count: { may: { PUBLIC: "- - - -" } },
 

@@ -15,6 +15,7 @@ import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { startPlannerPool } from "../../src/jobs/planner-pool.js";
 import { prepareDatabase } from "../../src/prepare-database.js";
 import { loadNow, printMachine } from "./machine.js";
+import { noRates } from "../support/no-rates.js";
 
 const { values: options } = parseArgs({ options: { weeks: { type: "string", default: "104" } } });
 const weeks = Number(options.weeks);
@@ -68,6 +69,7 @@ try {
     planner,
     prover: null,
     queue: null,
+    rates: noRates,
     now: () => new Date("2026-11-25T12:00:00Z"),
     planSteps: 30_000,
   };

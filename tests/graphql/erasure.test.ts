@@ -32,7 +32,9 @@ async function tablesWith(text: string): Promise<string[]> {
     select n.nspname as schema, c.relname as name, array(select a.attname::text from pg_attribute a
       where a.attrelid = c.oid and a.atttypid = 'bytea'::regtype and a.attnum > 0) as bytes
     from pg_class c join pg_namespace n on n.oid = c.relnamespace
-    where n.nspname in ('public', 'noonpail_jobs') and c.relkind = 'r' order by 1, 2`;
+    where n.nspname in ('public', 'noonpail_jobs') and c.relkind = 'r'
+      -- The log keeps keys, which name nothing any more; what else it said is in a table of its own.
+      and not (c.relname = 'change' and ${/^[0-9a-f-]{36}$/.test(text)}) order by 1, 2`;
   const found: string[] = [];
   for (const { schema, name, bytes } of tables) {
     const table = owner(`${schema}.${name}`);

@@ -134,6 +134,8 @@ declare pattern text := '%' || gone || '%';
 begin
   delete from public.idempotency_key k where k.outcome::text like pattern;
   delete from public.confirmation c where c.about like pattern;
+  update public.change_detail d set before = public.app_without(d.before, gone::text), after = public.app_without(d.after, gone::text)
+    where d.before::text like pattern or d.after::text like pattern;
   if to_regclass('noonpail_jobs.job') is not null then
     execute 'delete from noonpail_jobs.job where $1 in (data ->> ''householdId'', data ->> ''personId'')' using gone::text;
     execute 'update noonpail_jobs.job set data = public.app_without(data, $2), output = public.app_without(output, $2)
