@@ -7,6 +7,7 @@ import { makeInputSchemas, type InputTypeName } from "./generated/inputs.js";
 import {
   absenceReason,
   allergyInput,
+  boxKitInput,
   createChildInput,
   createHouseholdInput,
   disruptionInput,
@@ -64,6 +65,10 @@ const ranges: { readonly [T in InputTypeName]?: z.ZodType } = {
   ReportAbsenceInput: z.object({ reason: absenceReason }),
   DisruptionInput: disruptionInput,
   RecordExemptionInput: exemptionInput,
+  SetBoxKitInput: z
+    .looseObject({})
+    .transform((input) => ({ coldSources: 2, ...input }))
+    .pipe(boxKitInput),
   SetResidencePatternInput: residencePatternInput,
   ProposeResidenceChangeInput: z.object({ dates: residenceDates }),
   ReportReturnedInput: z.object({ entries: returnedEntries }),

@@ -93,6 +93,8 @@ export const createChildInput = z.object({
   leaveAt: localTime,
 });
 
+export const boxKitInput = createChildInput.pick({ compartments: true, coldSources: true, leaveAt: true });
+
 /** The figures of the catalogue's foods are per 100 g; a glass of milk of 200 ml weighs 206 g. */
 export const provisionEntries = z
   .array(

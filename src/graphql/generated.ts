@@ -493,6 +493,12 @@ export type BoxItemNote = {
   readonly why: ReadonlyArray<Scalars['String']['output']>;
 };
 
+export type BoxKitPayload = {
+  readonly __typename?: 'BoxKitPayload';
+  readonly child: Child;
+  readonly household: Household;
+};
+
 export type BoxPacking = {
   readonly __typename?: 'BoxPacking';
   readonly coldSources: Scalars['Int']['output'];
@@ -2288,6 +2294,8 @@ export type Mutation = {
   readonly saveOwnDish: SaveOwnDishResult;
   /** Add a food to the household's own list, or change one: the product in hand, as its label prints it. */
   readonly saveOwnFood: SaveOwnFoodResult;
+  /** Say what this household packs the child's box in, and when the child leaves it on a school day. A home that took the child in by a link says so before its first week. */
+  readonly setBoxKit: SetBoxKitResult;
   /** Choose the equation that the household's energy figures come from. */
   readonly setEnergyMethod: SetEnergyMethodResult;
   /** Set how many of each piece of equipment the kitchen has; kinds not named stay. */
@@ -2574,6 +2582,11 @@ export type MutationSaveOwnDishArgs = {
 
 export type MutationSaveOwnFoodArgs = {
   input: SaveOwnFoodInput;
+};
+
+
+export type MutationSetBoxKitArgs = {
+  input: SetBoxKitInput;
 };
 
 
@@ -4072,6 +4085,21 @@ export type SessionTiming = {
   readonly provenShortest: Scalars['Boolean']['output'];
 };
 
+export type SetBoxKitInput = {
+  readonly childId: Scalars['ID']['input'];
+  readonly coldSources: Scalars['Int']['input'];
+  readonly compartments: ReadonlyArray<CompartmentInput>;
+  readonly flask: Scalars['Boolean']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly insulated: Scalars['Boolean']['input'];
+  /** On Mondays to Fridays. */
+  readonly leaveAt: Scalars['LocalTime']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type SetBoxKitResult = BoxKitPayload | ChildNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed;
+
 export type SetEnergyMethodInput = {
   readonly householdId: Scalars['ID']['input'];
   readonly idempotencyKey: Scalars['String']['input'];
@@ -5277,6 +5305,15 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( Omit<SaveOwnFoodPayload, 'food' | 'household' | 'missing'> & { food: _RefType['Food'], household: _RefType['Household'], missing: ReadonlyArray<_RefType['MissingFact']> } & { __typename: 'SaveOwnFoodPayload' } )
   ;
+  SetBoxKitResult:
+    | ( Omit<BoxKitPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'BoxKitPayload' } )
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
   SetEnergyMethodResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -5580,6 +5617,7 @@ export type ResolversTypes = {
   BoxDifference: ResolverTypeWrapper<BoxDifferenceRow>;
   BoxItem: ResolverTypeWrapper<BoxItemRow>;
   BoxItemNote: ResolverTypeWrapper<BoxItemNoteRow>;
+  BoxKitPayload: ResolverTypeWrapper<Omit<BoxKitPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
   BoxPacking: ResolverTypeWrapper<Omit<BoxPacking, 'packedBy'> & { packedBy?: Maybe<ResolversTypes['Person']> }>;
   BoxPart: ResolverTypeWrapper<BoxPartRow>;
   BoxPlace: ResolverTypeWrapper<BoxPlaceRow>;
@@ -5898,6 +5936,8 @@ export type ResolversTypes = {
   ServedWarmth: ServedWarmth;
   SessionDifference: ResolverTypeWrapper<SessionDifferenceRow>;
   SessionTiming: ResolverTypeWrapper<SessionTimingRow>;
+  SetBoxKitInput: SetBoxKitInput;
+  SetBoxKitResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetBoxKitResult']>;
   SetEnergyMethodInput: SetEnergyMethodInput;
   SetEnergyMethodResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetEnergyMethodResult']>;
   SetEquipmentInput: SetEquipmentInput;
@@ -6034,6 +6074,7 @@ export type ResolversParentTypes = {
   BoxDifference: BoxDifferenceRow;
   BoxItem: BoxItemRow;
   BoxItemNote: BoxItemNoteRow;
+  BoxKitPayload: Omit<BoxKitPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
   BoxPacking: Omit<BoxPacking, 'packedBy'> & { packedBy?: Maybe<ResolversParentTypes['Person']> };
   BoxPart: BoxPartRow;
   BoxPlace: BoxPlaceRow;
@@ -6318,6 +6359,8 @@ export type ResolversParentTypes = {
   Season: Season;
   SessionDifference: SessionDifferenceRow;
   SessionTiming: SessionTimingRow;
+  SetBoxKitInput: SetBoxKitInput;
+  SetBoxKitResult: ResolversUnionTypes<ResolversParentTypes>['SetBoxKitResult'];
   SetEnergyMethodInput: SetEnergyMethodInput;
   SetEnergyMethodResult: ResolversUnionTypes<ResolversParentTypes>['SetEnergyMethodResult'];
   SetEquipmentInput: SetEquipmentInput;
@@ -6645,6 +6688,12 @@ export type BoxItemNoteResolvers<ContextType = GraphqlContext, ParentType extend
   holdingLimitMinutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   holdingMinutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   why?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type BoxKitPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxKitPayload'] = ResolversParentTypes['BoxKitPayload']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type BoxPackingResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxPacking'] = ResolversParentTypes['BoxPacking']> = {
@@ -7599,6 +7648,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   reportReturned?: Resolver<ResolversTypes['ReportReturnedResult'], ParentType, ContextType, RequireFields<MutationReportReturnedArgs, 'input'>>;
   saveOwnDish?: Resolver<ResolversTypes['SaveOwnDishResult'], ParentType, ContextType, RequireFields<MutationSaveOwnDishArgs, 'input'>>;
   saveOwnFood?: Resolver<ResolversTypes['SaveOwnFoodResult'], ParentType, ContextType, RequireFields<MutationSaveOwnFoodArgs, 'input'>>;
+  setBoxKit?: Resolver<ResolversTypes['SetBoxKitResult'], ParentType, ContextType, RequireFields<MutationSetBoxKitArgs, 'input'>>;
   setEnergyMethod?: Resolver<ResolversTypes['SetEnergyMethodResult'], ParentType, ContextType, RequireFields<MutationSetEnergyMethodArgs, 'input'>>;
   setEquipment?: Resolver<ResolversTypes['SetEquipmentResult'], ParentType, ContextType, RequireFields<MutationSetEquipmentArgs, 'input'>>;
   setFacility?: Resolver<ResolversTypes['SetFacilityResult'], ParentType, ContextType, RequireFields<MutationSetFacilityArgs, 'input'>>;
@@ -8246,6 +8296,10 @@ export type SessionTimingResolvers<ContextType = GraphqlContext, ParentType exte
   provenShortest?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
 };
 
+export type SetBoxKitResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetBoxKitResult'] = ResolversParentTypes['SetBoxKitResult']> = {
+  __resolveType: TypeResolveFn<'BoxKitPayload' | 'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
+};
+
 export type SetEnergyMethodResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetEnergyMethodResult'] = ResolversParentTypes['SetEnergyMethodResult']> = {
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
@@ -8602,6 +8656,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   BoxDifference?: BoxDifferenceResolvers<ContextType>;
   BoxItem?: BoxItemResolvers<ContextType>;
   BoxItemNote?: BoxItemNoteResolvers<ContextType>;
+  BoxKitPayload?: BoxKitPayloadResolvers<ContextType>;
   BoxPacking?: BoxPackingResolvers<ContextType>;
   BoxPart?: BoxPartResolvers<ContextType>;
   BoxPlace?: BoxPlaceResolvers<ContextType>;
@@ -8818,6 +8873,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Season?: SeasonResolvers<ContextType>;
   SessionDifference?: SessionDifferenceResolvers<ContextType>;
   SessionTiming?: SessionTimingResolvers<ContextType>;
+  SetBoxKitResult?: SetBoxKitResultResolvers<ContextType>;
   SetEnergyMethodResult?: SetEnergyMethodResultResolvers<ContextType>;
   SetEquipmentResult?: SetEquipmentResultResolvers<ContextType>;
   SetFacilityResult?: SetFacilityResultResolvers<ContextType>;

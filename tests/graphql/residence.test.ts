@@ -14,6 +14,8 @@ const REPLY = `mutation Reply($input: AnswerResidenceChangeInput!) { answerResid
 const WITHDRAW = `mutation Withdraw($input: WithdrawResidenceChangeInput!) { withdrawResidenceChange(input: $input) { ${ANSWER} ... on ProposalSettled { state } ... on ForTheOtherHome { madeHere } } }`;
 const GIVE_UP = `mutation GiveUp($input: GiveUpHomeInput!) { giveUpHome(input: $input) { __typename ... on UserError { message } ... on KitchenPayload { household { children { name } } } } }`;
 
+const KIT = `mutation Kit($input: SetBoxKitInput!) { setBoxKit(input: $input) { __typename ... on UserError { message } ... on InvalidInput { issues { field problem fix } } } }`;
+
 interface Answered {
   readonly __typename: string;
   readonly message: string;
@@ -421,6 +423,7 @@ describe("what cannot be agreed", () => {
       [here, SET, { childId: ari, kind: "OWN_CYCLE", starts: monday, cycle: Array(57).fill("THIS_HOME") }, "cycle"],
       [here, SET, { childId: ari, kind: "TWO_TWO_THREE", starts: monday, cycle: ["THIS_HOME"] }, "cycle"],
       [alone, SET, { childId: only, kind: "ALTERNATE_WEEKS", starts: monday }, "kind"],
+      [here, KIT, { childId: ari, compartments: [], leaveAt: "08:00" }, "compartments"],
       [alone, PROPOSE, { childId: only, dates: [monday], wakesHere: false }, "childId"],
       [here, PROPOSE, { childId: ari, dates: [], wakesHere: false }, "dates"],
       [here, PROPOSE, { childId: ari, dates: [monday, monday], wakesHere: false }, "dates.1"],
@@ -472,6 +475,7 @@ describe("what cannot be agreed", () => {
       [REPLY, { ...theirs, proposalId, accept: true }, "HouseholdNotFound"],
       [WITHDRAW, { ...mine, proposalId }, "NothingThere"],
       [WITHDRAW, { ...mine, proposalId: "nothing" }, "NothingThere"],
+      [KIT, { ...mine, childId: ari, compartments: [{ ml: 600, leakProof: true }], leaveAt: "08:00" }, "ChildNotFound"],
       [GIVE_UP, { ...mine, childId: ari }, "ChildNotFound"],
       [GIVE_UP, { ...theirs, childId: ari }, "HouseholdNotFound"],
     ];
