@@ -7,11 +7,13 @@ import { makeInputSchemas, type InputTypeName } from "./generated/inputs.js";
 import {
   absenceReason,
   allergyInput,
+  boxKitInput,
   createChildInput,
   createHouseholdInput,
   disruptionInput,
   equipmentEntries,
   exemptionInput,
+  handoverInput,
   hotDayEntries,
   idempotencyKey,
   jurisdictionName,
@@ -20,6 +22,9 @@ import {
   leftoverEntries,
   prepTimeEntries,
   provisionEntries,
+  residenceDates,
+  residencePatternInput,
+  returnedEntries,
   schoolClassChange,
   schoolClassInput,
   schoolDayInput,
@@ -60,6 +65,14 @@ const ranges: { readonly [T in InputTypeName]?: z.ZodType } = {
   ReportAbsenceInput: z.object({ reason: absenceReason }),
   DisruptionInput: disruptionInput,
   RecordExemptionInput: exemptionInput,
+  SetBoxKitInput: z
+    .looseObject({})
+    .transform((input) => ({ coldSources: 2, ...input }))
+    .pipe(boxKitInput),
+  SetResidencePatternInput: residencePatternInput,
+  ProposeResidenceChangeInput: z.object({ dates: residenceDates }),
+  ReportReturnedInput: z.object({ entries: returnedEntries }),
+  WriteHandoverInput: handoverInput,
   AppointInput: appointment,
   DismissInput: appointment,
   RegisterSchoolInput: schoolInput,

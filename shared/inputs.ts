@@ -95,6 +95,8 @@ export const createChildInput = z.object({
   leaveAt: localTime,
 });
 
+export const boxKitInput = createChildInput.pick({ compartments: true, coldSources: true, leaveAt: true });
+
 /** The figures of the catalogue's foods are per 100 g; a glass of milk of 200 ml weighs 206 g. */
 export const provisionEntries = z
   .array(
@@ -253,7 +255,7 @@ export const residencePatternInput = z
   .object({
     kind: z.enum(["SAME_HOME", "ALTERNATE_WEEKS", "TWO_TWO_THREE", "TWO_TWO_FIVE_FIVE", "OWN_CYCLE"]),
     starts: localDate,
-    firstHome: homeSide,
+    firstHome: homeSide.default("THIS_HOME"),
     cycle: z.array(homeSide).min(1, CYCLE_FIX).max(56, CYCLE_FIX).nullish(),
   })
   .check(({ value: { kind, cycle }, issues }) => {
@@ -270,6 +272,11 @@ export const residenceDates = z
   .min(1, "Send 1 to 62 days.")
   .max(62, "Send 1 to 62 days.")
   .check(onlyOnce((date) => date));
+export const returnedEntries = z
+  .array(z.object({ itemId: z.string() }))
+  .min(1, "Say of 1 to 40 items what came back.")
+  .max(40, "Say of 1 to 40 items what came back.")
+  .check(onlyOnce((entry) => entry.itemId));
 const handoverWords = z
   .array(
     z
@@ -281,13 +288,14 @@ const handoverWords = z
   )
   .max(20, "Send at most 20.");
 export const handoverInput = z.object({
-  repeat: handoverWords,
-  avoid: handoverWords,
+  repeat: handoverWords.default([]),
+  avoid: handoverWords.default([]),
   note: z
     .string()
     .trim()
     .max(500, "Send at most 500 characters.")
-    .regex(/^[^\p{Cs}\0]*$/u, "Send text without control characters."),
+    .regex(/^[^\p{Cs}\0]*$/u, "Send text without control characters.")
+    .default(""),
 });
 
 /** Hands-on minutes a task took. */

@@ -296,6 +296,8 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
         !school ||
         !isSchoolDay(school, enrolment.schoolClassId, date) ||
         !wakesHere(facts, household.id, child.id, date) ||
+        // A box packed by a home that has given the child up since: there is one already.
+        facts.elsewhere.some((eaten) => eaten.childId === child.id && eaten.date === date) ||
         parts.setAside?.has(`${child.id}@${date}`)
       )
         return [];

@@ -35,7 +35,7 @@ export interface CreateChild {
   readonly leaveAt: string;
 }
 
-const schoolWeekdays = ["MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY"];
+export const schoolWeekdays = ["MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY"];
 const OLDEST_YEARS = 20;
 
 /** A kind the catalogue does not know yet is kept too, for the day it does, when the sender says that it is meant. */

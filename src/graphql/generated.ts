@@ -530,6 +530,12 @@ export type BoxItemNote = {
   readonly why: ReadonlyArray<Scalars['String']['output']>;
 };
 
+export type BoxKitPayload = {
+  readonly __typename?: 'BoxKitPayload';
+  readonly child: Child;
+  readonly household: Household;
+};
+
 export type BoxPacking = {
   readonly __typename?: 'BoxPacking';
   readonly coldSources: Scalars['Int']['output'];
@@ -2513,6 +2519,8 @@ export type Mutation = {
   readonly saveOwnFood: SaveOwnFoodResult;
   /** Say when one can help; replaces what was said before. A coordinator may say it for others. */
   readonly setAvailability: SetAvailabilityResult;
+  /** Say what this household packs the child's box in, and when the child leaves it on a school day. A home that took the child in by a link says so before its first week. */
+  readonly setBoxKit: SetBoxKitResult;
   /** Say who is on for sessions. Sessions not named stay as they are; an empty list takes everybody off. */
   readonly setDuties: SetDutiesResult;
   /** Choose the equation that the household's energy figures come from. */
@@ -2850,6 +2858,11 @@ export type MutationSaveOwnFoodArgs = {
 
 export type MutationSetAvailabilityArgs = {
   input: SetAvailabilityInput;
+};
+
+
+export type MutationSetBoxKitArgs = {
+  input: SetBoxKitInput;
 };
 
 
@@ -4469,6 +4482,21 @@ export type SetAvailabilityInput = {
 
 export type SetAvailabilityResult = HelperNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed | RotaPayload;
 
+export type SetBoxKitInput = {
+  readonly childId: Scalars['ID']['input'];
+  readonly coldSources: Scalars['Int']['input'];
+  readonly compartments: ReadonlyArray<CompartmentInput>;
+  readonly flask: Scalars['Boolean']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly insulated: Scalars['Boolean']['input'];
+  /** On Mondays to Fridays. */
+  readonly leaveAt: Scalars['LocalTime']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type SetBoxKitResult = BoxKitPayload | ChildNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed;
+
 export type SetDutiesInput = {
   readonly duties: ReadonlyArray<DutyInput>;
   readonly householdId: Scalars['ID']['input'];
@@ -5821,6 +5849,15 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( Omit<RotaPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'RotaPayload' } )
   ;
+  SetBoxKitResult:
+    | ( Omit<BoxKitPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'BoxKitPayload' } )
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
   SetDutiesResult:
     | ( HelperNotFound & { __typename: 'HelperNotFound' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
@@ -6164,6 +6201,7 @@ export type ResolversTypes = {
   BoxDifference: ResolverTypeWrapper<BoxDifferenceRow>;
   BoxItem: ResolverTypeWrapper<BoxItemRow>;
   BoxItemNote: ResolverTypeWrapper<BoxItemNoteRow>;
+  BoxKitPayload: ResolverTypeWrapper<Omit<BoxKitPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
   BoxPacking: ResolverTypeWrapper<Omit<BoxPacking, 'packedBy'> & { packedBy?: Maybe<ResolversTypes['Person']> }>;
   BoxPart: ResolverTypeWrapper<BoxPartRow>;
   BoxPlace: ResolverTypeWrapper<BoxPlaceRow>;
@@ -6516,6 +6554,8 @@ export type ResolversTypes = {
   SessionTiming: ResolverTypeWrapper<SessionTimingRow>;
   SetAvailabilityInput: SetAvailabilityInput;
   SetAvailabilityResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetAvailabilityResult']>;
+  SetBoxKitInput: SetBoxKitInput;
+  SetBoxKitResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetBoxKitResult']>;
   SetDutiesInput: SetDutiesInput;
   SetDutiesResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetDutiesResult']>;
   SetEnergyMethodInput: SetEnergyMethodInput;
@@ -6666,6 +6706,7 @@ export type ResolversParentTypes = {
   BoxDifference: BoxDifferenceRow;
   BoxItem: BoxItemRow;
   BoxItemNote: BoxItemNoteRow;
+  BoxKitPayload: Omit<BoxKitPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
   BoxPacking: Omit<BoxPacking, 'packedBy'> & { packedBy?: Maybe<ResolversParentTypes['Person']> };
   BoxPart: BoxPartRow;
   BoxPlace: BoxPlaceRow;
@@ -6983,6 +7024,8 @@ export type ResolversParentTypes = {
   SessionTiming: SessionTimingRow;
   SetAvailabilityInput: SetAvailabilityInput;
   SetAvailabilityResult: ResolversUnionTypes<ResolversParentTypes>['SetAvailabilityResult'];
+  SetBoxKitInput: SetBoxKitInput;
+  SetBoxKitResult: ResolversUnionTypes<ResolversParentTypes>['SetBoxKitResult'];
   SetDutiesInput: SetDutiesInput;
   SetDutiesResult: ResolversUnionTypes<ResolversParentTypes>['SetDutiesResult'];
   SetEnergyMethodInput: SetEnergyMethodInput;
@@ -7350,6 +7393,12 @@ export type BoxItemNoteResolvers<ContextType = GraphqlContext, ParentType extend
   holdingLimitMinutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   holdingMinutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   why?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type BoxKitPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxKitPayload'] = ResolversParentTypes['BoxKitPayload']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type BoxPackingResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['BoxPacking'] = ResolversParentTypes['BoxPacking']> = {
@@ -8389,6 +8438,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   saveOwnDish?: Resolver<ResolversTypes['SaveOwnDishResult'], ParentType, ContextType, RequireFields<MutationSaveOwnDishArgs, 'input'>>;
   saveOwnFood?: Resolver<ResolversTypes['SaveOwnFoodResult'], ParentType, ContextType, RequireFields<MutationSaveOwnFoodArgs, 'input'>>;
   setAvailability?: Resolver<ResolversTypes['SetAvailabilityResult'], ParentType, ContextType, RequireFields<MutationSetAvailabilityArgs, 'input'>>;
+  setBoxKit?: Resolver<ResolversTypes['SetBoxKitResult'], ParentType, ContextType, RequireFields<MutationSetBoxKitArgs, 'input'>>;
   setDuties?: Resolver<ResolversTypes['SetDutiesResult'], ParentType, ContextType, RequireFields<MutationSetDutiesArgs, 'input'>>;
   setEnergyMethod?: Resolver<ResolversTypes['SetEnergyMethodResult'], ParentType, ContextType, RequireFields<MutationSetEnergyMethodArgs, 'input'>>;
   setEquipment?: Resolver<ResolversTypes['SetEquipmentResult'], ParentType, ContextType, RequireFields<MutationSetEquipmentArgs, 'input'>>;
@@ -9102,6 +9152,10 @@ export type SetAvailabilityResultResolvers<ContextType = GraphqlContext, ParentT
   __resolveType: TypeResolveFn<'HelperNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed' | 'RotaPayload', ParentType, ContextType>;
 };
 
+export type SetBoxKitResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetBoxKitResult'] = ResolversParentTypes['SetBoxKitResult']> = {
+  __resolveType: TypeResolveFn<'BoxKitPayload' | 'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
+};
+
 export type SetDutiesResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetDutiesResult'] = ResolversParentTypes['SetDutiesResult']> = {
   __resolveType: TypeResolveFn<'HelperNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed' | 'RotaPayload', ParentType, ContextType>;
 };
@@ -9497,6 +9551,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   BoxDifference?: BoxDifferenceResolvers<ContextType>;
   BoxItem?: BoxItemResolvers<ContextType>;
   BoxItemNote?: BoxItemNoteResolvers<ContextType>;
+  BoxKitPayload?: BoxKitPayloadResolvers<ContextType>;
   BoxPacking?: BoxPackingResolvers<ContextType>;
   BoxPart?: BoxPartResolvers<ContextType>;
   BoxPlace?: BoxPlaceResolvers<ContextType>;
@@ -9737,6 +9792,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   SessionDifference?: SessionDifferenceResolvers<ContextType>;
   SessionTiming?: SessionTimingResolvers<ContextType>;
   SetAvailabilityResult?: SetAvailabilityResultResolvers<ContextType>;
+  SetBoxKitResult?: SetBoxKitResultResolvers<ContextType>;
   SetDutiesResult?: SetDutiesResultResolvers<ContextType>;
   SetEnergyMethodResult?: SetEnergyMethodResultResolvers<ContextType>;
   SetEquipmentResult?: SetEquipmentResultResolvers<ContextType>;

@@ -10,6 +10,7 @@ import {
   type ProposalKey,
   type ResidenceRef,
 } from "../app/residence.js";
+import { setBoxKit } from "../app/set-box-kit.js";
 import { readOpenProposals, readProposal, readResidence } from "../database/residence.js";
 import { daysBetween, isCalendarDate } from "../domain/calendar/dates.js";
 import { daysFrom, patternOn, wakesIn, type Residence } from "../domain/calendar/residence.js";
@@ -80,7 +81,12 @@ const answered = <F extends Failure>(
 };
 
 type Mutations =
-  "setResidencePattern" | "proposeResidenceChange" | "answerResidenceChange" | "withdrawResidenceChange" | "giveUpHome";
+  | "setResidencePattern"
+  | "proposeResidenceChange"
+  | "answerResidenceChange"
+  | "withdrawResidenceChange"
+  | "setBoxKit"
+  | "giveUpHome";
 
 export const residenceMutations: Pick<NonNullable<Resolvers["Mutation"]>, Mutations> = {
   async setResidencePattern(_, { input }, context) {
@@ -104,6 +110,16 @@ export const residenceMutations: Pick<NonNullable<Resolvers["Mutation"]>, Mutati
     const householdId = localId("Household", input.householdId);
     const asked = { ...input, householdId, proposal: proposalOf(id) };
     return answered(await withdrawResidenceChange(context.app, requirePerson(context), asked), householdId, context);
+  },
+  async setBoxKit(_, { input }, context) {
+    const done = await setBoxKit(context.app, requirePerson(context), {
+      ...input,
+      householdId: localId("Household", input.householdId),
+      childId: localId("Child", input.childId),
+    });
+    if (!done.ok) return explain(done.error);
+    const household = await freshHousehold(context, done.value.householdId);
+    return { __typename: "BoxKitPayload", ...changedChild(household, done.value.childId) };
   },
   async giveUpHome(_, { input }, context) {
     const done = await giveUpHome(context.app, requirePerson(context), {

@@ -15,7 +15,8 @@ describe("mutations, asked over HTTP", () => {
     ask = await mutationAsker(served);
     cells = await ask();
     keep("mutations", cells);
-  });
+    // Each of some seventy mutations is asked in eight names, one after the other.
+  }, 240_000);
   it("every mutation has its line", () => expect(unspokenMutations(served)).toEqual([]));
   it("every mutation was asked for by everybody", () =>
     expect(new Set(cells.map(({ what }) => what)).size).toBe(

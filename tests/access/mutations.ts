@@ -12,6 +12,7 @@ export const mutations: Readonly<Record<string, "O" | "H" | "K" | "C" | "A" | "J
   answerResidenceChange: "C",
   withdrawResidenceChange: "C",
   giveUpHome: "C",
+  setBoxKit: "C",
   setStock: "K",
   setLeftovers: "K",
   setPrepTimes: "K",

@@ -358,6 +358,11 @@ describe("which boxes a household packs", () => {
     expect(datesOf({ facts: inTurn })).toEqual([monday, thursday]);
   });
 
+  it("packs nothing on a day for which a home that is none any more has left a packed box", () => {
+    const left = facts({ elsewhere: [{ childId: "ari", date: tuesday, slot: "MAIN", dish: "dal" }] });
+    expect(datesOf({ facts: left })).toEqual([monday, wednesday, thursday, friday]);
+  });
+
   it("packs nothing on a holiday, and only the class that is free stays home", () => {
     expect(datesOf(withDay(special({})))).toEqual([monday, tuesday, thursday, friday]);
     expect(datesOf(withDay(special({ schoolClassId: "owls" })))).toEqual([monday, tuesday, thursday, friday]);

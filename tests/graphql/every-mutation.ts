@@ -405,6 +405,17 @@ async function proposal(home: Household, proposedBy: "THIS_HOME" | "OTHER_HOME")
 /** With proposals to answer and a child to give up. */
 const twoHomesMutations: readonly Mutation[] = [
   {
+    field: "setBoxKit",
+    needs: "COORDINATOR",
+    ...householdGone,
+    async input(home) {
+      const childId = await sharedChild(home);
+      const compartments = [{ ml: 700, leakProof: true }];
+      return { childId, compartments, leaveAt: "07:50", seenRevision: await home.revision() };
+    },
+    other: { leaveAt: "07:55" },
+  },
+  {
     field: "setResidencePattern",
     needs: "COORDINATOR",
     ...householdGone,

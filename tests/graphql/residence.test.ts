@@ -14,6 +14,8 @@ const REPLY = `mutation Reply($input: AnswerResidenceChangeInput!) { answerResid
 const WITHDRAW = `mutation Withdraw($input: WithdrawResidenceChangeInput!) { withdrawResidenceChange(input: $input) { ${ANSWER} ... on ProposalSettled { state } ... on ForTheOtherHome { madeHere } } }`;
 const GIVE_UP = `mutation GiveUp($input: GiveUpHomeInput!) { giveUpHome(input: $input) { __typename ... on UserError { message } ... on KitchenPayload { household { children { name } } } } }`;
 
+const KIT = `mutation Kit($input: SetBoxKitInput!) { setBoxKit(input: $input) { __typename ... on UserError { message } ... on InvalidInput { issues { field problem fix } } } }`;
+
 interface Answered {
   readonly __typename: string;
   readonly message: string;
@@ -66,6 +68,25 @@ async function agree(from: Household, to: Household, mutation: string, input: Re
   const accepted = await change(to, REPLY, { proposalId: proposed.proposal!.id, accept: true });
   expect(accepted.__typename).toBe("ResidencePayload");
   return accepted;
+}
+
+/** Reads the labels of a day's box and packs it. */
+async function pack(home: Household, date: string): Promise<void> {
+  const box = (await boxesOf(home)).find((entry) => entry.date === date)!;
+  const foods = box.items.flatMap(({ labelsToRead }) => (labelsToRead ?? []).map(({ key }) => key));
+  for (const food of new Set(foods))
+    await home.change("mutation L($input: RecordLabelInput!) { recordLabel(input: $input) { __typename } }", {
+      food,
+      contains: [],
+      mayContain: [],
+      readOn: "2026-11-20",
+    });
+  const packed = await served.send(home.coordinator, PACK, {
+    boxId: box.id,
+    packedAt: `${date}T07:10:00Z`,
+    seenRevision: (await home.week(DAY))!.revision,
+  });
+  expect(packed.__typename).toBe("WeekPayload");
 }
 
 describe("a pattern between two homes", () => {
@@ -325,22 +346,7 @@ describe("single days between two homes", () => {
 
   it("a day whose box is packed moves neither by proposal nor by answer, and nothing else of the proposal does", async () => {
     const { proposal } = await change(there, PROPOSE, { childId: ari, dates: [monday, thursday], wakesHere: true });
-    const week = (await here.week(DAY))!;
-    const box = week.plan.boxes.find(({ date }) => date === monday)!;
-    const foods = box.items.flatMap(({ labelsToRead }) => (labelsToRead ?? []).map(({ key }) => key));
-    for (const food of new Set(foods))
-      await here.change("mutation L($input: RecordLabelInput!) { recordLabel(input: $input) { __typename } }", {
-        food,
-        contains: [],
-        mayContain: [],
-        readOn: "2026-11-20",
-      });
-    const packed = await served.send(here.coordinator, PACK, {
-      boxId: box.id,
-      packedAt: `${monday}T07:10:00Z`,
-      seenRevision: (await here.week(DAY))!.revision,
-    });
-    expect(packed.__typename).toBe("WeekPayload");
+    await pack(here, monday);
     const before = await served.everyRow();
     expect(await change(here, REPLY, { proposalId: proposal!.id, accept: true })).toMatchObject({
       __typename: "DayClosed",
@@ -417,6 +423,7 @@ describe("what cannot be agreed", () => {
       [here, SET, { childId: ari, kind: "OWN_CYCLE", starts: monday, cycle: Array(57).fill("THIS_HOME") }, "cycle"],
       [here, SET, { childId: ari, kind: "TWO_TWO_THREE", starts: monday, cycle: ["THIS_HOME"] }, "cycle"],
       [alone, SET, { childId: only, kind: "ALTERNATE_WEEKS", starts: monday }, "kind"],
+      [here, KIT, { childId: ari, compartments: [], leaveAt: "08:00" }, "compartments"],
       [alone, PROPOSE, { childId: only, dates: [monday], wakesHere: false }, "childId"],
       [here, PROPOSE, { childId: ari, dates: [], wakesHere: false }, "dates"],
       [here, PROPOSE, { childId: ari, dates: [monday, monday], wakesHere: false }, "dates.1"],
@@ -468,6 +475,7 @@ describe("what cannot be agreed", () => {
       [REPLY, { ...theirs, proposalId, accept: true }, "HouseholdNotFound"],
       [WITHDRAW, { ...mine, proposalId }, "NothingThere"],
       [WITHDRAW, { ...mine, proposalId: "nothing" }, "NothingThere"],
+      [KIT, { ...mine, childId: ari, compartments: [{ ml: 600, leakProof: true }], leaveAt: "08:00" }, "ChildNotFound"],
       [GIVE_UP, { ...mine, childId: ari }, "ChildNotFound"],
       [GIVE_UP, { ...theirs, childId: ari }, "HouseholdNotFound"],
     ];
@@ -500,7 +508,7 @@ describe("a home that is given up", () => {
     await owner`insert into child_body (child_id, household_id, weight_kg) values (${localOf(ari)}, ${localOf(there.id)}, 40)`;
     const recorded = await there.change(
       "mutation R($input: RecordAllergyInput!) { recordAllergy(input: $input) { __typename } }",
-      { childId: ari, foodKind: "kiwi" },
+      { childId: ari, allergen: "LUPIN" },
     );
     expect(recorded.__typename).toBe("AllergyPayload");
     await agree(here, there, SET, {
@@ -513,6 +521,7 @@ describe("a home that is given up", () => {
     expect(await lettersOf(there, ari)).toBe("HHHTH");
     expect((await there.plan(DAY)).__typename).toBe("WeekPayload");
     expect(datesOf(await boxesOf(there))).toEqual([monday, tuesday, wednesday, friday]);
+    await pack(there, monday);
 
     expect((await change(there, GIVE_UP, { childId: ari })) as unknown).toMatchObject({
       __typename: "KitchenPayload",
@@ -533,14 +542,22 @@ describe("a home that is given up", () => {
     const kept = await owner`select 1 from child_body where household_id = ${localOf(there.id)}
       union all select 1 from leave_time where household_id = ${localOf(there.id)} union all select 1 from box_kit where household_id = ${localOf(there.id)}`;
     expect([...kept]).toEqual([]);
-    // The home that is left plans the days, and the allergy holds until it takes it back.
+    // The home that is left plans the days, but the one whose box is packed; and the allergy holds until it takes it back.
     expect((await here.plan(DAY)).__typename).toBe("WeekPayload");
-    expect(datesOf(await boxesOf(here))).toEqual([monday, tuesday, wednesday, thursday, friday]);
-    const child = await here.ask<{ allergies: { foodKind: string | null }[] }>(
-      "query A($id: ID!) { node(id: $id) { ... on Child { allergies { foodKind } } } }",
+    expect(datesOf(await boxesOf(here))).toEqual([tuesday, wednesday, thursday, friday]);
+    const carried = await here.ask<{ boxes: { date: string; state: string }[] }>(
+      `query B($id: ID!) { node(id: $id) { ... on Child { boxes(from: "${monday}", to: "${friday}") { date state } } } }`,
       ari,
     );
-    expect(child.allergies.map(({ foodKind }) => foodKind)).toContain("kiwi");
+    expect(carried.boxes.map(({ date, state }) => [date, state])).toEqual([
+      [monday, "PACKED"],
+      ...[tuesday, wednesday, thursday, friday].map((date) => [date, "PLANNED"]),
+    ]);
+    const child = await here.ask<{ allergies: { allergen: string | null }[] }>(
+      "query A($id: ID!) { node(id: $id) { ... on Child { allergies { allergen } } } }",
+      ari,
+    );
+    expect(child.allergies.map(({ allergen }) => allergen)).toContain("LUPIN");
 
     const last = await change(here, GIVE_UP, { childId: ari });
     expect(last).toMatchObject({ __typename: "OnlyHome" });

@@ -465,10 +465,12 @@ async function addOtherHome(served: ServedApp, childId: string): Promise<Househo
   const { owner } = served.inProcess.database;
   const [child, household] = [localOf(childId), localOf(home.id)];
   await owner`insert into residence (child_id, household_id, since) values (${child}, ${household}, '2099-01-01')`;
-  await owner`insert into box_kit (child_id, household_id, compartments, cold_sources, insulated, flask)
-    values (${child}, ${household}, ${owner.json(usualChild.compartments)}, 2, true, ${usualChild.flask})`;
-  await owner`insert into leave_time (child_id, household_id, weekday, leave_at)
-    select ${child}, ${household}, d, ${usualChild.leaveAt} from unnest(array['MONDAY', 'TUESDAY', 'WEDNESDAY', 'THURSDAY', 'FRIDAY']) d`;
+  const { compartments, flask, leaveAt } = usualChild;
+  const kit = await home.change(
+    "mutation Kit($input: SetBoxKitInput!) { setBoxKit(input: $input) { __typename ... on UserError { message } } }",
+    { childId, compartments, flask, leaveAt },
+  );
+  expect(kit.__typename).toBe("BoxKitPayload");
   return home;
 }
 
