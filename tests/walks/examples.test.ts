@@ -3,7 +3,8 @@ import { spawn } from "node:child_process";
 import { useServedApp } from "../support/served-app.js";
 
 const served = useServedApp({ steps: 25_000 });
-jest.setTimeout(240_000); // planning in one thread with the server, and a process to start each time
+/** Milliseconds: each starts a process, and the server plans in the thread of the test. */
+const PATIENCE = 240_000;
 
 /** Standard output of a script that ended well. */
 async function run(script: string): Promise<string> {
@@ -18,26 +19,38 @@ async function run(script: string): Promise<string> {
   return said;
 }
 
-it("family-app plans, swaps, settles, and hears of it", async () => {
-  const said = await run("family-app");
-  expect(said).toMatch(/^Millpond kitchen: \w+ on 2027-01-11: .+,/m);
-  expect(said).toMatch(/^agreed: AGREED$/m);
-  expect(said).toMatch(/^without apples: /m);
-  expect(said).toMatch(/^heard meanwhile: .*PLAN \w+ by Ana/m);
-});
+it(
+  "family-app plans, swaps, settles, and hears of it",
+  async () => {
+    const said = await run("family-app");
+    expect(said).toMatch(/^Millpond kitchen: \w+ on 2027-01-11: .+,/m);
+    expect(said).toMatch(/^agreed: AGREED$/m);
+    expect(said).toMatch(/^without apples: /m);
+    expect(said).toMatch(/^heard meanwhile: .*PLAN \w+ by Ana/m);
+  },
+  PATIENCE,
+);
 
-it("two-carers reach for one task, of which one gets it and the other hears, and pack a box", async () => {
-  const said = await run("two-carers");
-  const outcomes = [...said.matchAll(/^(?:Tom|Iris): (\w+)/gm)].map(([, outcome]) => outcome);
-  expect(outcomes.sort()).toEqual(["TaskHeld", "TaskPayload"]);
-  expect(said).toMatch(/^Iris sees that it is held by (?:Tom|Iris) /m);
-  expect(said).toMatch(/^\w+'s box: WeekPayload/m);
-});
+it(
+  "two-carers reach for one task, of which one gets it and the other hears, and pack a box",
+  async () => {
+    const said = await run("two-carers");
+    const outcomes = [...said.matchAll(/^(?:Tom|Iris): (\w+)/gm)].map(([, outcome]) => outcome);
+    expect(outcomes.sort()).toEqual(["TaskHeld", "TaskPayload"]);
+    expect(said).toMatch(/^Iris sees that it is held by (?:Tom|Iris) /m);
+    expect(said).toMatch(/^\w+'s box: WeekPayload/m);
+  },
+  PATIENCE,
+);
 
-it("administrator finds a slip, counts, loads, and stands in the list", async () => {
-  const said = await run("administrator");
-  expect(said).toContain("perhaps DRIED_FRUIT");
-  expect(said).toMatch(/would break it$/m);
-  expect(said).toMatch(/^quillbrook-primary-spring version 1 is loaded/m);
-  expect(said).toMatch(/RULE_SET_LOADED by Ruth /);
-});
+it(
+  "administrator finds a slip, counts, loads, and stands in the list",
+  async () => {
+    const said = await run("administrator");
+    expect(said).toContain("perhaps DRIED_FRUIT");
+    expect(said).toMatch(/would break it$/m);
+    expect(said).toMatch(/^quillbrook-primary-spring version 1 is loaded/m);
+    expect(said).toMatch(/RULE_SET_LOADED by Ruth /);
+  },
+  PATIENCE,
+);
