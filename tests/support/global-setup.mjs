@@ -36,7 +36,9 @@ function usesDatabase(tests, patterns) {
   const roomOf = (/** @type {string} */ file) => file.split(/[\\/]/)[0];
   const rooms = new Set(
     files
-      .filter((file) => readFileSync(join(tests, file), "utf8").match(/support\/(database|app|served-app)\.js/) !== null)
+      .filter(
+        (file) => readFileSync(join(tests, file), "utf8").match(/support\/(database|app|served-app)\.js/) !== null,
+      )
       .map(roomOf),
   );
   const asked = patterns.map((pattern) => new RegExp(pattern, "i"));
