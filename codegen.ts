@@ -11,6 +11,8 @@ const mappers: Record<string, string> = {
   Me: "./rows.js#MeNode as MeRow",
   Change: "./rows.js#ChangeNode as ChangeNode",
   Person: "../database/household.js#PersonRow as PersonRow",
+  Invitation: "../database/invitation.js#InvitationRow as InvitationRow",
+  InvitationOffer: "../database/invitation.js#InvitationOfferRow as InvitationOfferRow",
   Household: "../database/household.js#HouseholdRow as HouseholdRow",
   Kitchen: "../database/household.js#HouseholdRow as KitchenRow",
   Stock: "../database/household.js#StockRow as StockRow",

@@ -178,6 +178,11 @@ export const schoolDayInput = z
     "Give endsAt for an early finish, and for nothing else.",
   );
 
+/** Hours an invitation stays open: an hour to 30 days. */
+export const expiresInHours = wholeNumber(1, 720);
+/** Marks that turn the direction of text would show a name as another. */
+export const displayName = name.regex(/^\P{Bidi_Control}*$/u, "Give a name without marks that turn its direction.");
+
 /** Taken as it stands: another spelling is another jurisdiction. */
 export const jurisdictionName = z
   .string()

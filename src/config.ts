@@ -6,6 +6,10 @@ export type TokenSource = {
   readonly issuer: string;
   /** The `aud` every token must carry. */
   readonly audience: string;
+  /** Which of the issuer's tokens sign in; never both, so that one is not taken for the other. */
+  readonly accepts: "access" | "id";
+  /** The applications whose access tokens are taken; null: of every application the issuer knows. */
+  readonly clients: readonly string[] | null;
   /** Where the issuer's public keys are; null means "look in the issuer's openid-configuration". */
   readonly jwksUrl: string | null;
   /** `development`: this process signs tokens for the demo people. Never true in production. */
@@ -97,6 +101,20 @@ const variables = z.object({
   DATA_DIR: z.string().default(".noonpail"),
   OIDC_ISSUER: webUrl("Set it to your OpenID Connect issuer, for example https://login.example.org.").optional(),
   OIDC_AUDIENCE: z.string().default("noonpail"),
+  OIDC_TOKENS: z
+    .enum(
+      ["access", "id"],
+      "must be access or id. Leave it out for access tokens; id is for issuers whose access tokens are no JWT.",
+    )
+    .default("access"),
+  OIDC_CLIENTS: z
+    .string()
+    .transform((list) => list.split(",").map((client) => client.trim()))
+    .refine(
+      (clients) => clients.every((client) => client !== ""),
+      "must be client IDs with commas between. Leave it out to take tokens of every application.",
+    )
+    .optional(),
   OIDC_JWKS_URL: webUrl("Leave it out to find the keys through the issuer's openid-configuration.").optional(),
   LOG_LEVEL: z.enum(LOG_LEVELS, `must be one of ${LOG_LEVELS.join(", ")}. Leave it out for info.`).default("info"),
   PLAN_STEPS: wholeNumber(1, 1_000_000_000, "Leave it out for the planner's default.").optional(),
@@ -127,6 +145,8 @@ export function readConfig(env: NodeJS.ProcessEnv = process.env): Config {
   const tokens: TokenSource = {
     issuer: read.OIDC_ISSUER ?? `http://${read.HOST === "0.0.0.0" ? "127.0.0.1" : read.HOST}:${read.PORT}`,
     audience: read.OIDC_AUDIENCE,
+    accepts: read.OIDC_TOKENS,
+    clients: read.OIDC_CLIENTS ?? null,
     jwksUrl: read.OIDC_JWKS_URL ?? null,
     kind: read.OIDC_ISSUER === undefined ? "development" : "outside",
   };
@@ -164,6 +184,16 @@ function problemsTogether(read: Read): ConfigProblem[] {
     problems.push({
       variable: "OIDC_ISSUER",
       problem: "is needed beside OIDC_JWKS_URL: keys alone do not say whose tokens to believe.",
+    });
+  if (read.OIDC_TOKENS === "id" && read.OIDC_ISSUER === undefined)
+    problems.push({
+      variable: "OIDC_ISSUER",
+      problem: "is needed beside OIDC_TOKENS=id: the built-in issuer makes access tokens.",
+    });
+  if (read.OIDC_TOKENS === "id" && read.OIDC_CLIENTS !== undefined)
+    problems.push({
+      variable: "OIDC_CLIENTS",
+      problem: "is for access tokens. An ID token names its one client as audience: set OIDC_AUDIENCE to it.",
     });
   if (read.NODE_ENV !== "production") return problems;
   if (read.OIDC_ISSUER === undefined)

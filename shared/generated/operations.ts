@@ -7,6 +7,18 @@ import { z } from "zod";
 import type { Document } from "../document.js";
 import { inputSchemas } from "../input-schemas.js";
 import { scalars } from "../scalars.js";
+export type AcceptHomeInvitationInput = {
+  /** The household the child is to live in too. */
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly token: string;
+};
+
+export type AcceptInvitationInput = {
+  readonly idempotencyKey: string;
+  readonly token: string;
+};
+
 export type AddSchoolClassInput = {
   /** In the order of the day, none within another. */
   readonly breaks: ReadonlyArray<ClassBreakInput>;
@@ -183,6 +195,13 @@ export type ChangeKind =
   | 'SHOPPING'
   | 'STOCK'
   | 'TASK';
+
+export type ChangeRoleInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly personId: string;
+  readonly role: Role;
+};
 
 export type ChangeSchoolClassInput = {
   /** In place of all it had, in the order of the day, none within another. */
@@ -401,6 +420,15 @@ export type FoodMissingInput = {
   readonly until?: string | null | undefined;
 };
 
+export type HandOverCoordinationInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  /** Who coordinates from now on. */
+  readonly personId: string;
+  /** The sender's role from now on: COOK, HELPER or OBSERVER. */
+  readonly role: Role;
+};
+
 export type HouseRule =
   /** A main at most once a week for a child, any other dish at most twice. */
   | 'DISH_REPEATS'
@@ -408,6 +436,35 @@ export type HouseRule =
   | 'SIBLINGS_DIFFER'
   /** No starch family two days running. */
   | 'STARCH_CHANGES';
+
+export type InvitationKind =
+  /** Somebody becomes a carer of the household. */
+  | 'CARER'
+  /** A child of the household lives in another household too. */
+  | 'HOME';
+
+export type InvitationState =
+  | 'EXPIRED'
+  | 'OPEN'
+  | 'USED'
+  /** By a coordinator, or because who sent it does not coordinate any more. */
+  | 'WITHDRAWN';
+
+export type InviteCarerInput = {
+  /** 1 to 720: an hour to 30 days. */
+  readonly expiresInHours?: number;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly role: Role;
+};
+
+export type InviteHomeInput = {
+  readonly childId: string;
+  /** 1 to 720: an hour to 30 days. */
+  readonly expiresInHours?: number;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+};
 
 export type KeepOwnRulesInput = {
   readonly childId: string;
@@ -460,6 +517,11 @@ export type LabelSays =
   | 'CLEAR'
   | 'CONTAINS'
   | 'MAY_CONTAIN';
+
+export type LeaveHouseholdInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+};
 
 export type LeftoverInput = {
   /** Base key: rice-cooked. */
@@ -748,6 +810,13 @@ export type RemoveAllergyInput = {
   readonly token?: string | null | undefined;
 };
 
+export type RemoveCarerInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  /** Somebody else; who goes themselves leaves (leaveHousehold). */
+  readonly personId: string;
+};
+
 export type RemoveOwnDishInput = {
   readonly householdId: string;
   readonly idempotencyKey: string;
@@ -775,6 +844,12 @@ export type RemoveTermInput = {
   readonly idempotencyKey: string;
   readonly schoolId: string;
   readonly seenRevision: number;
+};
+
+export type RenameMeInput = {
+  /** 1 to 80 characters. */
+  readonly displayName: string;
+  readonly idempotencyKey: string;
 };
 
 export type ReportAbsenceInput = {
@@ -1050,6 +1125,11 @@ export type WithdrawDisruptionInput = {
   readonly idempotencyKey: string;
   /** Of the week that holds the first of its days from today on; 0 when nothing has been planned for it. */
   readonly seenRevision: number;
+};
+
+export type WithdrawInvitationInput = {
+  readonly idempotencyKey: string;
+  readonly invitationId: string;
 };
 
 export type WithdrawRuleSetInput = {
@@ -1468,6 +1548,166 @@ export type DisruptionsQueryVariables = Exact<{
 
 export type DisruptionsQuery = { readonly household: { readonly id: string, readonly disruptions: ReadonlyArray<{ readonly id: string, readonly kind: DisruptionKind, readonly date: string, readonly until: string, readonly text: string, readonly child: { readonly id: string, readonly name: string } | null }> } | null };
 
+export type InvitationMadeFragment = { readonly id: string, readonly kind: InvitationKind, readonly state: InvitationState, readonly role: Role | null, readonly createdAt: string, readonly expiresAt: string, readonly child: { readonly id: string, readonly name: string } | null, readonly invitedBy: { readonly id: string, readonly displayName: string } | null };
+
+export type CarersChangedFragment = { readonly household: { readonly id: string, readonly name: string, readonly revision: number, readonly myRole: Role, readonly mayDo: ReadonlyArray<string>, readonly carers: ReadonlyArray<{ readonly role: Role, readonly since: string, readonly person: { readonly id: string, readonly displayName: string } }> } };
+
+export type CarersQueryVariables = Exact<{
+  householdId: string;
+}>;
+
+
+export type CarersQuery = { readonly household: { readonly id: string, readonly myRole: Role, readonly mayDo: ReadonlyArray<string>, readonly carers: ReadonlyArray<{ readonly role: Role, readonly since: string, readonly person: { readonly id: string, readonly displayName: string } }>, readonly invitations: ReadonlyArray<{ readonly id: string, readonly kind: InvitationKind, readonly state: InvitationState, readonly role: Role | null, readonly createdAt: string, readonly expiresAt: string, readonly child: { readonly id: string, readonly name: string } | null, readonly invitedBy: { readonly id: string, readonly displayName: string } | null }> | null } | null };
+
+export type InvitationOfferQueryVariables = Exact<{
+  token: string;
+}>;
+
+
+export type InvitationOfferQuery = { readonly invitation: { readonly kind: InvitationKind, readonly state: InvitationState, readonly expiresAt: string, readonly householdName: string | null, readonly inviterName: string | null, readonly role: Role | null, readonly childFirstName: string | null } | null };
+
+export type InviteCarerMutationVariables = Exact<{
+  input: InviteCarerInput;
+}>;
+
+
+export type InviteCarerMutation = { readonly inviteCarer:
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'InvitationPayload', readonly token: string | null, readonly invitation: { readonly id: string, readonly kind: InvitationKind, readonly state: InvitationState, readonly role: Role | null, readonly createdAt: string, readonly expiresAt: string, readonly child: { readonly id: string, readonly name: string } | null, readonly invitedBy: { readonly id: string, readonly displayName: string } | null } }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type InviteHomeMutationVariables = Exact<{
+  input: InviteHomeInput;
+}>;
+
+
+export type InviteHomeMutation = { readonly inviteHome:
+    | { readonly __typename: 'ChildNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'InvitationPayload', readonly token: string | null, readonly invitation: { readonly id: string, readonly kind: InvitationKind, readonly state: InvitationState, readonly role: Role | null, readonly createdAt: string, readonly expiresAt: string, readonly child: { readonly id: string, readonly name: string } | null, readonly invitedBy: { readonly id: string, readonly displayName: string } | null } }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'LivesInTwoHomes', readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type WithdrawInvitationMutationVariables = Exact<{
+  input: WithdrawInvitationInput;
+}>;
+
+
+export type WithdrawInvitationMutation = { readonly withdrawInvitation:
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'InvitationClosed', readonly state: InvitationState, readonly message: string }
+    | { readonly __typename: 'InvitationNotFound', readonly message: string }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'WithdrawInvitationPayload', readonly invitation: { readonly id: string, readonly kind: InvitationKind, readonly state: InvitationState, readonly role: Role | null, readonly createdAt: string, readonly expiresAt: string, readonly child: { readonly id: string, readonly name: string } | null, readonly invitedBy: { readonly id: string, readonly displayName: string } | null } }
+   };
+
+export type AcceptInvitationMutationVariables = Exact<{
+  input: AcceptInvitationInput;
+}>;
+
+
+export type AcceptInvitationMutation = { readonly acceptInvitation:
+    | { readonly __typename: 'AlreadyCarer', readonly role: Role, readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdPayload', readonly household: { readonly id: string, readonly name: string, readonly revision: number, readonly myRole: Role, readonly mayDo: ReadonlyArray<string>, readonly carers: ReadonlyArray<{ readonly role: Role, readonly since: string, readonly person: { readonly id: string, readonly displayName: string } }> } }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'InvitationClosed', readonly state: InvitationState, readonly message: string }
+    | { readonly __typename: 'InvitationNotFound', readonly message: string }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+   };
+
+export type AcceptHomeInvitationMutationVariables = Exact<{
+  input: AcceptHomeInvitationInput;
+}>;
+
+
+export type AcceptHomeInvitationMutation = { readonly acceptHomeInvitation:
+    | { readonly __typename: 'AcceptHomeInvitationPayload', readonly household: { readonly id: string, readonly revision: number }, readonly child: { readonly id: string, readonly name: string, readonly dateOfBirth: string, readonly diets: ReadonlyArray<string>, readonly dislikes: ReadonlyArray<string>, readonly appetite: number, readonly minutesToEat: number, readonly allergies: ReadonlyArray<{ readonly allergen: string | null, readonly foodKind: string | null, readonly avoid: Avoid, readonly recordedHere: boolean }>, readonly enrolments: ReadonlyArray<{ readonly fromDate: string, readonly untilDate: string | null, readonly school: { readonly id: string, readonly name: string }, readonly schoolClass: { readonly id: string, readonly name: string } }> } }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'InvitationClosed', readonly state: InvitationState, readonly message: string }
+    | { readonly __typename: 'InvitationNotFound', readonly message: string }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'LivesHereAlready', readonly message: string }
+    | { readonly __typename: 'LivesInTwoHomes', readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type ChangeRoleMutationVariables = Exact<{
+  input: ChangeRoleInput;
+}>;
+
+
+export type ChangeRoleMutation = { readonly changeRole:
+    | { readonly __typename: 'CarerNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdPayload', readonly household: { readonly id: string, readonly name: string, readonly revision: number, readonly myRole: Role, readonly mayDo: ReadonlyArray<string>, readonly carers: ReadonlyArray<{ readonly role: Role, readonly since: string, readonly person: { readonly id: string, readonly displayName: string } }> } }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'LastCoordinator', readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type RemoveCarerMutationVariables = Exact<{
+  input: RemoveCarerInput;
+}>;
+
+
+export type RemoveCarerMutation = { readonly removeCarer:
+    | { readonly __typename: 'CarerNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdPayload', readonly household: { readonly id: string, readonly name: string, readonly revision: number, readonly myRole: Role, readonly mayDo: ReadonlyArray<string>, readonly carers: ReadonlyArray<{ readonly role: Role, readonly since: string, readonly person: { readonly id: string, readonly displayName: string } }> } }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'LastCoordinator', readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type HandOverCoordinationMutationVariables = Exact<{
+  input: HandOverCoordinationInput;
+}>;
+
+
+export type HandOverCoordinationMutation = { readonly handOverCoordination:
+    | { readonly __typename: 'CarerNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdPayload', readonly household: { readonly id: string, readonly name: string, readonly revision: number, readonly myRole: Role, readonly mayDo: ReadonlyArray<string>, readonly carers: ReadonlyArray<{ readonly role: Role, readonly since: string, readonly person: { readonly id: string, readonly displayName: string } }> } }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type LeaveHouseholdMutationVariables = Exact<{
+  input: LeaveHouseholdInput;
+}>;
+
+
+export type LeaveHouseholdMutation = { readonly leaveHousehold:
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'LastCoordinator', readonly message: string }
+    | { readonly __typename: 'LeaveHouseholdPayload', readonly me: { readonly households: ReadonlyArray<{ readonly id: string, readonly name: string }> } }
+   };
+
+export type RenameMeMutationVariables = Exact<{
+  input: RenameMeInput;
+}>;
+
+
+export type RenameMeMutation = { readonly renameMe:
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'RenameMePayload', readonly person: { readonly id: string, readonly displayName: string } }
+   };
+
 export type EntryFragment = { readonly cursor: string, readonly at: string, readonly kind: ChangeKind, readonly verb: ChangeVerb, readonly subjectId: string, readonly date: string | null, readonly by: { readonly id: string, readonly displayName: string } | null, readonly child: { readonly id: string, readonly name: string } | null, readonly fields: ReadonlyArray<{ readonly name: string, readonly before: string | null, readonly after: string | null }> };
 
 export type ChangesSubscriptionVariables = Exact<{
@@ -1501,9 +1741,13 @@ export type TickShoppingLineMutation = { readonly tickShoppingLine:
     | { readonly __typename: 'ShoppingLinePayload', readonly line: { readonly id: string, readonly ticked: boolean, readonly packs: number, readonly food: { readonly key: string, readonly name: string } } }
    };
 
+type Refusal_AlreadyCarer_Fragment = { readonly __typename: 'AlreadyCarer', readonly message: string };
+
 type Refusal_BoxBlocked_Fragment = { readonly __typename: 'BoxBlocked', readonly message: string };
 
 type Refusal_BoxClosed_Fragment = { readonly __typename: 'BoxClosed', readonly message: string };
+
+type Refusal_CarerNotFound_Fragment = { readonly __typename: 'CarerNotFound', readonly message: string };
 
 type Refusal_ChildNotFound_Fragment = { readonly __typename: 'ChildNotFound', readonly message: string };
 
@@ -1521,11 +1765,21 @@ type Refusal_HouseholdNotFound_Fragment = { readonly __typename: 'HouseholdNotFo
 
 type Refusal_InvalidInput_Fragment = { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> };
 
+type Refusal_InvitationClosed_Fragment = { readonly __typename: 'InvitationClosed', readonly message: string };
+
+type Refusal_InvitationNotFound_Fragment = { readonly __typename: 'InvitationNotFound', readonly message: string };
+
 type Refusal_KeyReused_Fragment = { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string };
 
 type Refusal_LabelsUnread_Fragment = { readonly __typename: 'LabelsUnread', readonly message: string };
 
 type Refusal_LastAdministrator_Fragment = { readonly __typename: 'LastAdministrator', readonly message: string };
+
+type Refusal_LastCoordinator_Fragment = { readonly __typename: 'LastCoordinator', readonly message: string };
+
+type Refusal_LivesHereAlready_Fragment = { readonly __typename: 'LivesHereAlready', readonly message: string };
+
+type Refusal_LivesInTwoHomes_Fragment = { readonly __typename: 'LivesInTwoHomes', readonly message: string };
 
 type Refusal_NoSchool_Fragment = { readonly __typename: 'NoSchool', readonly message: string };
 
@@ -1556,8 +1810,10 @@ type Refusal_WeekAgreed_Fragment = { readonly __typename: 'WeekAgreed', readonly
 type Refusal_WeekInfeasible_Fragment = { readonly __typename: 'WeekInfeasible', readonly message: string };
 
 export type RefusalFragment =
+  | Refusal_AlreadyCarer_Fragment
   | Refusal_BoxBlocked_Fragment
   | Refusal_BoxClosed_Fragment
+  | Refusal_CarerNotFound_Fragment
   | Refusal_ChildNotFound_Fragment
   | Refusal_ConfirmationNeeded_Fragment
   | Refusal_DishNotOffered_Fragment
@@ -1566,9 +1822,14 @@ export type RefusalFragment =
   | Refusal_ExemptionRefused_Fragment
   | Refusal_HouseholdNotFound_Fragment
   | Refusal_InvalidInput_Fragment
+  | Refusal_InvitationClosed_Fragment
+  | Refusal_InvitationNotFound_Fragment
   | Refusal_KeyReused_Fragment
   | Refusal_LabelsUnread_Fragment
   | Refusal_LastAdministrator_Fragment
+  | Refusal_LastCoordinator_Fragment
+  | Refusal_LivesHereAlready_Fragment
+  | Refusal_LivesInTwoHomes_Fragment
   | Refusal_NoSchool_Fragment
   | Refusal_NoWeekWithDish_Fragment
   | Refusal_NotAppointed_Fragment
@@ -2257,6 +2518,22 @@ export type BoxesBlockedSubscriptionVariables = Exact<{
 
 export type BoxesBlockedSubscription = { readonly boxesBlocked: { readonly date: string, readonly state: BoxState, readonly child: { readonly id: string, readonly name: string }, readonly reasons: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> } | null };
 
+export const AcceptHomeInvitation: Document<AcceptHomeInvitationMutation, AcceptHomeInvitationMutationVariables> = {
+  name: "AcceptHomeInvitation",
+  kind: "mutation",
+  id: "sha256:aec7ac639141cdb86cfa52feed03c8ef09612bb64fdd0c185e11d72a6e576938",
+  text: "mutation AcceptHomeInvitation($input:AcceptHomeInvitationInput!){acceptHomeInvitation(input:$input){__typename ...Refusal ...on InvitationClosed{state}...on AcceptHomeInvitationPayload{household{id revision}child{...ChildAtHome}}}}fragment ChildAtHome on Child{id name dateOfBirth diets dislikes appetite minutesToEat allergies{allergen foodKind avoid recordedHere}enrolments{school{id name}schoolClass{id name}fromDate untilDate}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.AcceptHomeInvitationInput }),
+};
+
+export const AcceptInvitation: Document<AcceptInvitationMutation, AcceptInvitationMutationVariables> = {
+  name: "AcceptInvitation",
+  kind: "mutation",
+  id: "sha256:cb5f688a3825e6106489603674ab292692e22e35f373a27ed93753e667275b5b",
+  text: "mutation AcceptInvitation($input:AcceptInvitationInput!){acceptInvitation(input:$input){__typename ...Refusal ...CarersChanged ...on InvitationClosed{state}...on AlreadyCarer{role}}}fragment CarersChanged on HouseholdPayload{household{id name revision myRole mayDo carers{person{id displayName}role since}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.AcceptInvitationInput }),
+};
+
 export const AddSchoolClass: Document<AddSchoolClassMutation, AddSchoolClassMutationVariables> = {
   name: "AddSchoolClass",
   kind: "mutation",
@@ -2335,6 +2612,22 @@ export const CalendarChange: Document<CalendarChangeQuery, CalendarChangeQueryVa
   id: "sha256:f9fb1e315be60b0b287c5c11a2227e4860c3cb0f3eaf79e4c20d456e0b4334b2",
   text: "query CalendarChange($schoolId:ID!$calendar:String!){calendarChange(schoolId:$schoolId calendar:$calendar){__typename ...Refusal ...RefusedDocument ...on CalendarChange{seenRevision added{...CalendarLine}changed{before{...CalendarLine}after{...CalendarLine}}removed{...CalendarLine}unchanged setByHand{...CalendarLine}warnings{...Issue}}}}fragment CalendarLine on CalendarEntry{kind title firstDay lastDay endsAt schoolClass{id name}}fragment Issue on DocumentIssue{path line problem expected nearest}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment RefusedDocument on DocumentRefused{issues{...Issue}warnings{...Issue}}",
   variables: () => z.strictObject({ schoolId: scalars.ID, calendar: scalars.String }),
+};
+
+export const Carers: Document<CarersQuery, CarersQueryVariables> = {
+  name: "Carers",
+  kind: "query",
+  id: "sha256:45f9bfd0320e3f1f301edb1133c84c7b28743ad9350e9df58e35cc5e3d62a3af",
+  text: "query Carers($householdId:ID!){household(id:$householdId){id myRole mayDo carers{person{id displayName}role since}invitations{...InvitationMade}}}fragment InvitationMade on Invitation{id kind state role child{id name}invitedBy{id displayName}createdAt expiresAt}",
+  variables: () => z.strictObject({ householdId: scalars.ID }),
+};
+
+export const ChangeRole: Document<ChangeRoleMutation, ChangeRoleMutationVariables> = {
+  name: "ChangeRole",
+  kind: "mutation",
+  id: "sha256:c0f049d1f67b30ebaa77d849c254a7f4e6b5a81a9d04124e1e3cdf50f3f5d6a5",
+  text: "mutation ChangeRole($input:ChangeRoleInput!){changeRole(input:$input){__typename ...Refusal ...CarersChanged}}fragment CarersChanged on HouseholdPayload{household{id name revision myRole mayDo carers{person{id displayName}role since}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.ChangeRoleInput }),
 };
 
 export const ChangeSchoolClass: Document<ChangeSchoolClassMutation, ChangeSchoolClassMutationVariables> = {
@@ -2457,6 +2750,14 @@ export const FinishTask: Document<FinishTaskMutation, FinishTaskMutationVariable
   variables: () => z.strictObject({ input: inputSchemas.FinishTaskInput }),
 };
 
+export const HandOverCoordination: Document<HandOverCoordinationMutation, HandOverCoordinationMutationVariables> = {
+  name: "HandOverCoordination",
+  kind: "mutation",
+  id: "sha256:993888ac2c06c2dce58c231699e94ff43900c8093f7cbdfebce34b18e80c1353",
+  text: "mutation HandOverCoordination($input:HandOverCoordinationInput!){handOverCoordination(input:$input){__typename ...Refusal ...CarersChanged}}fragment CarersChanged on HouseholdPayload{household{id name revision myRole mayDo carers{person{id displayName}role since}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.HandOverCoordinationInput }),
+};
+
 export const Home: Document<HomeQuery, HomeQueryVariables> = {
   name: "Home",
   kind: "query",
@@ -2471,6 +2772,30 @@ export const HowGood: Document<HowGoodQuery, HowGoodQueryVariables> = {
   id: "sha256:a6ddadea6fae146721ed328edd7a8a2343e9db70a7c36ec56d6a081ca93f1d36",
   text: "query HowGood($householdId:ID!$week:LocalDate!){week(householdId:$householdId date:$week){id plan{sharing{handsOnMinutesShared handsOnMinutesAlone savedMinutes}wishes{handsOnMinutes costMinor nutrientShortfallPercent refusalPoints monotonyPoints objectivePoints}certificate{objectivePoints boundPoints gapPercent provenOptimal}compliance{totals{met notMet notApplicable notKnown}rules(state:NOT_MET){child{id name}date text whoSaysSo{text}}}}}}",
   variables: () => z.strictObject({ householdId: scalars.ID, week: scalars.LocalDate }),
+};
+
+export const InvitationOffer: Document<InvitationOfferQuery, InvitationOfferQueryVariables> = {
+  name: "InvitationOffer",
+  kind: "query",
+  id: "sha256:966da2d33ca1466178f2f8072e83b0a1374422b02beeb3010ba9e556955fbeb3",
+  text: "query InvitationOffer($token:String!){invitation(token:$token){kind state expiresAt householdName inviterName role childFirstName}}",
+  variables: () => z.strictObject({ token: scalars.String }),
+};
+
+export const InviteCarer: Document<InviteCarerMutation, InviteCarerMutationVariables> = {
+  name: "InviteCarer",
+  kind: "mutation",
+  id: "sha256:860110beca7e0ec39f46476399e66e25eb94c6779570b7f5dc379a4d169db8e5",
+  text: "mutation InviteCarer($input:InviteCarerInput!){inviteCarer(input:$input){__typename ...Refusal ...on InvitationPayload{token invitation{...InvitationMade}}}}fragment InvitationMade on Invitation{id kind state role child{id name}invitedBy{id displayName}createdAt expiresAt}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.InviteCarerInput }),
+};
+
+export const InviteHome: Document<InviteHomeMutation, InviteHomeMutationVariables> = {
+  name: "InviteHome",
+  kind: "mutation",
+  id: "sha256:81c9a6589f81e409aa91676c3f2870925af53aac5c695330a7aa0a60c1ed8d88",
+  text: "mutation InviteHome($input:InviteHomeInput!){inviteHome(input:$input){__typename ...Refusal ...on InvitationPayload{token invitation{...InvitationMade}}}}fragment InvitationMade on Invitation{id kind state role child{id name}invitedBy{id displayName}createdAt expiresAt}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.InviteHomeInput }),
 };
 
 export const JurisdictionAudit: Document<JurisdictionAuditQuery, JurisdictionAuditQueryVariables> = {
@@ -2495,6 +2820,14 @@ export const KeepOwnRules: Document<KeepOwnRulesMutation, KeepOwnRulesMutationVa
   id: "sha256:e4ff86183004d4aa57fb3a0c892dc92659b5b73ca6eff82f335da80f931cb621",
   text: "mutation KeepOwnRules($input:KeepOwnRulesInput!){keepOwnRules(input:$input){__typename ...Refusal ...RefusedDocument ...on OwnRulesPayload{unchanged ruleSet{...RuleSetInForce}household{id revision}}}}fragment Issue on DocumentIssue{path line problem expected nearest}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment RefusedDocument on DocumentRefused{issues{...Issue}warnings{...Issue}}fragment RuleSetInForce on RuleSet{id key version title layer confirmed withdrawn inForceFrom inForceUntil rules{key kind level says source}}",
   variables: () => z.strictObject({ input: inputSchemas.KeepOwnRulesInput }),
+};
+
+export const LeaveHousehold: Document<LeaveHouseholdMutation, LeaveHouseholdMutationVariables> = {
+  name: "LeaveHousehold",
+  kind: "mutation",
+  id: "sha256:a9d24e7e797ac02e307e99c711b1d54913e9528f0e0617ab7ced8eb4a2809eeb",
+  text: "mutation LeaveHousehold($input:LeaveHouseholdInput!){leaveHousehold(input:$input){__typename ...Refusal ...on LeaveHouseholdPayload{me{households{id name}}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.LeaveHouseholdInput }),
 };
 
 export const LoadCalendar: Document<LoadCalendarMutation, LoadCalendarMutationVariables> = {
@@ -2649,6 +2982,14 @@ export const RemoveAllergy: Document<RemoveAllergyMutation, RemoveAllergyMutatio
   variables: () => z.strictObject({ input: inputSchemas.RemoveAllergyInput }),
 };
 
+export const RemoveCarer: Document<RemoveCarerMutation, RemoveCarerMutationVariables> = {
+  name: "RemoveCarer",
+  kind: "mutation",
+  id: "sha256:ab6230ea383305b54ba742745161f240ef5aa59282528ea02ec02dd1bfc0de7a",
+  text: "mutation RemoveCarer($input:RemoveCarerInput!){removeCarer(input:$input){__typename ...Refusal ...CarersChanged}}fragment CarersChanged on HouseholdPayload{household{id name revision myRole mayDo carers{person{id displayName}role since}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.RemoveCarerInput }),
+};
+
 export const RemoveOwnDish: Document<RemoveOwnDishMutation, RemoveOwnDishMutationVariables> = {
   name: "RemoveOwnDish",
   kind: "mutation",
@@ -2679,6 +3020,14 @@ export const RemoveTerm: Document<RemoveTermMutation, RemoveTermMutationVariable
   id: "sha256:2541c9d084fe8fd246802c75cf2bb0ee9e5644c62bef36371de75016ae5030b4",
   text: "mutation RemoveTerm($input:RemoveTermInput!){removeTerm(input:$input){__typename ...Refusal ...on SchoolPayload{school{...SchoolAsKept}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment SchoolAsKept on School{id name timeZone jurisdiction revision classes{id name facility breaks{key name startsAt minutes slots energyShare}}terms{name firstDay lastDay}days{date kind title endsAt}}",
   variables: () => z.strictObject({ input: inputSchemas.RemoveTermInput }),
+};
+
+export const RenameMe: Document<RenameMeMutation, RenameMeMutationVariables> = {
+  name: "RenameMe",
+  kind: "mutation",
+  id: "sha256:002dc717168a84c2f9021b881424f91958746f652224467dff87a9e781d021b9",
+  text: "mutation RenameMe($input:RenameMeInput!){renameMe(input:$input){__typename ...Refusal ...on RenameMePayload{person{id displayName}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.RenameMeInput }),
 };
 
 export const ReportAbsence: Document<ReportAbsenceMutation, ReportAbsenceMutationVariables> = {
@@ -2911,6 +3260,14 @@ export const WithdrawDisruption: Document<WithdrawDisruptionMutation, WithdrawDi
   id: "sha256:a4761193f173133a97f8b8ddc158398cc9dc8c3348cf7e5fee51960bfed86481",
   text: "mutation WithdrawDisruption($input:WithdrawDisruptionInput!){withdrawDisruption(input:$input){__typename ...Refusal ...on DisruptionPayload{week{...WholeWeek}difference{...Difference}infeasible{message ...Conflicts}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Conflicts on WeekInfeasible{conflicts{kind text wayOut date session child{id name}}}fragment Difference on WeekDifference{boxes{date child{id name}before{slot dish{key name}}after{slot dish{key name}}}toBuy{food{key name}packs packGrams}more{handsOnMinutes costMinor objectivePoints}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ input: inputSchemas.WithdrawDisruptionInput }),
+};
+
+export const WithdrawInvitation: Document<WithdrawInvitationMutation, WithdrawInvitationMutationVariables> = {
+  name: "WithdrawInvitation",
+  kind: "mutation",
+  id: "sha256:a2accb7fa5a9d745e6a4d0da3f20e2f9fb878babd73999a5fce82d2dc2e6e386",
+  text: "mutation WithdrawInvitation($input:WithdrawInvitationInput!){withdrawInvitation(input:$input){__typename ...Refusal ...on InvitationClosed{state}...on WithdrawInvitationPayload{invitation{...InvitationMade}}}}fragment InvitationMade on Invitation{id kind state role child{id name}invitedBy{id displayName}createdAt expiresAt}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.WithdrawInvitationInput }),
 };
 
 export const WithdrawRuleSet: Document<WithdrawRuleSetMutation, WithdrawRuleSetMutationVariables> = {

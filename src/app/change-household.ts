@@ -11,10 +11,15 @@ export type HouseholdChangeFailure = FailureOf<
   "HouseholdNotFound" | "NotPermitted" | "RevisionPassed" | "InvalidInput" | "KeyReused"
 >;
 
-/** The role of the person in a household; null when there is none of theirs. */
+/**
+ * The role of a person in a household; null when there is none of theirs, or the signed-in person is not of it. Nobody takes the role
+ * away before the transaction ends, so it is asked before anything else is locked.
+ */
 export async function roleIn(tx: Tx, personId: string, householdId: string): Promise<RoleCode | null> {
-  const membership = await tx.membership.findFirst({ where: { householdId, personId }, select: { role: true } });
-  return membership?.role ?? null;
+  const [row] = await tx.$queryRaw<
+    { role: RoleCode | null }[]
+  >`select app_role_in(${householdId}::uuid, ${personId}::uuid)::text as role`;
+  return row!.role;
 }
 
 /** @param householdId null stands for an ID that could not be read: it finds nothing */

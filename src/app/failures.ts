@@ -50,6 +50,13 @@ export type Failure =
     }
   | { readonly kind: "NotAppointed" }
   | { readonly kind: "PersonNotFound"; readonly subject: string }
+  | { readonly kind: "CarerNotFound" }
+  | { readonly kind: "LastCoordinator" }
+  | { readonly kind: "InvitationNotFound" }
+  | { readonly kind: "InvitationClosed"; readonly state: "USED" | "WITHDRAWN" | "EXPIRED" }
+  | { readonly kind: "AlreadyCarer"; readonly role: RoleCode }
+  | { readonly kind: "LivesHereAlready" }
+  | { readonly kind: "LivesInTwoHomes" }
   | { readonly kind: "LastAdministrator"; readonly jurisdiction: string }
   | {
       readonly kind: "DocumentRefused";

@@ -3,6 +3,12 @@ import type { RoleCode } from "../database/household.js";
 /** Least role for each thing a carer can do in a household. Row policies say whose rows; this table says which verb. */
 export const leastRole = {
   readHousehold: "OBSERVER",
+  seeInvitations: "COORDINATOR",
+  inviteCarers: "COORDINATOR",
+  changeCarers: "COORDINATOR",
+  leaveHousehold: "OBSERVER",
+  inviteHomes: "COORDINATOR",
+  joinChildren: "COORDINATOR",
   changeChildren: "COORDINATOR",
   recordAllergy: "COOK",
   removeAllergy: "COORDINATOR",
@@ -27,5 +33,9 @@ export const leastRole = {
 export type Verb = keyof typeof leastRole;
 
 const rank: Record<RoleCode, number> = { OBSERVER: 0, HELPER: 1, COOK: 2, COORDINATOR: 3 };
+
+/** Everything the role reaches, in the order of the table. */
+export const verbsOf = (role: RoleCode): readonly Verb[] =>
+  (Object.keys(leastRole) as Verb[]).filter((verb) => may(role, verb));
 
 export const may = (role: RoleCode, verb: Verb): boolean => rank[role] >= rank[leastRole[verb]];

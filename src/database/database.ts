@@ -50,6 +50,8 @@ export type Notice =
   | { kind: "PLAN_PROGRESS"; householdId: string; weekStart: string; percent: number; bestPoints: number | null }
   /** A box of this child was blocked or passes again; each home of the child is told for itself. */
   | { kind: "BOX_CHECKED"; householdId: string; childId: string; date: string }
+  /** A carer is none any more: what they listen to of this household ends. */
+  | { kind: "CARER_LEFT"; householdId: string; personId: string }
   /** A job ended without a plan; why, as a sentence that everybody in the household may read. */
   | { kind: "PLAN_FAILED"; householdId: string; weekStart: string; failure: string };
 
@@ -75,6 +77,11 @@ function createStatementNamer(): (query: { sql: string }) => string | undefined 
     names.set(sql, name);
     return name;
   };
+}
+
+/** Announced when the transaction commits, in the order of its statements, and not at all when it does not. */
+export async function announceIn(tx: Tx, notice: Notice): Promise<void> {
+  await tx.$executeRaw`select pg_notify(${CHANNEL}, ${JSON.stringify(notice)})`;
 }
 
 export function connectDatabase(url: string, options: { writers?: number; readers?: number } = {}): Database {

@@ -7,6 +7,7 @@ import { indexSeen } from "../app/own-rows.js";
 import type { RulesOfHome } from "../app/rule-origins.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import { readHousehold, readMe, type HouseholdRow, type SchoolRow } from "../database/household.js";
+import { readOpenInvitations, type InvitationRow } from "../database/invitation.js";
 import { readRuleSets, readSchools, type RuleSetRow } from "../database/school.js";
 import { readWeek, readWeekById, readWeekOfDay, type WeekRow } from "../database/week.js";
 import type { Notices } from "./notices.js";
@@ -75,6 +76,8 @@ export interface Reads {
   me(): ReturnType<typeof readMe>;
   /** How far the log of one of the reader's households goes. */
   lastChange(householdId: string): Promise<number>;
+  /** Of all the reader's households, by one statement. */
+  openInvitations(): Promise<readonly InvitationRow[]>;
   schools(ids: readonly string[]): Promise<SchoolRow[]>;
   ruleSets(schoolId: string): Promise<RuleSetRow[]>;
   /** A household with every version of every rule set that may hold for its children; null when it is not the reader's. */
@@ -157,6 +160,7 @@ export function createReads(app: App, openSession: () => ReadSession, leaveSessi
         `last-change/${householdId}`,
         async () => (await session().read((tx) => readLastChange(tx, householdId))) ?? 0,
       ),
+    openInvitations: () => once("open-invitations", () => session().read(readOpenInvitations)),
     schools: (ids) =>
       ids.length === 0
         ? Promise.resolve([])

@@ -145,6 +145,39 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
         message: `Nobody has signed in as "${failure.subject}" yet. Let the person sign in once, then appoint them.`,
         subject: failure.subject,
       };
+    case "CarerNotFound":
+      return { __typename: failure.kind, message: "There is no such carer in this household. Read its carers again." };
+    case "LastCoordinator":
+      return {
+        __typename: failure.kind,
+        message:
+          "Nobody else coordinates this household. Hand coordination over (handOverCoordination) or make another carer coordinator (changeRole), then try again.",
+      };
+    case "InvitationNotFound":
+      return { __typename: failure.kind, message: "There is no such invitation. Ask for a new link and use it whole." };
+    case "InvitationClosed":
+      return {
+        __typename: failure.kind,
+        message: {
+          USED: "This invitation has been used; a link works once. Ask for a new one.",
+          WITHDRAWN: "This invitation was taken back. Ask the household for a new one.",
+          EXPIRED: "This invitation has expired. Ask for a new one.",
+        }[failure.state],
+        state: failure.state,
+      };
+    case "AlreadyCarer":
+      return {
+        __typename: failure.kind,
+        message: `You are ${roleWord(failure.role)} of this household already. The link is still good for somebody else.`,
+        role: failure.role,
+      };
+    case "LivesHereAlready":
+      return {
+        __typename: failure.kind,
+        message: "The child lives in this household already. Another household accepts this link.",
+      };
+    case "LivesInTwoHomes":
+      return { __typename: failure.kind, message: "The child lives in two homes already; a third cannot join." };
     case "LastAdministrator":
       return {
         __typename: failure.kind,

@@ -1,6 +1,7 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
 import type { MeNode as MeRow, ChangeNode as ChangeNode, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, AppointmentNode as AppointmentRow, AuditEntryNode as AuditEntryRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleFindingNode as RuleFindingRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
+import type { InvitationRow as InvitationRow, InvitationOfferRow as InvitationOfferRow } from '../database/invitation.js';
 import type { RuleSetRow as RuleSetRow } from '../database/school.js';
 import type { RuleImpact as RuleImpact } from '../app/count-rules.js';
 import type { RuleSetCheck as CheckedDocument } from '../app/check-rule-set.js';
@@ -38,6 +39,28 @@ export type Scalars = {
   /** A wall-clock time to the minute, without a zone: 06:50. */
   LocalTime: { input: string; output: string; }
 };
+
+export type AcceptHomeInvitationInput = {
+  /** The household the child is to live in too. */
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly token: Scalars['String']['input'];
+};
+
+export type AcceptHomeInvitationPayload = {
+  readonly __typename?: 'AcceptHomeInvitationPayload';
+  readonly child: Child;
+  readonly household: Household;
+};
+
+export type AcceptHomeInvitationResult = AcceptHomeInvitationPayload | HouseholdNotFound | InvalidInput | InvitationClosed | InvitationNotFound | KeyReused | LivesHereAlready | LivesInTwoHomes | NotPermitted;
+
+export type AcceptInvitationInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly token: Scalars['String']['input'];
+};
+
+export type AcceptInvitationResult = AlreadyCarer | HouseholdNotFound | HouseholdPayload | InvalidInput | InvitationClosed | InvitationNotFound | KeyReused;
 
 export type AddSchoolClassInput = {
   /** In the order of the day, none within another. */
@@ -106,6 +129,13 @@ export type AllergyPayload = {
   readonly __typename?: 'AllergyPayload';
   readonly child: Child;
   readonly household: Household;
+};
+
+/** The person belongs to the household; the link was not used up. */
+export type AlreadyCarer = UserError & {
+  readonly __typename?: 'AlreadyCarer';
+  readonly message: Scalars['String']['output'];
+  readonly role: Role;
 };
 
 export type Alternative = {
@@ -558,6 +588,12 @@ export type Carer = {
   readonly since: Scalars['DateTime']['output'];
 };
 
+/** No such carer in this household. */
+export type CarerNotFound = UserError & {
+  readonly __typename?: 'CarerNotFound';
+  readonly message: Scalars['String']['output'];
+};
+
 export type CarerTasks = {
   readonly __typename?: 'CarerTasks';
   /** Which pair of hands, from 1. */
@@ -653,6 +689,15 @@ export type ChangeKind =
   | 'SHOPPING'
   | 'STOCK'
   | 'TASK';
+
+export type ChangeRoleInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly personId: Scalars['ID']['input'];
+  readonly role: Role;
+};
+
+export type ChangeRoleResult = CarerNotFound | HouseholdNotFound | HouseholdPayload | InvalidInput | KeyReused | LastCoordinator | NotPermitted;
 
 export type ChangeSchoolClassInput = {
   /** In place of all it had, in the order of the day, none within another. */
@@ -1462,6 +1507,17 @@ export type FreezerStock = Node & {
   readonly useBy: Scalars['LocalDate']['output'];
 };
 
+export type HandOverCoordinationInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** Who coordinates from now on. */
+  readonly personId: Scalars['ID']['input'];
+  /** The sender's role from now on: COOK, HELPER or OBSERVER. */
+  readonly role: Role;
+};
+
+export type HandOverCoordinationResult = CarerNotFound | HouseholdNotFound | HouseholdPayload | InvalidInput | KeyReused | NotPermitted;
+
 export type HoldingPoint = {
   readonly __typename?: 'HoldingPoint';
   /** Of the food, °C. */
@@ -1493,10 +1549,14 @@ export type Household = Node & {
   readonly disruptions: ReadonlyArray<Disruption>;
   readonly energyMethod: EnergyMethod;
   readonly id: Scalars['ID']['output'];
+  /** Open invitations, the newest first. Null to everybody but a coordinator. */
+  readonly invitations?: Maybe<ReadonlyArray<Invitation>>;
   /** Allergens that never enter this kitchen. */
   readonly keepsOut: ReadonlyArray<Scalars['String']['output']>;
   readonly kitchen: Kitchen;
   readonly log: ChangeConnection;
+  /** What the signed-in person may do here, as the names the server decides by, such as planWeek, takeTask or inviteCarers; for hiding what would be refused. */
+  readonly mayDo: ReadonlyArray<Scalars['String']['output']>;
   readonly myRole: Role;
   readonly name: Scalars['String']['output'];
   /** Dishes on this household's own list, by key. */
@@ -1541,6 +1601,11 @@ export type HouseholdNotFound = UserError & {
   readonly message: Scalars['String']['output'];
 };
 
+export type HouseholdPayload = {
+  readonly __typename?: 'HouseholdPayload';
+  readonly household: Household;
+};
+
 export type InputIssue = {
   readonly __typename?: 'InputIssue';
   /** Path inside the input: children.0.dateOfBirth. */
@@ -1557,6 +1622,90 @@ export type InvalidInput = UserError & {
   readonly issues: ReadonlyArray<InputIssue>;
   readonly message: Scalars['String']['output'];
 };
+
+/** A link that works once. Its token is answered by the mutation that makes it and by nothing else: only a digest is kept. */
+export type Invitation = {
+  readonly __typename?: 'Invitation';
+  /** Who is to live in another household too; null for a carer. */
+  readonly child?: Maybe<Child>;
+  readonly createdAt: Scalars['DateTime']['output'];
+  readonly expiresAt: Scalars['DateTime']['output'];
+  readonly id: Scalars['ID']['output'];
+  /** Null when they are no carer here any more. */
+  readonly invitedBy?: Maybe<Person>;
+  readonly kind: InvitationKind;
+  /** Of the carer to be; null for a home. */
+  readonly role?: Maybe<Role>;
+  readonly state: InvitationState;
+};
+
+/** The link does not work any more. */
+export type InvitationClosed = UserError & {
+  readonly __typename?: 'InvitationClosed';
+  readonly message: Scalars['String']['output'];
+  /** USED, WITHDRAWN or EXPIRED. */
+  readonly state: InvitationState;
+};
+
+export type InvitationKind =
+  /** Somebody becomes a carer of the household. */
+  | 'CARER'
+  /** A child of the household lives in another household too. */
+  | 'HOME';
+
+/** No such invitation: the token is none, or the ID is none of a household of yours. */
+export type InvitationNotFound = UserError & {
+  readonly __typename?: 'InvitationNotFound';
+  readonly message: Scalars['String']['output'];
+};
+
+/** What somebody who has the token is invited to. Names are told while it is open, and to nobody without the token. */
+export type InvitationOffer = {
+  readonly __typename?: 'InvitationOffer';
+  /** Null for a carer. */
+  readonly childFirstName?: Maybe<Scalars['String']['output']>;
+  readonly expiresAt: Scalars['DateTime']['output'];
+  readonly householdName?: Maybe<Scalars['String']['output']>;
+  readonly inviterName?: Maybe<Scalars['String']['output']>;
+  readonly kind: InvitationKind;
+  /** Of the carer to be; null for a home. */
+  readonly role?: Maybe<Role>;
+  readonly state: InvitationState;
+};
+
+export type InvitationPayload = {
+  readonly __typename?: 'InvitationPayload';
+  readonly invitation: Invitation;
+  /** 43 characters, answered once: null when the same request comes again. If the first answer was lost, withdraw the invitation and make another. */
+  readonly token?: Maybe<Scalars['String']['output']>;
+};
+
+export type InvitationState =
+  | 'EXPIRED'
+  | 'OPEN'
+  | 'USED'
+  /** By a coordinator, or because who sent it does not coordinate any more. */
+  | 'WITHDRAWN';
+
+export type InviteCarerInput = {
+  /** 1 to 720: an hour to 30 days. */
+  readonly expiresInHours: Scalars['Int']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly role: Role;
+};
+
+export type InviteCarerResult = HouseholdNotFound | InvalidInput | InvitationPayload | KeyReused | NotPermitted;
+
+export type InviteHomeInput = {
+  readonly childId: Scalars['ID']['input'];
+  /** 1 to 720: an hour to 30 days. */
+  readonly expiresInHours: Scalars['Int']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+export type InviteHomeResult = ChildNotFound | HouseholdNotFound | InvalidInput | InvitationPayload | KeyReused | LivesInTwoHomes | NotPermitted;
 
 export type ItemDifference = {
   readonly __typename?: 'ItemDifference';
@@ -1766,6 +1915,24 @@ export type LastAdministrator = UserError & {
   readonly message: Scalars['String']['output'];
 };
 
+/** Without this carer nobody would coordinate the household. */
+export type LastCoordinator = UserError & {
+  readonly __typename?: 'LastCoordinator';
+  readonly message: Scalars['String']['output'];
+};
+
+export type LeaveHouseholdInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+export type LeaveHouseholdPayload = {
+  readonly __typename?: 'LeaveHouseholdPayload';
+  readonly me: Me;
+};
+
+export type LeaveHouseholdResult = HouseholdNotFound | InvalidInput | KeyReused | LastCoordinator | LeaveHouseholdPayload;
+
 /** What the family meal leaves. */
 export type Leftover = Node & {
   readonly __typename?: 'Leftover';
@@ -1782,6 +1949,18 @@ export type LeftoverInput = {
   readonly base: Scalars['String']['input'];
   readonly cookedOn: Scalars['LocalDate']['input'];
   readonly grams: Scalars['Int']['input'];
+};
+
+/** The child lives in the household that would take them in; the link was not used up. */
+export type LivesHereAlready = UserError & {
+  readonly __typename?: 'LivesHereAlready';
+  readonly message: Scalars['String']['output'];
+};
+
+/** A child lives in at most two homes. */
+export type LivesInTwoHomes = UserError & {
+  readonly __typename?: 'LivesInTwoHomes';
+  readonly message: Scalars['String']['output'];
 };
 
 export type LoadCalendarInput = {
@@ -1899,6 +2078,10 @@ export type MissingFigure = {
 
 export type Mutation = {
   readonly __typename?: 'Mutation';
+  /** Let the child of the link live in this household too, from today on: both homes see the child. Only for its coordinator. */
+  readonly acceptHomeInvitation: AcceptHomeInvitationResult;
+  /** Become a carer of the household whose link it is. The link stays good when this is refused. */
+  readonly acceptInvitation: AcceptInvitationResult;
   /** Add a class with its breaks. Only for the administrator. */
   readonly addSchoolClass: AddSchoolClassResult;
   /** Let a jurisdiction's rule set hold in a school for food from home, or end that. Only for the school's administrator. */
@@ -1907,6 +2090,8 @@ export type Mutation = {
   readonly agreeWeek: AgreeWeekResult;
   /** Put somebody in charge of a school, or of the whole jurisdiction. Only for the jurisdiction's administrators; the person must have signed in once. */
   readonly appoint: AppointResult;
+  /** Give a carer another role. Only for a coordinator. Tasks of who may do none any more are open again. */
+  readonly changeRole: ChangeRoleResult;
   /** Give a class another name or other breaks; absent is unchanged. Only for the administrator. */
   readonly changeSchoolClass: ChangeSchoolClassResult;
   /** Count how boxes of agreed weeks keep a rule set. Numbers only, none below five; asking is noted in the audit list. */
@@ -1927,8 +2112,16 @@ export type Mutation = {
   readonly enrolChild: EnrolChildResult;
   /** Say a task is done. */
   readonly finishTask: FinishTaskResult;
+  /** Make another carer coordinator and take another role oneself, in one step. */
+  readonly handOverCoordination: HandOverCoordinationResult;
+  /** Make a link by which one person becomes a carer. Only for a coordinator. */
+  readonly inviteCarer: InviteCarerResult;
+  /** Make a link by which the coordinator of another household takes a child in as well. Only for a coordinator. */
+  readonly inviteHome: InviteHomeResult;
   /** Keep rules of the family's own for a child, or a copy of what a school asks for, as a new version. From either home. Boxes that no longer pass are blocked in both. */
   readonly keepOwnRules: KeepOwnRulesResult;
+  /** Leave. What the person had taken is open again. The last coordinator stays. */
+  readonly leaveHousehold: LeaveHouseholdResult;
   /** Put an iCalendar file in place of whatever came from a file before; terms and days set by hand stay and win. All or nothing. Only for the school's or jurisdiction's administrator. */
   readonly loadCalendar: LoadCalendarResult;
   /** Load a rule set document as a new version. Only for the school's or jurisdiction's administrator. A version that is loaded is never edited; a document that says what the newest version says loads nothing. */
@@ -1955,6 +2148,8 @@ export type Mutation = {
   readonly relaxHouseRule: RelaxHouseRuleResult;
   /** Remove or loosen this home's record of an allergy. Takes two steps: without a token it answers what to send back. */
   readonly removeAllergy: RemoveAllergyResult;
+  /** Take a carer out. Only for a coordinator. What they had taken is open again, what they did stays done. */
+  readonly removeCarer: RemoveCarerResult;
   /** Take a dish off the list; refused while it stands in a box of a week that is not over. */
   readonly removeOwnDish: RemoveOwnDishResult;
   /** Take a food off the list; refused while one of the household's own dishes is made of it. */
@@ -1963,6 +2158,8 @@ export type Mutation = {
   readonly removeSchoolDay: RemoveSchoolDayResult;
   /** Take a term off the calendar. Only for the administrator. */
   readonly removeTerm: RemoveTermResult;
+  /** Change the name that other carers see. */
+  readonly renameMe: RenameMeResult;
   /** A child stays home: the day's box falls away and the rest is replanned with the fewest changes. */
   readonly reportAbsence: ReportAbsenceResult;
   /** Report what upsets the week. It is recorded in any case, with the week planned again in the same step: as few boxes change as can, and nothing pinned, packed or cooked moves. When no such week is left, boxes that no longer pass are BLOCKED and infeasible says why. A later week it touches is not planned again: its boxes are checked, and mended by mendWeek. */
@@ -2002,8 +2199,20 @@ export type Mutation = {
   readonly unpinItem: UnpinItemResult;
   /** Take a report back, from either home when it is about a child; the week is planned again near what it is. */
   readonly withdrawDisruption: WithdrawDisruptionResult;
+  /** Take an open link back. Only for a coordinator. */
+  readonly withdrawInvitation: WithdrawInvitationResult;
   /** Let a rule set ask for nothing any more from a day on, as a new version. Only for its administrator. */
   readonly withdrawRuleSet: WithdrawRuleSetResult;
+};
+
+
+export type MutationAcceptHomeInvitationArgs = {
+  input: AcceptHomeInvitationInput;
+};
+
+
+export type MutationAcceptInvitationArgs = {
+  input: AcceptInvitationInput;
 };
 
 
@@ -2024,6 +2233,11 @@ export type MutationAgreeWeekArgs = {
 
 export type MutationAppointArgs = {
   input: AppointInput;
+};
+
+
+export type MutationChangeRoleArgs = {
+  input: ChangeRoleInput;
 };
 
 
@@ -2077,8 +2291,28 @@ export type MutationFinishTaskArgs = {
 };
 
 
+export type MutationHandOverCoordinationArgs = {
+  input: HandOverCoordinationInput;
+};
+
+
+export type MutationInviteCarerArgs = {
+  input: InviteCarerInput;
+};
+
+
+export type MutationInviteHomeArgs = {
+  input: InviteHomeInput;
+};
+
+
 export type MutationKeepOwnRulesArgs = {
   input: KeepOwnRulesInput;
+};
+
+
+export type MutationLeaveHouseholdArgs = {
+  input: LeaveHouseholdInput;
 };
 
 
@@ -2147,6 +2381,11 @@ export type MutationRemoveAllergyArgs = {
 };
 
 
+export type MutationRemoveCarerArgs = {
+  input: RemoveCarerInput;
+};
+
+
 export type MutationRemoveOwnDishArgs = {
   input: RemoveOwnDishInput;
 };
@@ -2164,6 +2403,11 @@ export type MutationRemoveSchoolDayArgs = {
 
 export type MutationRemoveTermArgs = {
   input: RemoveTermInput;
+};
+
+
+export type MutationRenameMeArgs = {
+  input: RenameMeInput;
 };
 
 
@@ -2264,6 +2508,11 @@ export type MutationUnpinItemArgs = {
 
 export type MutationWithdrawDisruptionArgs = {
   input: WithdrawDisruptionInput;
+};
+
+
+export type MutationWithdrawInvitationArgs = {
+  input: WithdrawInvitationInput;
 };
 
 
@@ -2767,6 +3016,8 @@ export type Query = {
   readonly food?: Maybe<Food>;
   /** Null when there is none or it is not yours. */
   readonly household?: Maybe<Household>;
+  /** What a link invites to; null for a token that is none. Send it by POST: addresses are written down on the way. */
+  readonly invitation?: Maybe<InvitationOffer>;
   /** Administrators of a jurisdiction, the oldest first. Null to everybody who is none of them. */
   readonly jurisdictionAppointments?: Maybe<ReadonlyArray<Appointment>>;
   /** What administrators did in a jurisdiction and at its schools, the newest first. Null to everybody who is none of them. */
@@ -2842,6 +3093,11 @@ export type QueryFoodArgs = {
 
 export type QueryHouseholdArgs = {
   id: Scalars['ID']['input'];
+};
+
+
+export type QueryInvitationArgs = {
+  token: Scalars['String']['input'];
 };
 
 
@@ -3001,6 +3257,15 @@ export type RemoveAllergyInput = {
 
 export type RemoveAllergyResult = AllergyPayload | ChildNotFound | ConfirmationNeeded | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
 
+export type RemoveCarerInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** Somebody else; who goes themselves leaves (leaveHousehold). */
+  readonly personId: Scalars['ID']['input'];
+};
+
+export type RemoveCarerResult = CarerNotFound | HouseholdNotFound | HouseholdPayload | InvalidInput | KeyReused | LastCoordinator | NotPermitted;
+
 export type RemoveOwnDishInput = {
   readonly householdId: Scalars['ID']['input'];
   readonly idempotencyKey: Scalars['String']['input'];
@@ -3037,6 +3302,19 @@ export type RemoveTermInput = {
 };
 
 export type RemoveTermResult = InvalidInput | KeyReused | NotAppointed | RevisionPassed | SchoolNotFound | SchoolPayload;
+
+export type RenameMeInput = {
+  /** 1 to 80 characters. */
+  readonly displayName: Scalars['String']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+export type RenameMePayload = {
+  readonly __typename?: 'RenameMePayload';
+  readonly person: Person;
+};
+
+export type RenameMeResult = InvalidInput | KeyReused | RenameMePayload;
 
 export type ReportAbsenceInput = {
   readonly childId: Scalars['ID']['input'];
@@ -4069,6 +4347,18 @@ export type WithdrawDisruptionInput = {
 
 export type WithdrawDisruptionResult = DisruptionPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
 
+export type WithdrawInvitationInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly invitationId: Scalars['ID']['input'];
+};
+
+export type WithdrawInvitationPayload = {
+  readonly __typename?: 'WithdrawInvitationPayload';
+  readonly invitation: Invitation;
+};
+
+export type WithdrawInvitationResult = InvalidInput | InvitationClosed | InvitationNotFound | KeyReused | NotPermitted | WithdrawInvitationPayload;
+
 export type WithdrawRuleSetInput = {
   /** First day on which it asks for nothing. */
   readonly from: Scalars['LocalDate']['input'];
@@ -4156,6 +4446,26 @@ export type DirectiveResolverFn<TResult = Record<PropertyKey, never>, TParent = 
 
 /** Mapping of union types */
 export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
+  AcceptHomeInvitationResult:
+    | ( Omit<AcceptHomeInvitationPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'AcceptHomeInvitationPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( InvitationClosed & { __typename: 'InvitationClosed' } )
+    | ( InvitationNotFound & { __typename: 'InvitationNotFound' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LivesHereAlready & { __typename: 'LivesHereAlready' } )
+    | ( LivesInTwoHomes & { __typename: 'LivesInTwoHomes' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
+  AcceptInvitationResult:
+    | ( AlreadyCarer & { __typename: 'AlreadyCarer' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( Omit<HouseholdPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'HouseholdPayload' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( InvitationClosed & { __typename: 'InvitationClosed' } )
+    | ( InvitationNotFound & { __typename: 'InvitationNotFound' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+  ;
   AddSchoolClassResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -4202,6 +4512,15 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
     | ( NotAppointed & { __typename: 'NotAppointed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+  ;
+  ChangeRoleResult:
+    | ( CarerNotFound & { __typename: 'CarerNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( Omit<HouseholdPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'HouseholdPayload' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LastCoordinator & { __typename: 'LastCoordinator' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
   ;
   ChangeSchoolClassResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -4293,6 +4612,30 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
     | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
   ;
+  HandOverCoordinationResult:
+    | ( CarerNotFound & { __typename: 'CarerNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( Omit<HouseholdPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'HouseholdPayload' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
+  InviteCarerResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( Omit<InvitationPayload, 'invitation'> & { invitation: _RefType['Invitation'] } & { __typename: 'InvitationPayload' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
+  InviteHomeResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( Omit<InvitationPayload, 'invitation'> & { invitation: _RefType['Invitation'] } & { __typename: 'InvitationPayload' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LivesInTwoHomes & { __typename: 'LivesInTwoHomes' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
   KeepOwnRulesResult:
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
@@ -4303,6 +4646,13 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( Omit<OwnRulesPayload, 'child' | 'household' | 'ruleSet'> & { child: _RefType['Child'], household: _RefType['Household'], ruleSet: _RefType['RuleSet'] } & { __typename: 'OwnRulesPayload' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
+  ;
+  LeaveHouseholdResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LastCoordinator & { __typename: 'LastCoordinator' } )
+    | ( Omit<LeaveHouseholdPayload, 'me'> & { me: _RefType['Me'] } & { __typename: 'LeaveHouseholdPayload' } )
   ;
   LoadCalendarResult:
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
@@ -4439,6 +4789,15 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
+  RemoveCarerResult:
+    | ( CarerNotFound & { __typename: 'CarerNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( Omit<HouseholdPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'HouseholdPayload' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LastCoordinator & { __typename: 'LastCoordinator' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
   RemoveOwnDishResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -4472,6 +4831,11 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
     | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
+  ;
+  RenameMeResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( Omit<RenameMePayload, 'person'> & { person: _RefType['Person'] } & { __typename: 'RenameMePayload' } )
   ;
   ReportAbsenceResult:
     | ( BoxClosed & { __typename: 'BoxClosed' } )
@@ -4656,6 +5020,14 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
+  WithdrawInvitationResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( InvitationClosed & { __typename: 'InvitationClosed' } )
+    | ( InvitationNotFound & { __typename: 'InvitationNotFound' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( Omit<WithdrawInvitationPayload, 'invitation'> & { invitation: _RefType['Invitation'] } & { __typename: 'WithdrawInvitationPayload' } )
+  ;
   WithdrawRuleSetResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -4687,8 +5059,10 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( WeekPlanRow & { __typename: 'WeekPlan' } )
   ;
   UserError:
+    | ( AlreadyCarer & { __typename: 'AlreadyCarer' } )
     | ( BoxBlocked & { __typename: 'BoxBlocked' } )
     | ( BoxClosed & { __typename: 'BoxClosed' } )
+    | ( CarerNotFound & { __typename: 'CarerNotFound' } )
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
     | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
     | ( DishNotOfferedRow & { __typename: 'DishNotOffered' } )
@@ -4697,9 +5071,14 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( ExemptionRefused & { __typename: 'ExemptionRefused' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( InvitationClosed & { __typename: 'InvitationClosed' } )
+    | ( InvitationNotFound & { __typename: 'InvitationNotFound' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( LabelsUnreadRow & { __typename: 'LabelsUnread' } )
     | ( LastAdministrator & { __typename: 'LastAdministrator' } )
+    | ( LastCoordinator & { __typename: 'LastCoordinator' } )
+    | ( LivesHereAlready & { __typename: 'LivesHereAlready' } )
+    | ( LivesInTwoHomes & { __typename: 'LivesInTwoHomes' } )
     | ( NoSchoolRow & { __typename: 'NoSchool' } )
     | ( NoWeekWithDishRow & { __typename: 'NoWeekWithDish' } )
     | ( NotAppointed & { __typename: 'NotAppointed' } )
@@ -4719,6 +5098,11 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
 
 /** Mapping between all available schema types and the resolvers types */
 export type ResolversTypes = {
+  AcceptHomeInvitationInput: AcceptHomeInvitationInput;
+  AcceptHomeInvitationPayload: ResolverTypeWrapper<Omit<AcceptHomeInvitationPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
+  AcceptHomeInvitationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AcceptHomeInvitationResult']>;
+  AcceptInvitationInput: AcceptInvitationInput;
+  AcceptInvitationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AcceptInvitationResult']>;
   AddSchoolClassInput: AddSchoolClassInput;
   AddSchoolClassResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AddSchoolClassResult']>;
   AdoptRuleSetInput: AdoptRuleSetInput;
@@ -4730,6 +5114,7 @@ export type ResolversTypes = {
   Allergy: ResolverTypeWrapper<Allergy>;
   AllergyInput: AllergyInput;
   AllergyPayload: ResolverTypeWrapper<Omit<AllergyPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
+  AlreadyCarer: ResolverTypeWrapper<AlreadyCarer>;
   Alternative: ResolverTypeWrapper<AlternativeRow>;
   ApplianceBrokenInput: ApplianceBrokenInput;
   ApplianceUse: ResolverTypeWrapper<ApplianceUseRow>;
@@ -4772,11 +5157,14 @@ export type ResolversTypes = {
   CalendarEntryChange: ResolverTypeWrapper<Omit<CalendarEntryChange, 'after' | 'before'> & { after: ResolversTypes['CalendarEntry'], before: ResolversTypes['CalendarEntry'] }>;
   CalendarKind: CalendarKind;
   Carer: ResolverTypeWrapper<Omit<Carer, 'person'> & { person: ResolversTypes['Person'] }>;
+  CarerNotFound: ResolverTypeWrapper<CarerNotFound>;
   CarerTasks: ResolverTypeWrapper<CarerTasksRow>;
   Caution: ResolverTypeWrapper<CautionRow>;
   Change: ResolverTypeWrapper<ChangeNode>;
   ChangeConnection: ResolverTypeWrapper<Omit<ChangeConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversTypes['Change']> }>;
   ChangeKind: ChangeKind;
+  ChangeRoleInput: ChangeRoleInput;
+  ChangeRoleResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ChangeRoleResult']>;
   ChangeSchoolClassInput: ChangeSchoolClassInput;
   ChangeSchoolClassResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ChangeSchoolClassResult']>;
   ChangeVerb: ChangeVerb;
@@ -4858,14 +5246,28 @@ export type ResolversTypes = {
   FoodMeasure: ResolverTypeWrapper<FoodMeasure>;
   FoodMissingInput: FoodMissingInput;
   FreezerStock: ResolverTypeWrapper<FreezerStockRow>;
+  HandOverCoordinationInput: HandOverCoordinationInput;
+  HandOverCoordinationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['HandOverCoordinationResult']>;
   HoldingPoint: ResolverTypeWrapper<HoldingPoint>;
   HouseRule: HouseRule;
   Household: ResolverTypeWrapper<HouseholdRow>;
   HouseholdNotFound: ResolverTypeWrapper<HouseholdNotFound>;
+  HouseholdPayload: ResolverTypeWrapper<Omit<HouseholdPayload, 'household'> & { household: ResolversTypes['Household'] }>;
   ID: ResolverTypeWrapper<Scalars['ID']['output']>;
   InputIssue: ResolverTypeWrapper<InputIssue>;
   Int: ResolverTypeWrapper<Scalars['Int']['output']>;
   InvalidInput: ResolverTypeWrapper<InvalidInput>;
+  Invitation: ResolverTypeWrapper<InvitationRow>;
+  InvitationClosed: ResolverTypeWrapper<InvitationClosed>;
+  InvitationKind: InvitationKind;
+  InvitationNotFound: ResolverTypeWrapper<InvitationNotFound>;
+  InvitationOffer: ResolverTypeWrapper<InvitationOfferRow>;
+  InvitationPayload: ResolverTypeWrapper<Omit<InvitationPayload, 'invitation'> & { invitation: ResolversTypes['Invitation'] }>;
+  InvitationState: InvitationState;
+  InviteCarerInput: InviteCarerInput;
+  InviteCarerResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['InviteCarerResult']>;
+  InviteHomeInput: InviteHomeInput;
+  InviteHomeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['InviteHomeResult']>;
   ItemDifference: ResolverTypeWrapper<ItemDifferenceRow>;
   ItemHolding: ResolverTypeWrapper<ItemHoldingRow>;
   KeepOwnRulesInput: KeepOwnRulesInput;
@@ -4886,8 +5288,14 @@ export type ResolversTypes = {
   LabelStatus: LabelStatus;
   LabelsUnread: ResolverTypeWrapper<LabelsUnreadRow>;
   LastAdministrator: ResolverTypeWrapper<LastAdministrator>;
+  LastCoordinator: ResolverTypeWrapper<LastCoordinator>;
+  LeaveHouseholdInput: LeaveHouseholdInput;
+  LeaveHouseholdPayload: ResolverTypeWrapper<Omit<LeaveHouseholdPayload, 'me'> & { me: ResolversTypes['Me'] }>;
+  LeaveHouseholdResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['LeaveHouseholdResult']>;
   Leftover: ResolverTypeWrapper<LeftoverRow>;
   LeftoverInput: LeftoverInput;
+  LivesHereAlready: ResolverTypeWrapper<LivesHereAlready>;
+  LivesInTwoHomes: ResolverTypeWrapper<LivesInTwoHomes>;
   LoadCalendarInput: LoadCalendarInput;
   LoadCalendarResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['LoadCalendarResult']>;
   LoadRuleSetInput: LoadRuleSetInput;
@@ -4968,6 +5376,8 @@ export type ResolversTypes = {
   RelaxHouseRuleResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RelaxHouseRuleResult']>;
   RemoveAllergyInput: RemoveAllergyInput;
   RemoveAllergyResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveAllergyResult']>;
+  RemoveCarerInput: RemoveCarerInput;
+  RemoveCarerResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveCarerResult']>;
   RemoveOwnDishInput: RemoveOwnDishInput;
   RemoveOwnDishResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveOwnDishResult']>;
   RemoveOwnFoodInput: RemoveOwnFoodInput;
@@ -4976,6 +5386,9 @@ export type ResolversTypes = {
   RemoveSchoolDayResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveSchoolDayResult']>;
   RemoveTermInput: RemoveTermInput;
   RemoveTermResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveTermResult']>;
+  RenameMeInput: RenameMeInput;
+  RenameMePayload: ResolverTypeWrapper<Omit<RenameMePayload, 'person'> & { person: ResolversTypes['Person'] }>;
+  RenameMeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RenameMeResult']>;
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReportAbsenceResult']>;
   ReportDisruptionInput: ReportDisruptionInput;
@@ -5096,6 +5509,9 @@ export type ResolversTypes = {
   WishTotals: ResolverTypeWrapper<WishTotals>;
   WithdrawDisruptionInput: WithdrawDisruptionInput;
   WithdrawDisruptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawDisruptionResult']>;
+  WithdrawInvitationInput: WithdrawInvitationInput;
+  WithdrawInvitationPayload: ResolverTypeWrapper<Omit<WithdrawInvitationPayload, 'invitation'> & { invitation: ResolversTypes['Invitation'] }>;
+  WithdrawInvitationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawInvitationResult']>;
   WithdrawRuleSetInput: WithdrawRuleSetInput;
   WithdrawRuleSetResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawRuleSetResult']>;
   WorkState: WorkState;
@@ -5103,6 +5519,11 @@ export type ResolversTypes = {
 
 /** Mapping between all available schema types and the resolvers parents */
 export type ResolversParentTypes = {
+  AcceptHomeInvitationInput: AcceptHomeInvitationInput;
+  AcceptHomeInvitationPayload: Omit<AcceptHomeInvitationPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
+  AcceptHomeInvitationResult: ResolversUnionTypes<ResolversParentTypes>['AcceptHomeInvitationResult'];
+  AcceptInvitationInput: AcceptInvitationInput;
+  AcceptInvitationResult: ResolversUnionTypes<ResolversParentTypes>['AcceptInvitationResult'];
   AddSchoolClassInput: AddSchoolClassInput;
   AddSchoolClassResult: ResolversUnionTypes<ResolversParentTypes>['AddSchoolClassResult'];
   AdoptRuleSetInput: AdoptRuleSetInput;
@@ -5114,6 +5535,7 @@ export type ResolversParentTypes = {
   Allergy: Allergy;
   AllergyInput: AllergyInput;
   AllergyPayload: Omit<AllergyPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
+  AlreadyCarer: AlreadyCarer;
   Alternative: AlternativeRow;
   ApplianceBrokenInput: ApplianceBrokenInput;
   ApplianceUse: ApplianceUseRow;
@@ -5151,10 +5573,13 @@ export type ResolversParentTypes = {
   CalendarEntry: CalendarEntryRow;
   CalendarEntryChange: Omit<CalendarEntryChange, 'after' | 'before'> & { after: ResolversParentTypes['CalendarEntry'], before: ResolversParentTypes['CalendarEntry'] };
   Carer: Omit<Carer, 'person'> & { person: ResolversParentTypes['Person'] };
+  CarerNotFound: CarerNotFound;
   CarerTasks: CarerTasksRow;
   Caution: CautionRow;
   Change: ChangeNode;
   ChangeConnection: Omit<ChangeConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversParentTypes['Change']> };
+  ChangeRoleInput: ChangeRoleInput;
+  ChangeRoleResult: ResolversUnionTypes<ResolversParentTypes>['ChangeRoleResult'];
   ChangeSchoolClassInput: ChangeSchoolClassInput;
   ChangeSchoolClassResult: ResolversUnionTypes<ResolversParentTypes>['ChangeSchoolClassResult'];
   ChangedField: ChangedField;
@@ -5227,13 +5652,25 @@ export type ResolversParentTypes = {
   FoodMeasure: FoodMeasure;
   FoodMissingInput: FoodMissingInput;
   FreezerStock: FreezerStockRow;
+  HandOverCoordinationInput: HandOverCoordinationInput;
+  HandOverCoordinationResult: ResolversUnionTypes<ResolversParentTypes>['HandOverCoordinationResult'];
   HoldingPoint: HoldingPoint;
   Household: HouseholdRow;
   HouseholdNotFound: HouseholdNotFound;
+  HouseholdPayload: Omit<HouseholdPayload, 'household'> & { household: ResolversParentTypes['Household'] };
   ID: Scalars['ID']['output'];
   InputIssue: InputIssue;
   Int: Scalars['Int']['output'];
   InvalidInput: InvalidInput;
+  Invitation: InvitationRow;
+  InvitationClosed: InvitationClosed;
+  InvitationNotFound: InvitationNotFound;
+  InvitationOffer: InvitationOfferRow;
+  InvitationPayload: Omit<InvitationPayload, 'invitation'> & { invitation: ResolversParentTypes['Invitation'] };
+  InviteCarerInput: InviteCarerInput;
+  InviteCarerResult: ResolversUnionTypes<ResolversParentTypes>['InviteCarerResult'];
+  InviteHomeInput: InviteHomeInput;
+  InviteHomeResult: ResolversUnionTypes<ResolversParentTypes>['InviteHomeResult'];
   ItemDifference: ItemDifferenceRow;
   ItemHolding: ItemHoldingRow;
   KeepOwnRulesInput: KeepOwnRulesInput;
@@ -5252,8 +5689,14 @@ export type ResolversParentTypes = {
   LabelNutrientsInput: LabelNutrientsInput;
   LabelsUnread: LabelsUnreadRow;
   LastAdministrator: LastAdministrator;
+  LastCoordinator: LastCoordinator;
+  LeaveHouseholdInput: LeaveHouseholdInput;
+  LeaveHouseholdPayload: Omit<LeaveHouseholdPayload, 'me'> & { me: ResolversParentTypes['Me'] };
+  LeaveHouseholdResult: ResolversUnionTypes<ResolversParentTypes>['LeaveHouseholdResult'];
   Leftover: LeftoverRow;
   LeftoverInput: LeftoverInput;
+  LivesHereAlready: LivesHereAlready;
+  LivesInTwoHomes: LivesInTwoHomes;
   LoadCalendarInput: LoadCalendarInput;
   LoadCalendarResult: ResolversUnionTypes<ResolversParentTypes>['LoadCalendarResult'];
   LoadRuleSetInput: LoadRuleSetInput;
@@ -5330,6 +5773,8 @@ export type ResolversParentTypes = {
   RelaxHouseRuleResult: ResolversUnionTypes<ResolversParentTypes>['RelaxHouseRuleResult'];
   RemoveAllergyInput: RemoveAllergyInput;
   RemoveAllergyResult: ResolversUnionTypes<ResolversParentTypes>['RemoveAllergyResult'];
+  RemoveCarerInput: RemoveCarerInput;
+  RemoveCarerResult: ResolversUnionTypes<ResolversParentTypes>['RemoveCarerResult'];
   RemoveOwnDishInput: RemoveOwnDishInput;
   RemoveOwnDishResult: ResolversUnionTypes<ResolversParentTypes>['RemoveOwnDishResult'];
   RemoveOwnFoodInput: RemoveOwnFoodInput;
@@ -5338,6 +5783,9 @@ export type ResolversParentTypes = {
   RemoveSchoolDayResult: ResolversUnionTypes<ResolversParentTypes>['RemoveSchoolDayResult'];
   RemoveTermInput: RemoveTermInput;
   RemoveTermResult: ResolversUnionTypes<ResolversParentTypes>['RemoveTermResult'];
+  RenameMeInput: RenameMeInput;
+  RenameMePayload: Omit<RenameMePayload, 'person'> & { person: ResolversParentTypes['Person'] };
+  RenameMeResult: ResolversUnionTypes<ResolversParentTypes>['RenameMeResult'];
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolversUnionTypes<ResolversParentTypes>['ReportAbsenceResult'];
   ReportDisruptionInput: ReportDisruptionInput;
@@ -5442,8 +5890,25 @@ export type ResolversParentTypes = {
   WishTotals: WishTotals;
   WithdrawDisruptionInput: WithdrawDisruptionInput;
   WithdrawDisruptionResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawDisruptionResult'];
+  WithdrawInvitationInput: WithdrawInvitationInput;
+  WithdrawInvitationPayload: Omit<WithdrawInvitationPayload, 'invitation'> & { invitation: ResolversParentTypes['Invitation'] };
+  WithdrawInvitationResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawInvitationResult'];
   WithdrawRuleSetInput: WithdrawRuleSetInput;
   WithdrawRuleSetResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawRuleSetResult'];
+};
+
+export type AcceptHomeInvitationPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AcceptHomeInvitationPayload'] = ResolversParentTypes['AcceptHomeInvitationPayload']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type AcceptHomeInvitationResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AcceptHomeInvitationResult'] = ResolversParentTypes['AcceptHomeInvitationResult']> = {
+  __resolveType: TypeResolveFn<'AcceptHomeInvitationPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'LivesHereAlready' | 'LivesInTwoHomes' | 'NotPermitted', ParentType, ContextType>;
+};
+
+export type AcceptInvitationResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AcceptInvitationResult'] = ResolversParentTypes['AcceptInvitationResult']> = {
+  __resolveType: TypeResolveFn<'AlreadyCarer' | 'HouseholdNotFound' | 'HouseholdPayload' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused', ParentType, ContextType>;
 };
 
 export type AddSchoolClassResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AddSchoolClassResult'] = ResolversParentTypes['AddSchoolClassResult']> = {
@@ -5478,6 +5943,12 @@ export type AllergyResolvers<ContextType = GraphqlContext, ParentType extends Re
 export type AllergyPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AllergyPayload'] = ResolversParentTypes['AllergyPayload']> = {
   child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
   household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type AlreadyCarerResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AlreadyCarer'] = ResolversParentTypes['AlreadyCarer']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  role?: Resolver<ResolversTypes['Role'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -5742,6 +6213,11 @@ export type CarerResolvers<ContextType = GraphqlContext, ParentType extends Reso
   since?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
 };
 
+export type CarerNotFoundResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CarerNotFound'] = ResolversParentTypes['CarerNotFound']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type CarerTasksResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CarerTasks'] = ResolversParentTypes['CarerTasks']> = {
   carer?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   handsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
@@ -5775,6 +6251,10 @@ export type ChangeResolvers<ContextType = GraphqlContext, ParentType extends Res
 export type ChangeConnectionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ChangeConnection'] = ResolversParentTypes['ChangeConnection']> = {
   nodes?: Resolver<ReadonlyArray<ResolversTypes['Change']>, ParentType, ContextType>;
   pageInfo?: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type ChangeRoleResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ChangeRoleResult'] = ResolversParentTypes['ChangeRoleResult']> = {
+  __resolveType: TypeResolveFn<'CarerNotFound' | 'HouseholdNotFound' | 'HouseholdPayload' | 'InvalidInput' | 'KeyReused' | 'LastCoordinator' | 'NotPermitted', ParentType, ContextType>;
 };
 
 export type ChangeSchoolClassResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ChangeSchoolClassResult'] = ResolversParentTypes['ChangeSchoolClassResult']> = {
@@ -6200,6 +6680,10 @@ export type FreezerStockResolvers<ContextType = GraphqlContext, ParentType exten
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type HandOverCoordinationResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HandOverCoordinationResult'] = ResolversParentTypes['HandOverCoordinationResult']> = {
+  __resolveType: TypeResolveFn<'CarerNotFound' | 'HouseholdNotFound' | 'HouseholdPayload' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
+};
+
 export type HoldingPointResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HoldingPoint'] = ResolversParentTypes['HoldingPoint']> = {
   celsius?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   log10?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
@@ -6214,9 +6698,11 @@ export type HouseholdResolvers<ContextType = GraphqlContext, ParentType extends 
   disruptions?: Resolver<ReadonlyArray<ResolversTypes['Disruption']>, ParentType, ContextType, RequireFields<HouseholdDisruptionsArgs, 'from' | 'to'>>;
   energyMethod?: Resolver<ResolversTypes['EnergyMethod'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  invitations?: Resolver<Maybe<ReadonlyArray<ResolversTypes['Invitation']>>, ParentType, ContextType>;
   keepsOut?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   kitchen?: Resolver<ResolversTypes['Kitchen'], ParentType, ContextType>;
   log?: Resolver<ResolversTypes['ChangeConnection'], ParentType, ContextType, RequireFields<HouseholdLogArgs, 'first'>>;
+  mayDo?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   myRole?: Resolver<ResolversTypes['Role'], ParentType, ContextType>;
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   ownDishes?: Resolver<ReadonlyArray<ResolversTypes['Dish']>, ParentType, ContextType>;
@@ -6235,6 +6721,11 @@ export type HouseholdNotFoundResolvers<ContextType = GraphqlContext, ParentType 
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type HouseholdPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HouseholdPayload'] = ResolversParentTypes['HouseholdPayload']> = {
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type InputIssueResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InputIssue'] = ResolversParentTypes['InputIssue']> = {
   field?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   fix?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -6245,6 +6736,52 @@ export type InvalidInputResolvers<ContextType = GraphqlContext, ParentType exten
   issues?: Resolver<ReadonlyArray<ResolversTypes['InputIssue']>, ParentType, ContextType>;
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type InvitationResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Invitation'] = ResolversParentTypes['Invitation']> = {
+  child?: Resolver<Maybe<ResolversTypes['Child']>, ParentType, ContextType>;
+  createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  expiresAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  invitedBy?: Resolver<Maybe<ResolversTypes['Person']>, ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['InvitationKind'], ParentType, ContextType>;
+  role?: Resolver<Maybe<ResolversTypes['Role']>, ParentType, ContextType>;
+  state?: Resolver<ResolversTypes['InvitationState'], ParentType, ContextType>;
+};
+
+export type InvitationClosedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InvitationClosed'] = ResolversParentTypes['InvitationClosed']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  state?: Resolver<ResolversTypes['InvitationState'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type InvitationNotFoundResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InvitationNotFound'] = ResolversParentTypes['InvitationNotFound']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type InvitationOfferResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InvitationOffer'] = ResolversParentTypes['InvitationOffer']> = {
+  childFirstName?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  expiresAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  householdName?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  inviterName?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['InvitationKind'], ParentType, ContextType>;
+  role?: Resolver<Maybe<ResolversTypes['Role']>, ParentType, ContextType>;
+  state?: Resolver<ResolversTypes['InvitationState'], ParentType, ContextType>;
+};
+
+export type InvitationPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InvitationPayload'] = ResolversParentTypes['InvitationPayload']> = {
+  invitation?: Resolver<ResolversTypes['Invitation'], ParentType, ContextType>;
+  token?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type InviteCarerResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InviteCarerResult'] = ResolversParentTypes['InviteCarerResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'InvitationPayload' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
+};
+
+export type InviteHomeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['InviteHomeResult'] = ResolversParentTypes['InviteHomeResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'InvitationPayload' | 'KeyReused' | 'LivesInTwoHomes' | 'NotPermitted', ParentType, ContextType>;
 };
 
 export type ItemDifferenceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ItemDifference'] = ResolversParentTypes['ItemDifference']> = {
@@ -6358,12 +6895,36 @@ export type LastAdministratorResolvers<ContextType = GraphqlContext, ParentType 
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type LastCoordinatorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LastCoordinator'] = ResolversParentTypes['LastCoordinator']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type LeaveHouseholdPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LeaveHouseholdPayload'] = ResolversParentTypes['LeaveHouseholdPayload']> = {
+  me?: Resolver<ResolversTypes['Me'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type LeaveHouseholdResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LeaveHouseholdResult'] = ResolversParentTypes['LeaveHouseholdResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LastCoordinator' | 'LeaveHouseholdPayload', ParentType, ContextType>;
+};
+
 export type LeftoverResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Leftover'] = ResolversParentTypes['Leftover']> = {
   base?: Resolver<ResolversTypes['Base'], ParentType, ContextType>;
   cookedOn?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   grams?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   lastSafeDay?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type LivesHereAlreadyResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LivesHereAlready'] = ResolversParentTypes['LivesHereAlready']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type LivesInTwoHomesResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['LivesInTwoHomes'] = ResolversParentTypes['LivesInTwoHomes']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -6436,10 +6997,13 @@ export type MissingFigureResolvers<ContextType = GraphqlContext, ParentType exte
 };
 
 export type MutationResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Mutation'] = ResolversParentTypes['Mutation']> = {
+  acceptHomeInvitation?: Resolver<ResolversTypes['AcceptHomeInvitationResult'], ParentType, ContextType, RequireFields<MutationAcceptHomeInvitationArgs, 'input'>>;
+  acceptInvitation?: Resolver<ResolversTypes['AcceptInvitationResult'], ParentType, ContextType, RequireFields<MutationAcceptInvitationArgs, 'input'>>;
   addSchoolClass?: Resolver<ResolversTypes['AddSchoolClassResult'], ParentType, ContextType, RequireFields<MutationAddSchoolClassArgs, 'input'>>;
   adoptRuleSet?: Resolver<ResolversTypes['AdoptRuleSetResult'], ParentType, ContextType, RequireFields<MutationAdoptRuleSetArgs, 'input'>>;
   agreeWeek?: Resolver<ResolversTypes['AgreeWeekResult'], ParentType, ContextType, RequireFields<MutationAgreeWeekArgs, 'input'>>;
   appoint?: Resolver<ResolversTypes['AppointResult'], ParentType, ContextType, RequireFields<MutationAppointArgs, 'input'>>;
+  changeRole?: Resolver<ResolversTypes['ChangeRoleResult'], ParentType, ContextType, RequireFields<MutationChangeRoleArgs, 'input'>>;
   changeSchoolClass?: Resolver<ResolversTypes['ChangeSchoolClassResult'], ParentType, ContextType, RequireFields<MutationChangeSchoolClassArgs, 'input'>>;
   countRuleSetCompliance?: Resolver<ResolversTypes['CountRuleSetComplianceResult'], ParentType, ContextType, RequireFields<MutationCountRuleSetComplianceArgs, 'input'>>;
   countRuleSetImpact?: Resolver<ResolversTypes['CountRuleSetImpactResult'], ParentType, ContextType, RequireFields<MutationCountRuleSetImpactArgs, 'input'>>;
@@ -6450,7 +7014,11 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   endExemption?: Resolver<ResolversTypes['EndExemptionResult'], ParentType, ContextType, RequireFields<MutationEndExemptionArgs, 'input'>>;
   enrolChild?: Resolver<ResolversTypes['EnrolChildResult'], ParentType, ContextType, RequireFields<MutationEnrolChildArgs, 'input'>>;
   finishTask?: Resolver<ResolversTypes['FinishTaskResult'], ParentType, ContextType, RequireFields<MutationFinishTaskArgs, 'input'>>;
+  handOverCoordination?: Resolver<ResolversTypes['HandOverCoordinationResult'], ParentType, ContextType, RequireFields<MutationHandOverCoordinationArgs, 'input'>>;
+  inviteCarer?: Resolver<ResolversTypes['InviteCarerResult'], ParentType, ContextType, RequireFields<MutationInviteCarerArgs, 'input'>>;
+  inviteHome?: Resolver<ResolversTypes['InviteHomeResult'], ParentType, ContextType, RequireFields<MutationInviteHomeArgs, 'input'>>;
   keepOwnRules?: Resolver<ResolversTypes['KeepOwnRulesResult'], ParentType, ContextType, RequireFields<MutationKeepOwnRulesArgs, 'input'>>;
+  leaveHousehold?: Resolver<ResolversTypes['LeaveHouseholdResult'], ParentType, ContextType, RequireFields<MutationLeaveHouseholdArgs, 'input'>>;
   loadCalendar?: Resolver<ResolversTypes['LoadCalendarResult'], ParentType, ContextType, RequireFields<MutationLoadCalendarArgs, 'input'>>;
   loadRuleSet?: Resolver<ResolversTypes['LoadRuleSetResult'], ParentType, ContextType, RequireFields<MutationLoadRuleSetArgs, 'input'>>;
   markPacked?: Resolver<ResolversTypes['MarkPackedResult'], ParentType, ContextType, RequireFields<MutationMarkPackedArgs, 'input'>>;
@@ -6464,10 +7032,12 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   registerSchool?: Resolver<ResolversTypes['RegisterSchoolResult'], ParentType, ContextType, RequireFields<MutationRegisterSchoolArgs, 'input'>>;
   relaxHouseRule?: Resolver<ResolversTypes['RelaxHouseRuleResult'], ParentType, ContextType, RequireFields<MutationRelaxHouseRuleArgs, 'input'>>;
   removeAllergy?: Resolver<ResolversTypes['RemoveAllergyResult'], ParentType, ContextType, RequireFields<MutationRemoveAllergyArgs, 'input'>>;
+  removeCarer?: Resolver<ResolversTypes['RemoveCarerResult'], ParentType, ContextType, RequireFields<MutationRemoveCarerArgs, 'input'>>;
   removeOwnDish?: Resolver<ResolversTypes['RemoveOwnDishResult'], ParentType, ContextType, RequireFields<MutationRemoveOwnDishArgs, 'input'>>;
   removeOwnFood?: Resolver<ResolversTypes['RemoveOwnFoodResult'], ParentType, ContextType, RequireFields<MutationRemoveOwnFoodArgs, 'input'>>;
   removeSchoolDay?: Resolver<ResolversTypes['RemoveSchoolDayResult'], ParentType, ContextType, RequireFields<MutationRemoveSchoolDayArgs, 'input'>>;
   removeTerm?: Resolver<ResolversTypes['RemoveTermResult'], ParentType, ContextType, RequireFields<MutationRemoveTermArgs, 'input'>>;
+  renameMe?: Resolver<ResolversTypes['RenameMeResult'], ParentType, ContextType, RequireFields<MutationRenameMeArgs, 'input'>>;
   reportAbsence?: Resolver<ResolversTypes['ReportAbsenceResult'], ParentType, ContextType, RequireFields<MutationReportAbsenceArgs, 'input'>>;
   reportDisruption?: Resolver<ResolversTypes['ReportDisruptionResult'], ParentType, ContextType, RequireFields<MutationReportDisruptionArgs, 'input'>>;
   saveOwnDish?: Resolver<ResolversTypes['SaveOwnDishResult'], ParentType, ContextType, RequireFields<MutationSaveOwnDishArgs, 'input'>>;
@@ -6488,6 +7058,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   tickShoppingLine?: Resolver<ResolversTypes['TickShoppingLineResult'], ParentType, ContextType, RequireFields<MutationTickShoppingLineArgs, 'input'>>;
   unpinItem?: Resolver<ResolversTypes['UnpinItemResult'], ParentType, ContextType, RequireFields<MutationUnpinItemArgs, 'input'>>;
   withdrawDisruption?: Resolver<ResolversTypes['WithdrawDisruptionResult'], ParentType, ContextType, RequireFields<MutationWithdrawDisruptionArgs, 'input'>>;
+  withdrawInvitation?: Resolver<ResolversTypes['WithdrawInvitationResult'], ParentType, ContextType, RequireFields<MutationWithdrawInvitationArgs, 'input'>>;
   withdrawRuleSet?: Resolver<ResolversTypes['WithdrawRuleSetResult'], ParentType, ContextType, RequireFields<MutationWithdrawRuleSetArgs, 'input'>>;
 };
 
@@ -6716,6 +7287,7 @@ export type QueryResolvers<ContextType = GraphqlContext, ParentType extends Reso
   disruptionOffer?: Resolver<ResolversTypes['DisruptionOfferResult'], ParentType, ContextType, RequireFields<QueryDisruptionOfferArgs, 'disruption' | 'householdId'>>;
   food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'key'>>;
   household?: Resolver<Maybe<ResolversTypes['Household']>, ParentType, ContextType, RequireFields<QueryHouseholdArgs, 'id'>>;
+  invitation?: Resolver<Maybe<ResolversTypes['InvitationOffer']>, ParentType, ContextType, RequireFields<QueryInvitationArgs, 'token'>>;
   jurisdictionAppointments?: Resolver<Maybe<ReadonlyArray<ResolversTypes['Appointment']>>, ParentType, ContextType, RequireFields<QueryJurisdictionAppointmentsArgs, 'jurisdiction'>>;
   jurisdictionAudit?: Resolver<Maybe<ResolversTypes['AuditConnection']>, ParentType, ContextType, RequireFields<QueryJurisdictionAuditArgs, 'first' | 'jurisdiction'>>;
   jurisdictionRuleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType, RequireFields<QueryJurisdictionRuleSetsArgs, 'jurisdiction'>>;
@@ -6761,6 +7333,10 @@ export type RemoveAllergyResultResolvers<ContextType = GraphqlContext, ParentTyp
   __resolveType: TypeResolveFn<'AllergyPayload' | 'ChildNotFound' | 'ConfirmationNeeded' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type RemoveCarerResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveCarerResult'] = ResolversParentTypes['RemoveCarerResult']> = {
+  __resolveType: TypeResolveFn<'CarerNotFound' | 'HouseholdNotFound' | 'HouseholdPayload' | 'InvalidInput' | 'KeyReused' | 'LastCoordinator' | 'NotPermitted', ParentType, ContextType>;
+};
+
 export type RemoveOwnDishResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveOwnDishResult'] = ResolversParentTypes['RemoveOwnDishResult']> = {
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed' | 'StillInUse', ParentType, ContextType>;
 };
@@ -6775,6 +7351,15 @@ export type RemoveSchoolDayResultResolvers<ContextType = GraphqlContext, ParentT
 
 export type RemoveTermResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveTermResult'] = ResolversParentTypes['RemoveTermResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
+};
+
+export type RenameMePayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RenameMePayload'] = ResolversParentTypes['RenameMePayload']> = {
+  person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type RenameMeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RenameMeResult'] = ResolversParentTypes['RenameMeResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'RenameMePayload', ParentType, ContextType>;
 };
 
 export type ReportAbsenceResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ReportAbsenceResult'] = ResolversParentTypes['ReportAbsenceResult']> = {
@@ -7228,7 +7813,7 @@ export type UpperLevelResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type UserErrorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UserError'] = ResolversParentTypes['UserError']> = {
-  __resolveType: TypeResolveFn<'BoxBlocked' | 'BoxClosed' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'AlreadyCarer' | 'BoxBlocked' | 'BoxClosed' | 'CarerNotFound' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'LastCoordinator' | 'LivesHereAlready' | 'LivesInTwoHomes' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
 };
 
 export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Verdicts'] = ResolversParentTypes['Verdicts']> = {
@@ -7327,11 +7912,23 @@ export type WithdrawDisruptionResultResolvers<ContextType = GraphqlContext, Pare
   __resolveType: TypeResolveFn<'DisruptionPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type WithdrawInvitationPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawInvitationPayload'] = ResolversParentTypes['WithdrawInvitationPayload']> = {
+  invitation?: Resolver<ResolversTypes['Invitation'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type WithdrawInvitationResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawInvitationResult'] = ResolversParentTypes['WithdrawInvitationResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'NotPermitted' | 'WithdrawInvitationPayload', ParentType, ContextType>;
+};
+
 export type WithdrawRuleSetResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawRuleSetResult'] = ResolversParentTypes['WithdrawRuleSetResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'LoadRuleSetPayload' | 'NotAppointed' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
 
 export type Resolvers<ContextType = GraphqlContext> = {
+  AcceptHomeInvitationPayload?: AcceptHomeInvitationPayloadResolvers<ContextType>;
+  AcceptHomeInvitationResult?: AcceptHomeInvitationResultResolvers<ContextType>;
+  AcceptInvitationResult?: AcceptInvitationResultResolvers<ContextType>;
   AddSchoolClassResult?: AddSchoolClassResultResolvers<ContextType>;
   AdoptRuleSetResult?: AdoptRuleSetResultResolvers<ContextType>;
   AgeSpan?: AgeSpanResolvers<ContextType>;
@@ -7339,6 +7936,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   AllergenSource?: AllergenSourceResolvers<ContextType>;
   Allergy?: AllergyResolvers<ContextType>;
   AllergyPayload?: AllergyPayloadResolvers<ContextType>;
+  AlreadyCarer?: AlreadyCarerResolvers<ContextType>;
   Alternative?: AlternativeResolvers<ContextType>;
   ApplianceUse?: ApplianceUseResolvers<ContextType>;
   ApplianceUses?: ApplianceUsesResolvers<ContextType>;
@@ -7372,10 +7970,12 @@ export type Resolvers<ContextType = GraphqlContext> = {
   CalendarEntry?: CalendarEntryResolvers<ContextType>;
   CalendarEntryChange?: CalendarEntryChangeResolvers<ContextType>;
   Carer?: CarerResolvers<ContextType>;
+  CarerNotFound?: CarerNotFoundResolvers<ContextType>;
   CarerTasks?: CarerTasksResolvers<ContextType>;
   Caution?: CautionResolvers<ContextType>;
   Change?: ChangeResolvers<ContextType>;
   ChangeConnection?: ChangeConnectionResolvers<ContextType>;
+  ChangeRoleResult?: ChangeRoleResultResolvers<ContextType>;
   ChangeSchoolClassResult?: ChangeSchoolClassResultResolvers<ContextType>;
   ChangedField?: ChangedFieldResolvers<ContextType>;
   Child?: ChildResolvers<ContextType>;
@@ -7430,11 +8030,20 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Food?: FoodResolvers<ContextType>;
   FoodMeasure?: FoodMeasureResolvers<ContextType>;
   FreezerStock?: FreezerStockResolvers<ContextType>;
+  HandOverCoordinationResult?: HandOverCoordinationResultResolvers<ContextType>;
   HoldingPoint?: HoldingPointResolvers<ContextType>;
   Household?: HouseholdResolvers<ContextType>;
   HouseholdNotFound?: HouseholdNotFoundResolvers<ContextType>;
+  HouseholdPayload?: HouseholdPayloadResolvers<ContextType>;
   InputIssue?: InputIssueResolvers<ContextType>;
   InvalidInput?: InvalidInputResolvers<ContextType>;
+  Invitation?: InvitationResolvers<ContextType>;
+  InvitationClosed?: InvitationClosedResolvers<ContextType>;
+  InvitationNotFound?: InvitationNotFoundResolvers<ContextType>;
+  InvitationOffer?: InvitationOfferResolvers<ContextType>;
+  InvitationPayload?: InvitationPayloadResolvers<ContextType>;
+  InviteCarerResult?: InviteCarerResultResolvers<ContextType>;
+  InviteHomeResult?: InviteHomeResultResolvers<ContextType>;
   ItemDifference?: ItemDifferenceResolvers<ContextType>;
   ItemHolding?: ItemHoldingResolvers<ContextType>;
   KeepOwnRulesResult?: KeepOwnRulesResultResolvers<ContextType>;
@@ -7450,7 +8059,12 @@ export type Resolvers<ContextType = GraphqlContext> = {
   LabelLawMember?: LabelLawMemberResolvers<ContextType>;
   LabelsUnread?: LabelsUnreadResolvers<ContextType>;
   LastAdministrator?: LastAdministratorResolvers<ContextType>;
+  LastCoordinator?: LastCoordinatorResolvers<ContextType>;
+  LeaveHouseholdPayload?: LeaveHouseholdPayloadResolvers<ContextType>;
+  LeaveHouseholdResult?: LeaveHouseholdResultResolvers<ContextType>;
   Leftover?: LeftoverResolvers<ContextType>;
+  LivesHereAlready?: LivesHereAlreadyResolvers<ContextType>;
+  LivesInTwoHomes?: LivesInTwoHomesResolvers<ContextType>;
   LoadCalendarResult?: LoadCalendarResultResolvers<ContextType>;
   LoadRuleSetPayload?: LoadRuleSetPayloadResolvers<ContextType>;
   LoadRuleSetResult?: LoadRuleSetResultResolvers<ContextType>;
@@ -7504,10 +8118,13 @@ export type Resolvers<ContextType = GraphqlContext> = {
   RegisterSchoolResult?: RegisterSchoolResultResolvers<ContextType>;
   RelaxHouseRuleResult?: RelaxHouseRuleResultResolvers<ContextType>;
   RemoveAllergyResult?: RemoveAllergyResultResolvers<ContextType>;
+  RemoveCarerResult?: RemoveCarerResultResolvers<ContextType>;
   RemoveOwnDishResult?: RemoveOwnDishResultResolvers<ContextType>;
   RemoveOwnFoodResult?: RemoveOwnFoodResultResolvers<ContextType>;
   RemoveSchoolDayResult?: RemoveSchoolDayResultResolvers<ContextType>;
   RemoveTermResult?: RemoveTermResultResolvers<ContextType>;
+  RenameMePayload?: RenameMePayloadResolvers<ContextType>;
+  RenameMeResult?: RenameMeResultResolvers<ContextType>;
   ReportAbsenceResult?: ReportAbsenceResultResolvers<ContextType>;
   ReportDisruptionResult?: ReportDisruptionResultResolvers<ContextType>;
   Retention?: RetentionResolvers<ContextType>;
@@ -7586,6 +8203,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   WeekPlan?: WeekPlanResolvers<ContextType>;
   WishTotals?: WishTotalsResolvers<ContextType>;
   WithdrawDisruptionResult?: WithdrawDisruptionResultResolvers<ContextType>;
+  WithdrawInvitationPayload?: WithdrawInvitationPayloadResolvers<ContextType>;
+  WithdrawInvitationResult?: WithdrawInvitationResultResolvers<ContextType>;
   WithdrawRuleSetResult?: WithdrawRuleSetResultResolvers<ContextType>;
 };
 

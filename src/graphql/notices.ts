@@ -3,22 +3,26 @@ import { EventEmitter, on } from "node:events";
 import type { Database, Notice } from "../database/database.js";
 import { createChangeTails, type ChangeTails } from "./change-tails.js";
 
+type Told = Exclude<Notice, { kind: "CARER_LEFT" | "CHANGED" }>;
 /** The subscription that tells of each kind of notice. */
 const toldBy = {
   PLAN_CHANGED: "weekChanged",
   PLAN_PROGRESS: "planProgress",
   PLAN_FAILED: "planProgress",
   BOX_CHECKED: "boxesBlocked",
-} as const satisfies Record<Exclude<Notice["kind"], "CHANGED">, string>;
-export type Topic = (typeof toldBy)[keyof typeof toldBy];
+} as const satisfies Record<Told["kind"], string>;
+export type Topic = (typeof toldBy)[Told["kind"]];
 export type NoticeOn<T extends Topic> = Extract<
-  Notice,
-  { kind: { [K in keyof typeof toldBy]: (typeof toldBy)[K] extends T ? K : never }[keyof typeof toldBy] }
+  Told,
+  { kind: { [K in Told["kind"]]: (typeof toldBy)[K] extends T ? K : never }[Told["kind"]] }
 >;
 
 export interface Notices {
-  /** Notices on one topic about one household. Ends at once when the consumer returns, also while it waits. */
-  about<T extends Topic>(topic: T, householdId: string): AsyncIterableIterator<NoticeOn<T>>;
+  /**
+   * Notices on one topic about one household, for one of its carers. Ends at once when the consumer returns, also while it waits, and
+   * when the person is no carer there any more.
+   */
+  about<T extends Topic>(topic: T, householdId: string, personId: string): AsyncIterableIterator<NoticeOn<T>>;
   /** A household's log from an entry on, as it grows. */
   readonly changes: Pick<ChangeTails, "follow">;
   stop(): Promise<void>;
@@ -29,17 +33,22 @@ export async function listenForNotices(db: Database): Promise<Notices> {
   // Every subscription listens on its own event; the default limit of ten is for leaks.
   emitter.setMaxListeners(0);
   const changes = createChangeTails(db);
-  const stopListening = await db.listen(
-    (notice) =>
-      notice.kind === "CHANGED"
-        ? changes.grown(notice.householdId)
-        : emitter.emit(`${toldBy[notice.kind]}/${notice.householdId}`, notice),
-    changes.lookAgain,
-  );
+  const left = (householdId: string, personId: string) => `left/${householdId}/${personId}`;
+  const tell = (notice: Notice): void => {
+    switch (notice.kind) {
+      case "CHANGED":
+        return changes.grown(notice.householdId);
+      case "CARER_LEFT":
+        return void emitter.emit(left(notice.householdId, notice.personId));
+      default:
+        emitter.emit(`${toldBy[notice.kind]}/${notice.householdId}`, notice);
+    }
+  };
+  const stopListening = await db.listen(tell, changes.lookAgain);
   return {
     changes,
-    about<T extends Topic>(topic: T, householdId: string) {
-      const source = on(emitter, `${topic}/${householdId}`);
+    about<T extends Topic>(topic: T, householdId: string, personId: string) {
+      const source = on(emitter, `${topic}/${householdId}`, { close: [left(householdId, personId)] });
       return mapped(source, ([notice]) => notice as NoticeOn<T>);
     },
     stop: stopListening,

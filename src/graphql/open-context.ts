@@ -1,5 +1,6 @@
 /** One context per operation: who asks, and the read transaction that everything in it shares. */
 import type { App } from "../app/app.js";
+import { nameAtFirstSight } from "../app/display-name.js";
 import type { ReadSession } from "../database/database.js";
 import { createReads, createSearches, type GraphqlContext } from "./context.js";
 import type { Notices } from "./notices.js";
@@ -9,16 +10,17 @@ const MOST_KNOWN = 10_000;
 
 export function createContextOpener(app: App, notices: Notices) {
   const known = new Map<string, string>();
-  const personOf = async (subject: string): Promise<string> => {
+  const personOf = async (subject: string, name: string | null): Promise<string> => {
     const before = known.get(subject);
     if (before !== undefined) return before;
-    const id = await app.db.signIn(subject, subject);
+    const id = await app.db.signIn(subject, nameAtFirstSight(name, subject));
     if (known.size >= MOST_KNOWN) known.clear();
     known.set(subject, id);
     return id;
   };
-  return async ({ subject, requestId, gone }: { subject: string | null; requestId: string; gone?: AbortSignal }) => {
-    const personId = subject === null ? null : await personOf(subject);
+  return async (asker: { subject: string | null; name?: string | null; requestId: string; gone?: AbortSignal }) => {
+    const { subject, requestId, gone } = asker;
+    const personId = subject === null ? null : await personOf(subject, asker.name ?? null);
     let session: ReadSession | null = null;
     const closing: Promise<void>[] = [];
     const open = () => {

@@ -1,20 +1,25 @@
-import { requirePerson } from "./context.js";
+import { requirePerson, type GraphqlContext } from "./context.js";
 import { globalId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
+import type { MeNode } from "./rows.js";
+
+export async function meOf({ reads }: GraphqlContext): Promise<MeNode> {
+  const me = await reads.me();
+  if (!me) throw new Error("the signed-in person has no row");
+  return {
+    person: { id: me.id, displayName: me.displayName },
+    householdIds: me.householdIds,
+    schoolIds: me.schoolIds,
+  };
+}
 
 export const personResolvers: Pick<Resolvers, "Me" | "Person"> & {
   Query: Pick<NonNullable<Resolvers["Query"]>, "me">;
 } = {
   Query: {
-    async me(_, __, context) {
+    me(_, __, context) {
       requirePerson(context);
-      const me = await context.reads.me();
-      if (!me) throw new Error("the signed-in person has no row");
-      return {
-        person: { id: me.id, displayName: me.displayName },
-        householdIds: me.householdIds,
-        schoolIds: me.schoolIds,
-      };
+      return meOf(context);
     },
   },
   Person: { id: (person) => globalId("Person", person.id) },

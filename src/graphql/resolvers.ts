@@ -6,6 +6,7 @@ import {
   appointmentsOfMe,
 } from "./administrator.resolvers.js";
 import { changeMutations, changeSubscriptions, changeTypes, logOfHousehold, tickOfLine } from "./change.resolvers.js";
+import { carerMutations, carerQueries, carersOfHousehold, carerTypes } from "./carer.resolvers.js";
 import { complianceOfBox, complianceOfPlan, complianceQueries, complianceTypes } from "./compliance.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import {
@@ -77,11 +78,19 @@ export const resolvers: Resolvers = {
   ...food,
   Food: { ...plainFood, ...foodOnLabels },
   ...household,
-  Household: { ...plainHousehold, ...ownLists, ...disruptionsOfHousehold, ...noticesOfHousehold, ...logOfHousehold },
+  Household: {
+    ...plainHousehold,
+    ...carersOfHousehold,
+    ...ownLists,
+    ...disruptionsOfHousehold,
+    ...noticesOfHousehold,
+    ...logOfHousehold,
+  },
   Child: { ...plainChild, ...ownRulesOfChild },
   ...node,
   ...ownTypes,
   ...person,
+  ...carerTypes,
   Me: { ...plainMe, ...appointmentsOfMe },
   ...school,
   School: { ...plainSchool, ...administratorsOfSchool },
@@ -105,6 +114,7 @@ export const resolvers: Resolvers = {
   Query: {
     ...administratorQueries,
     ...calendarQueries,
+    ...carerQueries,
     ...complianceQueries,
     ...disruptionQueries,
     ...foodQueries,
@@ -122,6 +132,7 @@ export const resolvers: Resolvers = {
     ...administratorMutations,
     ...calendarMutations,
     ...changeMutations,
+    ...carerMutations,
     ...disruptionMutations,
     ...familyRuleMutations,
     ...ownMutations,

@@ -471,13 +471,13 @@ export async function noticesAbout<T extends Topic>(
   topic: T,
   householdId: string,
 ): Promise<AsyncIterableIterator<NoticeOn<T>>> {
-  requirePerson(context);
+  const personId = requirePerson(context);
   const local = localId("Household", householdId);
   const household = local === null ? null : await context.reads.household(local);
   if (local !== null && household) {
     // A subscription lives long; it must not hold the transaction that let it in.
     await context.reads.session().close();
-    return context.notices.about(topic, local);
+    return context.notices.about(topic, local, personId);
   }
   return nothingToHear();
 }

@@ -62,10 +62,12 @@ export async function createDevIssuer(
       id_token_signing_alg_values_supported: ["ES256"],
     },
     async issueToken(subject) {
-      if (!people.some((person) => person.subject === subject))
-        return fail({ kind: "UnknownPerson", known: people.map((person) => person.subject) });
-      const token = await new SignJWT()
-        .setProtectedHeader({ alg: "ES256", kid, typ: "JWT" })
+      const person = people.find((one) => one.subject === subject);
+      if (!person) return fail({ kind: "UnknownPerson", known: people.map((one) => one.subject) });
+      // RFC 9068, sections 2.1 and 2.2: type and claims of an access token; the name is an identity claim (2.2.2).
+      const token = await new SignJWT({ client_id: "explorer", name: person.name })
+        .setProtectedHeader({ alg: "ES256", kid, typ: "at+jwt" })
+        .setJti(randomUUID())
         .setIssuer(issuer)
         .setAudience(audience)
         .setSubject(subject)

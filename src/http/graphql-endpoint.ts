@@ -23,6 +23,8 @@ import { explainToken, type TokenFailure, type Verify } from "./tokens.js";
 export type ContextArgs = {
   /** The verified token's `sub`; null when no token was sent. */
   readonly subject: string | null;
+  /** The verified token's `name`, for whoever is seen for the first time. */
+  readonly name: string | null;
   readonly requestId: string;
   /**
    * `request`: one query or mutation. `subscription`: lives as long as the subscription, so it must hold no transaction.
@@ -105,7 +107,7 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
     if (!token.ok && token.error.kind !== "MissingToken") {
       return answerJson(res, 401, unauthenticated(token.error), { ...contentType, ...challenge(token.error) });
     }
-    const subject = token.ok ? token.value.subject : null;
+    const { subject, name } = token.ok ? token.value : { subject: null, name: null };
     const hungUp = new AbortController();
     res.once("close", () => {
       if (!res.writableFinished) hungUp.abort(gone());
@@ -117,6 +119,7 @@ export function createGraphQLEndpoint<TContext extends BaseContext>(
         context: async () => {
           const opened = await openContext({
             subject,
+            name,
             requestId: record.requestId,
             kind: "request",
             gone: hungUp.signal,

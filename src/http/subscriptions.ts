@@ -48,7 +48,8 @@ export type Subscriptions = {
 };
 
 /** One signed-in socket. */
-type Connection = { readonly id: string; readonly subject: string; readonly timer: NodeJS.Timeout };
+type Connection = Signed & { readonly id: string; readonly timer: NodeJS.Timeout };
+type Signed = { readonly subject: string; readonly name: string | null };
 
 /** One running subscription: its record, and what to do when it ends. */
 type Running = { readonly record: OperationRecord; close(error?: unknown): Promise<void> };
@@ -78,10 +79,10 @@ export function createSubscriptions<TContext extends BaseContext>(
       socket.close(missing ? 4401 : 4403, reason.slice(0, 120)); // RFC 6455, 5.5: a reason holds 123 bytes
       return false;
     }
-    const { subject, expiresAt } = token.value;
+    const { subject, name, expiresAt } = token.value;
     const left = Math.min(Math.max(expiresAt.getTime() - Date.now(), 0), LONGEST_TIMER);
     const timer = setTimeout(() => socket.close(4403, "Token expired"), left).unref();
-    connections.set(socket, { id: randomUUID(), subject, timer });
+    connections.set(socket, { id: randomUUID(), subject, name, timer });
     running.set(socket, new Map());
     return true;
   }
@@ -118,8 +119,8 @@ export function createSubscriptions<TContext extends BaseContext>(
     const record: OperationRecord = { requestId: randomUUID(), operationName, unexpected: undefined };
     // The place is taken before anything is awaited, or many requests at once would all find room.
     subscriptions.set(id, { record, close: () => Promise.resolve() });
-    const { subject } = connection;
-    const opened = await openContext({ subject, requestId: record.requestId, kind: "subscription" });
+    const { subject, name } = connection;
+    const opened = await openContext({ subject, name, requestId: record.requestId, kind: "subscription" });
     subscriptions.set(id, { record, close: (error) => opened.close(error) });
     log.info({ requestId: record.requestId, connection: connection.id, operationName }, "subscription started");
     return {
@@ -127,13 +128,13 @@ export function createSubscriptions<TContext extends BaseContext>(
       document,
       operationName: payload.operationName ?? null,
       variableValues: payload.variables ?? null,
-      contextValue: { subject, record, context: opened.context } satisfies Begun<TContext>,
+      contextValue: { subject, name, record, context: opened.context } satisfies Begun<TContext>,
     };
   }
 
   /** The source resolver runs in the subscription's own context; every event is resolved in a fresh one. */
   async function follow(args: ExecutionArgs) {
-    const { subject, record, context } = args.contextValue as Begun<TContext>;
+    const { subject, name, record, context } = args.contextValue as Begun<TContext>;
     const source = await createSourceEventStream({ ...args, contextValue: context });
     if (!(Symbol.asyncIterator in source)) {
       // An error without a path came before any resolver: the variables do not fit.
@@ -141,7 +142,7 @@ export function createSubscriptions<TContext extends BaseContext>(
       return errors ? { ...source, errors } : source;
     }
     return mapEvents(source, async (event): Promise<ExecutionResult> => {
-      const opened = await openContext({ subject, requestId: record.requestId, kind: "event" });
+      const opened = await openContext({ subject, name, requestId: record.requestId, kind: "event" });
       const once: OperationRecord = { ...record, unexpected: undefined };
       const result = await execute({ ...args, rootValue: event, contextValue: opened.context });
       const errors = result.errors?.map((error) => written(error, once));
@@ -230,7 +231,7 @@ export function createSubscriptions<TContext extends BaseContext>(
   };
 }
 
-type Begun<TContext> = { readonly subject: string; readonly record: OperationRecord; readonly context: TContext };
+type Begun<TContext> = Signed & { readonly record: OperationRecord; readonly context: TContext };
 
 function coded(error: unknown, code: string): GraphQLError {
   if (!(error instanceof GraphQLError)) throw error;

@@ -1,9 +1,21 @@
-import { createRemoteJWKSet, errors, jwtVerify, type JWTVerifyGetKey } from "jose";
+import {
+  createRemoteJWKSet,
+  errors,
+  jwtVerify,
+  type JWTHeaderParameters,
+  type JWTPayload,
+  type JWTVerifyGetKey,
+} from "jose";
 import { z } from "zod";
 import type { Config } from "../config.js";
 import { fail, ok, type Result } from "../domain/result.js";
 
-export type VerifiedToken = { readonly subject: string; readonly expiresAt: Date };
+export type VerifiedToken = {
+  readonly subject: string;
+  /** The `name` claim as it stands; null where there is none. */
+  readonly name: string | null;
+  readonly expiresAt: Date;
+};
 
 export type TokenFailure = {
   readonly kind:
@@ -13,6 +25,8 @@ export type TokenFailure = {
     | "NotYetValid"
     | "WrongAudience"
     | "WrongIssuer"
+    | "WrongKind"
+    | "WrongClient"
     | "BadSignature"
     | "AlgorithmRefused";
 };
@@ -32,7 +46,22 @@ const CLOCK_TOLERANCE = 5;
 /** Characters; longer than any honest token, short enough that refusing costs nothing. */
 const LONGEST_TOKEN = 8_192;
 
-/** Checks of RFC 8725: algorithm list (3.1), all cryptography (3.3), issuer and subject (3.8), audience (3.9). */
+/** OpenID Connect Core 1.0, section 2, "sub". */
+const LONGEST_SUBJECT = 255;
+
+/**
+ * Header types by what is accepted; a token without one counts as "jwt", as many issuers leave it out. RFC 9068, section 2.1, gives
+ * access tokens theirs.
+ */
+const TYPES = { access: ["at+jwt", "jwt"], id: ["jwt"] } as const satisfies Record<
+  Config["tokens"]["accepts"],
+  unknown
+>;
+
+/**
+ * Checks of RFC 8725: algorithm list (3.1), all cryptography (3.3), issuer and subject (3.8), audience (3.9), no key or address taken
+ * from the token itself (3.10), type (3.11), rules that no other kind of token passes (3.12).
+ */
 export function createVerifier(config: Pick<Config, "tokens">, keys: JWTVerifyGetKey): Verify {
   const { issuer, audience } = config.tokens;
   return async (authorization) => {
@@ -40,16 +69,19 @@ export function createVerifier(config: Pick<Config, "tokens">, keys: JWTVerifyGe
     const token = /^Bearer +([\w-]+\.[\w-]*\.[\w-]*)$/i.exec(authorization.trim())?.[1];
     if (token === undefined || token.length > LONGEST_TOKEN) return fail({ kind: "MalformedToken" });
     try {
-      const { payload } = await jwtVerify(token, keys, {
+      const { payload, protectedHeader } = await jwtVerify(token, keys, {
         issuer,
         audience,
         algorithms: ALGORITHMS,
         clockTolerance: CLOCK_TOLERANCE,
         requiredClaims: ["sub", "exp"],
       });
-      if (typeof payload.sub !== "string" || payload.sub === "" || payload.exp === undefined)
+      const { sub, exp, name } = payload;
+      if (typeof sub !== "string" || sub === "" || sub.length > LONGEST_SUBJECT || exp === undefined)
         return fail({ kind: "MalformedToken" });
-      return ok({ subject: payload.sub, expiresAt: new Date(payload.exp * 1000) });
+      const other = otherPurpose(config.tokens, protectedHeader, payload);
+      if (other !== null) return fail({ kind: other });
+      return ok({ subject: sub, name: typeof name === "string" ? name : null, expiresAt: new Date(exp * 1000) });
     } catch (error) {
       const kind = failureKind(error);
       if (kind === null) throw error;
@@ -57,6 +89,39 @@ export function createVerifier(config: Pick<Config, "tokens">, keys: JWTVerifyGe
     }
   };
 }
+
+/** Whether a token that is sound was made for something else than signing in here. */
+function otherPurpose(
+  { accepts, clients, audience }: Config["tokens"],
+  header: JWTHeaderParameters,
+  payload: JWTPayload,
+): "WrongKind" | "WrongClient" | null {
+  // RFC 7515, section 4.1.9: media types, in whatever case, "application/" may be left out.
+  const type = (header.typ ?? "JWT").toLowerCase().replace(/^application\//, "");
+  if (!(TYPES[accepts] as readonly string[]).includes(type)) return "WrongKind";
+  // Security events (RFC 8417, 2.2), logout tokens among them (OpenID Connect Back-Channel Logout 1.0, 2.4).
+  if (payload["events"] !== undefined) return "WrongKind";
+  const { azp, client_id: client } = payload;
+  if (accepts === "id") {
+    // OpenID Connect Core 1.0, 3.1.3.7, steps 3 to 5; its audience is the client.
+    if (azp !== undefined && azp !== audience) return "WrongClient";
+    return azp === undefined && Array.isArray(payload.aud) && payload.aud.length > 1 ? "WrongClient" : null;
+  }
+  if (isIdToken(payload)) return "WrongKind";
+  const named = [client, azp].filter((each) => each !== undefined);
+  const known =
+    clients === null || (named.length > 0 && named.every((each) => typeof each === "string" && clients.includes(each)));
+  return known ? null : "WrongClient";
+}
+
+/**
+ * Claims that only an ID token has: hashes of what came with it (OpenID Connect Core 1.0, 3.1.3.6 and 3.3.2.11); or the nonce of its
+ * request (2) where nothing says which client may do what, as an access token does (RFC 9068, 2.2 and 2.2.3).
+ */
+const isIdToken = (payload: JWTPayload): boolean =>
+  payload["at_hash"] !== undefined ||
+  payload["c_hash"] !== undefined ||
+  (payload["nonce"] !== undefined && payload["client_id"] === undefined && payload["scope"] === undefined);
 
 function failureKind(error: unknown): TokenFailure["kind"] | null {
   if (error instanceof errors.JWTExpired) return "ExpiredToken";
@@ -89,6 +154,8 @@ const SENTENCES: Record<TokenFailure["kind"], string> = {
   NotYetValid: "The token is not valid yet. Check the clock of the machine that issued it.",
   WrongAudience: "The token was issued for another service.",
   WrongIssuer: "The token comes from an issuer this server does not accept.",
+  WrongKind: "The token was made for something else than signing in here. Send the kind of token this server takes.",
+  WrongClient: "The token was issued to an application this server does not accept.",
   BadSignature: "The token's signature does not fit the issuer's keys. Get a new token.",
   AlgorithmRefused: `The token is signed in a way this server does not accept; it takes ${ALGORITHMS.join(", ")}.`,
 };

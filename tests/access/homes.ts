@@ -2,7 +2,7 @@
  * Three households with a row in every table, for asking of each row who may do what to it: a home, the other home of one of its
  * children, and a household that has nothing to do with either.
  */
-import { randomUUID } from "node:crypto";
+import { createHash, randomUUID } from "node:crypto";
 import type postgres from "postgres";
 
 export interface Homes {
@@ -23,6 +23,8 @@ export interface Homes {
 }
 
 const DAY = "2027-01-11";
+
+const digestOf = (text: string) => createHash("sha256").update(text).digest("hex");
 
 type Values = Readonly<Record<string, unknown>>;
 /** Inserts one row as the owner; lists become arrays, objects JSON. Answers its id, where it has one. */
@@ -81,6 +83,14 @@ async function plantKitchen(sql: postgres.Sql, home: string, person: string, tag
     await put(sql, "own_dish_work", { ...of, own_dish_id, steps: [] });
     await put(sql, "own_dish_food", { ...of, own_dish_id, own_food_id });
   }
+  await put(sql, "invitation", {
+    ...of,
+    kind: "CARER",
+    role: "COOK",
+    token_digest: digestOf(`${tag} carer`),
+    created_by_id: person,
+    expires_at: new Date(Date.now() + 86_400_000).toISOString(),
+  });
   await put(sql, "confirmation", { person_id: person, about: "a first yes", expires_at: "2027-01-12T00:00:00Z" });
   await put(sql, "idempotency_key", { person_id: person, key: `key-of-${tag}`, action: "setStock", fingerprint: "-" });
 }
@@ -140,6 +150,7 @@ async function plantChildAt(
   home: string,
   child: string,
   plan: string,
+  person: string,
   tag: string,
   date: string,
 ): Promise<void> {
@@ -150,6 +161,13 @@ async function plantChildAt(
   await put(sql, "box_kit", { ...of, compartments: [], cold_sources: 2, insulated: true, flask: false });
   await put(sql, "leave_time", { ...of, weekday: "MONDAY", leave_at: "08:00" });
   await put(sql, "pin", { ...of, date, break_key: "lunch", slot: "MAIN", place: 0, dish_key: "-" });
+  await put(sql, "invitation", {
+    ...of,
+    kind: "HOME",
+    created_by_id: person,
+    token_digest: digestOf(`${tag} ${child}`),
+    expires_at: new Date(Date.now() + 86_400_000).toISOString(),
+  });
   await put(sql, "allergy", { child_id: child, food_kind: `kind-of-${tag}`, recorded_by_household_id: home });
   const lunch_box_id = await put(sql, "lunch_box", { week_plan_id: plan, child_id: child, date, current: true });
   const box_item_id = await put(sql, "box_item", {
@@ -267,7 +285,7 @@ export async function plantHomes(sql: postgres.Sql): Promise<Homes> {
     await plantKitchen(sql, home, who, tag);
     const plan = await plantPlan(sql, home);
     for (const child of children)
-      await plantChildAt(sql, home, child, plan, tag, child === shared && home === there ? "2027-01-12" : DAY);
+      await plantChildAt(sql, home, child, plan, who, tag, child === shared && home === there ? "2027-01-12" : DAY);
   }
   for (const { home, child } of [
     { home: here, child: ownChild },

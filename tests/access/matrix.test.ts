@@ -1,6 +1,8 @@
-/** The access matrix: cells from schema and database, answers by hand. */
+/** The access matrix of rows: cells from the database, answers by hand; and leaks planted to see it catch them. */
+import type postgres from "postgres";
 import { useDatabase } from "../support/database.js";
 import { plantHomes, type Homes } from "./homes.js";
+import { keep } from "./report-cells.js";
 import { sqlCells, strangeColumns, unspoken, type Cell } from "./sql-cells.js";
 import { acrossTheWall } from "./tables.js";
 
@@ -12,10 +14,26 @@ beforeAll(async () => {
 const named = ({ what, verb, scope, actor, got }: Cell) =>
   `${actor} ${got ? "may" : "may not"} ${verb} ${what}, ${scope}`;
 
+class TakenBack extends Error {}
+/** Runs on the database and takes back whatever was done. */
+async function within<T>(work: (sql: postgres.TransactionSql) => Promise<T>): Promise<T> {
+  let found: T | undefined;
+  await database.owner
+    .begin(async (sql) => {
+      found = await work(sql);
+      throw new TakenBack();
+    })
+    .catch((error: unknown) => {
+      if (!(error instanceof TakenBack)) throw error;
+    });
+  return found as T;
+}
+
 describe("rows, asked as the server's role", () => {
   let cells: Cell[];
   beforeAll(async () => {
-    cells = await sqlCells(database.owner, homes);
+    cells = await within((sql) => sqlCells(sql, homes));
+    keep("rows", cells);
   });
   it("every table has its line", async () => expect(await unspoken(database.owner)).toEqual([]));
   it("nobody reads or writes what they should not", () =>
@@ -24,4 +42,96 @@ describe("rows, asked as the server's role", () => {
     expect(cells.filter(({ expected, got }) => expected && !got).map(named)).toEqual([]));
   it("every column that the other home reads is named", async () =>
     expect(await strangeColumns(database.owner, acrossTheWall)).toEqual([]));
+});
+
+describe("a planted leak is caught", () => {
+  const leaks: Record<string, { plant: string; tables: string[]; caught: string }> = {
+    "row security of a table switched off": {
+      plant: "alter table stock disable row level security",
+      tables: ["stock"],
+      caught: "STRANGER may SELECT stock, FOREIGN",
+    },
+    "a policy that admits everybody": {
+      plant: "create policy task_open on task for select using (true)",
+      tables: ["task"],
+      caught: "OTHER_HOME may SELECT task, OTHER",
+    },
+    "a kitchen's row selected by child": {
+      plant: "create policy body_by_child on child_body for select using (child_id in (select app_child_ids()))",
+      tables: ["child_body"],
+      caught: "OTHER_HOME may SELECT child_body, ACROSS",
+    },
+    "a write open to who only reads": {
+      plant:
+        "create policy shopping_tick on shopping_line for update using (household_id in (select app_household_ids()))",
+      tables: ["shopping_line"],
+      caught: "OBSERVER may UPDATE shopping_line, OWN",
+    },
+    "members added as rows": {
+      plant:
+        "grant insert on membership to noonpail_app; create policy membership_add on membership for insert with check (household_id in (select app_household_ids()))",
+      tables: ["membership"],
+      caught: "HELPER may INSERT membership, OWN",
+    },
+    "a function that answers with every child": {
+      plant:
+        "create or replace function app_child_ids() returns setof uuid language sql stable security definer set search_path = '' begin atomic select c.id from public.child c; end",
+      tables: ["child", "allergy"],
+      caught: "STRANGER may SELECT child, FOREIGN",
+    },
+    "the other home's record of an allergy loosened": {
+      plant:
+        "create policy allergy_loosen on allergy for update using (child_id in (select app_writable_child_ids())) with check (true)",
+      tables: ["allergy"],
+      caught: "HELPER may UPDATE allergy, ACROSS",
+    },
+    "the log told by child": {
+      plant: "create policy change_by_child on change for select using (child_id in (select app_child_ids()))",
+      tables: ["change"],
+      caught: "COORDINATOR may SELECT change, OTHER",
+    },
+    "an administrator who sees families": {
+      plant:
+        "create policy enrolment_of_school on enrolment for select using (school_id in (select app_appointed_school_ids()))",
+      tables: ["enrolment"],
+      caught: "ADMINISTRATOR may SELECT enrolment, FOREIGN",
+    },
+    "the past of a plan rewritten": {
+      plant:
+        "grant update (grams) on box_item to noonpail_app; create policy box_item_change on box_item for update using (child_id in (select app_writable_child_ids()))",
+      tables: ["box_item"],
+      caught: "HELPER may UPDATE box_item, OWN",
+    },
+  };
+  it.each(Object.entries(leaks))("%s", async (_, { plant, tables, caught }) => {
+    const found = await within(async (sql) => {
+      await sql.unsafe(plant);
+      return (await sqlCells(sql, homes, tables)).filter(({ expected, got }) => got && !expected).map(named);
+    });
+    expect(found).toContain(caught);
+  });
+
+  it("a column moved across the wall", async () => {
+    const found = await within(async (sql) => {
+      await sql.unsafe("alter table lunch_box add column leave_at text");
+      return strangeColumns(sql, acrossTheWall);
+    });
+    expect(found).toEqual(["lunch_box.leave_at"]);
+  });
+
+  it("a column granted that was kept back", async () => {
+    const found = await within(async (sql) => {
+      await sql.unsafe("grant select (loaded_by_id) on rule_set_version to noonpail_app");
+      return strangeColumns(sql, acrossTheWall);
+    });
+    expect(found).toEqual(["rule_set_version.loaded_by_id"]);
+  });
+
+  it("a table that nobody has spoken about", async () => {
+    const found = await within(async (sql) => {
+      await sql.unsafe("create table diary (id uuid primary key)");
+      return unspoken(sql);
+    });
+    expect(found).toEqual(["diary"]);
+  });
 });

@@ -75,6 +75,8 @@ export const tables: Readonly<Record<string, TableRule>> = {
   child_body: kitchenOfChild("O H H H"),
   leave_time: kitchenOfChild("O H H H"),
   pin: kitchenOfChild("O H H H"),
+  // Who was invited to care for a child is the inviting home's business.
+  invitation: kitchenOfChild("O C C -"),
   box_packing: {
     home: `${BOX_HOME}t.lunch_box_id)`,
     child: "(select l.child_id from lunch_box l where l.id = t.lunch_box_id)",

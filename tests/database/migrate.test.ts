@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import { execFile } from "node:child_process";
 import { appendFileSync, cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -128,6 +129,61 @@ describe("an owner that is not a superuser", () => {
       expect(await plain.asPerson("", (tx) => tx.household.count())).toBe(0);
     } finally {
       await Promise.all([db.close(), plain.close()]);
+    }
+  });
+
+  test("lets people join by a link and leave again, whose rows it cannot read otherwise", async () => {
+    const db = connectDatabase(databaseOn(database.ownerUrl, name, server), { writers: 1, readers: 1 });
+    try {
+      const [sender, guest] = [await db.signIn("test:sender", "Sender"), await db.signIn("test:guest", "Guest")];
+      const [home, second, child] = [randomUUID(), randomUUID(), randomUUID()];
+      const found = (person: string, id: string) =>
+        db.asPerson(
+          person,
+          (tx) => tx.$executeRaw`select app_found_household(${id}::uuid, 'Home', 'Europe/London', 'GBP')`,
+        );
+      await found(sender, home);
+      await found(guest, second);
+      const digests = ["a", "b"].map((letter) => letter.repeat(64)) as [string, string];
+      await db.asPerson(sender, async (tx) => {
+        await tx.$executeRaw`select app_found_child(${child}::uuid, ${home}::uuid, 'Ari', date '2018-03-01', date '2024-01-01')`;
+        await tx.$executeRaw`insert into invitation (household_id, kind, role, child_id, token_digest, created_by_id, expires_at)
+          values (${home}::uuid, 'CARER', 'COOK', null, ${digests[0]}, ${sender}::uuid, now() + interval '2 hours'),
+            (${home}::uuid, 'HOME', null, ${child}::uuid, ${digests[1]}, ${sender}::uuid, now() + interval '2 hours')`;
+      });
+      const offered = await db.readAs(
+        guest,
+        (tx) => tx`select state, household_name, child_name from app_invitation(${digests[1]})`,
+      );
+      expect([...offered]).toEqual([{ state: "OPEN", household_name: "Home", child_name: "Ari" }]);
+      const homeAccepted = await db.asPerson(
+        guest,
+        (tx) =>
+          tx.$queryRaw`select outcome from app_accept_home_invitation(${digests[1]}, ${second}::uuid, current_date)`,
+      );
+      expect(homeAccepted).toEqual([{ outcome: "ACCEPTED" }]);
+      expect(await db.asPerson(guest, (tx) => tx.household.count())).toBe(1);
+      const accepted = await db.asPerson(
+        guest,
+        (tx) => tx.$queryRaw`select outcome from app_accept_invitation(${digests[0]})`,
+      );
+      expect(accepted).toEqual([{ outcome: "ACCEPTED" }]);
+      expect(await db.asPerson(guest, (tx) => tx.household.count())).toBe(2);
+      const change = (as: string, carer: string, role: string | null) =>
+        db.asPerson(as, (tx) => tx.$executeRaw`select app_change_carer(${home}::uuid, ${carer}::uuid, ${role}::role)`);
+      await change(sender, guest, "COORDINATOR");
+      await db.asPerson(
+        sender,
+        (
+          tx,
+        ) => tx.$executeRaw`insert into invitation (household_id, kind, role, token_digest, created_by_id, expires_at)
+          values (${home}::uuid, 'CARER', 'COOK', ${"c".repeat(64)}, ${sender}::uuid, now() + interval '2 hours')`,
+      );
+      await change(sender, sender, null);
+      const ended = await db.readAs(guest, (tx) => tx`select state from app_invitation(${"c".repeat(64)})`);
+      expect([...ended]).toEqual([{ state: "WITHDRAWN" }]);
+    } finally {
+      await db.close();
     }
   });
 

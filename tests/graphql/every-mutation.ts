@@ -383,6 +383,76 @@ export const kitchenMutations: readonly Mutation[] = [
   ...familyMutations,
 ];
 
+const PEOPLE =
+  "query People($id: ID!) { node(id: $id) { ... on Household { carers { person { id } role } invitations { id } } } }";
+interface PeopleSeen {
+  readonly carers: readonly { readonly person: { readonly id: string }; readonly role: string }[];
+  readonly invitations: readonly { readonly id: string }[];
+}
+/** Somebody who may be sent away, and a link that may be taken back: arranged where there is none. */
+async function otherCarer(home: Household): Promise<Record<string, unknown>> {
+  const { carers } = await home.ask<PeopleSeen>(PEOPLE, home.id);
+  const other = carers.find(({ role }) => role !== "COORDINATOR");
+  return { householdId: home.id, personId: other?.person.id ?? globalId("Person", await home.join("HELPER")) };
+}
+async function openInvitation(home: Household): Promise<Record<string, unknown>> {
+  const { invitations } = await home.ask<PeopleSeen>(PEOPLE, home.id);
+  if (invitations[0]) return { invitationId: invitations[0].id };
+  const made = (await home.change(
+    "mutation Invite($input: InviteCarerInput!) { inviteCarer(input: $input) { ... on InvitationPayload { invitation { id } } } }",
+    { role: "HELPER", seenRevision: undefined },
+  )) as unknown as { invitation: { id: string } };
+  return { invitationId: made.invitation.id };
+}
+/** Who cares for a household; nothing here is out of date. The last of them gives coordination away. */
+export const carerMutations: readonly Mutation[] = [
+  {
+    field: "inviteCarer",
+    needs: "COORDINATOR",
+    ...householdGone,
+    input: (home) => ({ householdId: home.id, role: "COOK" }),
+    other: { role: "HELPER" },
+  },
+  {
+    field: "inviteHome",
+    needs: "COORDINATOR",
+    ...householdGone,
+    input: (home) => ({ householdId: home.id, childId: home.children[0] }),
+    other: { expiresInHours: 24 },
+  },
+  {
+    field: "withdrawInvitation",
+    needs: "COORDINATOR",
+    missing: "InvitationNotFound",
+    names: ["invitationId"],
+    input: openInvitation,
+    other: { invitationId: "another" },
+  },
+  {
+    field: "changeRole",
+    needs: "COORDINATOR",
+    ...householdGone,
+    input: async (home) => ({ ...(await otherCarer(home)), role: "OBSERVER" }),
+    other: { role: "COOK" },
+  },
+  {
+    field: "removeCarer",
+    needs: "COORDINATOR",
+    ...householdGone,
+    input: otherCarer,
+    other: { personId: "another" },
+  },
+  {
+    field: "handOverCoordination",
+    needs: "COORDINATOR",
+    ...householdGone,
+    input: async (home) => ({ ...(await otherCarer(home)), role: "COOK" }),
+    other: { role: "HELPER" },
+  },
+];
+/** What people do for themselves, whatever their role: tests/graphql/invitations.test.ts and carers.test.ts ask them. */
+export const ownMattersMutations = ["acceptInvitation", "acceptHomeInvitation", "leaveHousehold", "renameMe"];
+
 /** Needs a queue beside the server to succeed: tests/jobs/queue.test.ts sends it twice, here it is refused. */
 const queuedMutation: Mutation = {
   field: "planWeekInBackground",
@@ -393,7 +463,12 @@ const queuedMutation: Mutation = {
 };
 
 /** Every mutation of a household. */
-export const everyMutation: readonly Mutation[] = [...kitchenMutations, ...weekMutations, queuedMutation];
+export const everyMutation: readonly Mutation[] = [
+  ...kitchenMutations,
+  ...weekMutations,
+  ...carerMutations,
+  queuedMutation,
+];
 
 /** Founds what all the others are about; tests/graphql/household.test.ts sends it again and with mistakes. */
 export const foundingMutation = "createHousehold";
@@ -573,13 +648,23 @@ export const jurisdictionMutations: readonly {
 ];
 
 const PASSED = "... on RevisionPassed { seenRevision currentRevision }";
+/** Their answers have nothing to be out of date either. */
+const withoutWeek = [
+  "inviteCarer",
+  "inviteHome",
+  "withdrawInvitation",
+  "changeRole",
+  "removeCarer",
+  "handOverCoordination",
+];
 const asking = (field: string, refusals: string): string => {
   const input = `${field[0]!.toUpperCase()}${field.slice(1)}Input`;
   return `mutation Ask($input: ${input}!) { ${field}(input: $input) { __typename ... on UserError { message }
     ... on InvalidInput { issues { field problem fix } } ... on KeyReused { usedFor } ${refusals} } }`;
 };
 /** Asks a mutation for its kind and for the facts that every mutation of a household may be refused with. */
-export const documentOf = (field: string): string => asking(field, `${PASSED} ... on NotPermitted { neededRole }`);
+export const documentOf = (field: string): string =>
+  asking(field, `${withoutWeek.includes(field) ? "" : PASSED} ... on NotPermitted { neededRole }`);
 /** The same for a mutation of a school, where an appointment takes the place of a role. */
 export const schoolDocumentOf = (field: string): string => asking(field, withoutRevision.includes(field) ? "" : PASSED);
 

@@ -3,6 +3,7 @@ import { useServedApp, type Household } from "../support/served-app.js";
 import { DAY, FOUND, LOAD, PLAN } from "./documents.js";
 import {
   administrator,
+  carerMutations,
   documentOf,
   inputNow,
   kitchenMutations,
@@ -20,7 +21,10 @@ beforeAll(async () => {
 });
 
 // The week first: a child without a school, added among the others, would stop it.
-const order = [...weekMutations, ...kitchenMutations].map((mutation) => [mutation.field, mutation] as const);
+const dated = [...weekMutations, ...kitchenMutations].map((mutation) => [mutation.field, mutation] as const);
+const carers = carerMutations.map((mutation) => [mutation.field, mutation] as const);
+// Handing over comes last: after it the sender coordinates no more.
+const order = [...dated, ...carers.filter(([field]) => field !== "handOverCoordination")];
 
 describe("a mutation sent again", () => {
   it.each(order)("%s with the same key is done once, however many arrive together", async (_, mutation) => {
@@ -50,7 +54,7 @@ describe("a mutation sent again", () => {
     expect(await served.everyRow()).toBe(done);
   });
 
-  it.each(order.filter(([field]) => !["takeTask", "finishTask", "tickShoppingLine"].includes(field)))(
+  it.each(dated.filter(([field]) => !["takeTask", "finishTask", "tickShoppingLine"].includes(field)))(
     "%s on a reading that is out of date changes nothing and says which revision is current",
     async (_, mutation) => {
       const input = await inputNow(mutation, home);

@@ -7,6 +7,7 @@ import {
   documentOf,
   everyMutation,
   foundingMutation,
+  ownMattersMutations,
   inputNow,
   jurisdictionMutations,
   schoolDocumentOf,
@@ -41,7 +42,7 @@ const sendAs = async (person: string, mutation: Mutation, change: Record<string,
 it("every mutation there is answers for itself here", () => {
   const asked = [...everyMutation, ...schoolMutations, ...jurisdictionMutations].map(({ field }) => field);
   const offered = Object.keys(served.inProcess.schema.getMutationType()!.getFields());
-  expect([...asked, foundingMutation].sort()).toEqual(offered.sort());
+  expect([...asked, ...ownMattersMutations, foundingMutation].sort()).toEqual(offered.sort());
 });
 
 describe("a carer whose role does not reach", () => {
@@ -64,7 +65,14 @@ describe("somebody else's household", () => {
     expect(theirs.__typename).toBe(mutation.missing);
     for (const name of mutation.names) {
       const nobodys = globalId(
-        { householdId: "Household", itemId: "BoxItem", boxId: "Box", taskId: "Task", weekId: "Week" }[name]!,
+        {
+          householdId: "Household",
+          itemId: "BoxItem",
+          boxId: "Box",
+          taskId: "Task",
+          weekId: "Week",
+          invitationId: "Invitation",
+        }[name]!,
         "00000000-0000-4000-8000-000000000000",
       );
       const ofAnotherType = globalId("Dish", "00000000-0000-4000-8000-000000000000");

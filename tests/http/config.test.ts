@@ -21,7 +21,14 @@ describe("the configuration", () => {
       databaseUrl: null,
       databaseOwnerUrl: null,
       dataDir: ".noonpail",
-      tokens: { issuer: "http://127.0.0.1:4000", audience: "noonpail", jwksUrl: null, kind: "development" },
+      tokens: {
+        issuer: "http://127.0.0.1:4000",
+        audience: "noonpail",
+        accepts: "access",
+        clients: null,
+        jwksUrl: null,
+        kind: "development",
+      },
       logLevel: "info",
       planSteps: null,
       boundSeconds: 20,
@@ -58,6 +65,7 @@ describe("the configuration", () => {
       DATA_DIR: "/data",
       OIDC_ISSUER: "https://login.example.org",
       OIDC_AUDIENCE: "lunch",
+      OIDC_CLIENTS: "family-app, school-app",
       OIDC_JWKS_URL: "https://login.example.org/keys",
       LOG_LEVEL: "warn",
       PLAN_STEPS: "5000",
@@ -75,6 +83,8 @@ describe("the configuration", () => {
     expect(config.tokens).toEqual({
       issuer: "https://login.example.org",
       audience: "lunch",
+      accepts: "access",
+      clients: ["family-app", "school-app"],
       jwksUrl: "https://login.example.org/keys",
       kind: "outside",
     });
@@ -99,6 +109,20 @@ describe("the configuration", () => {
   it("refuses a port beyond 65535 and half numbers", () => {
     for (const PORT of ["65536", "-1", "4000.5", "1e3", "0x10"])
       expect(Object.keys(problemsOf({ PORT }))).toEqual(["PORT"]);
+  });
+
+  it("says which tokens sign in: access tokens, or an outside issuer's ID tokens, whose client is their audience", () => {
+    const outside = { OIDC_ISSUER: "https://login.example.org" };
+    expect(readConfig({ ...outside, OIDC_TOKENS: "id", OIDC_AUDIENCE: "app" }).tokens).toMatchObject({
+      accepts: "id",
+      audience: "app",
+      clients: null,
+    });
+    expect(Object.keys(problemsOf({ ...outside, OIDC_TOKENS: "both" }))).toEqual(["OIDC_TOKENS"]);
+    expect(Object.keys(problemsOf({ OIDC_TOKENS: "id" }))).toEqual(["OIDC_ISSUER"]);
+    expect(Object.keys(problemsOf({ ...outside, OIDC_TOKENS: "id", OIDC_CLIENTS: "app" }))).toEqual(["OIDC_CLIENTS"]);
+    for (const OIDC_CLIENTS of [",", "app,", "app,,another"])
+      expect(Object.keys(problemsOf({ ...outside, OIDC_CLIENTS }))).toEqual(["OIDC_CLIENTS"]);
   });
 
   it("refuses production without an outside issuer, or with one that is not https", () => {

@@ -4,14 +4,17 @@ import type { AddressInfo } from "node:net";
 import { mkdtemp, readdir, readFile, rm, stat, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, it } from "@jest/globals";
+import { afterAll, afterEach, beforeAll, describe, expect, it, jest } from "@jest/globals";
 import {
+  CompactEncrypt,
   createLocalJWKSet,
   exportJWK,
   exportSPKI,
   generateKeyPair,
   SignJWT,
   type CryptoKey,
+  type JSONWebKeySet,
+  type JWTHeaderParameters,
   type JWTPayload,
 } from "jose";
 import { readConfig } from "../../src/config.js";
@@ -26,33 +29,40 @@ const good = (): JWTPayload => ({ iss: ISSUER, aud: "noonpail", sub: "ann", exp:
 const part = (value: unknown) => Buffer.from(JSON.stringify(value)).toString("base64url");
 const HEADER = { alg: "ES256", kid: "first" };
 
+let jwks: JSONWebKeySet;
+const ourKeys = () => createLocalJWKSet(jwks);
+/** The signature of our first key over any text, for headers that no library would write. */
+const signed = (text: string) =>
+  crypto.subtle.sign({ name: "ECDSA", hash: "SHA-256" }, ours.privateKey, new TextEncoder().encode(text));
+
 let verify: Verify;
 let ours: { privateKey: CryptoKey; publicKey: CryptoKey };
 let theirs: { privateKey: CryptoKey; publicKey: CryptoKey };
 let rsa: { privateKey: CryptoKey; publicKey: CryptoKey };
+/** Who wants to sign in as somebody else, with a key of their own. */
+let mallory: { privateKey: CryptoKey; publicKey: CryptoKey };
 let edwards: { privateKey: CryptoKey; publicKey: CryptoKey };
 
 beforeAll(async () => {
-  [ours, theirs, rsa, edwards] = await Promise.all([
+  [ours, theirs, rsa, edwards, mallory] = await Promise.all([
     generateKeyPair("ES256", { extractable: true }),
     generateKeyPair("ES256"),
     generateKeyPair("RS256", { extractable: true }),
     generateKeyPair("EdDSA", { extractable: true }),
+    generateKeyPair("ES256", { extractable: true }),
   ]);
   const keys = [
     { ...(await exportJWK(ours.publicKey)), kid: "first", alg: "ES256" },
     { ...(await exportJWK(rsa.publicKey)), kid: "second", alg: "RS256" },
     { ...(await exportJWK(edwards.publicKey)), kid: "third", alg: "EdDSA" },
   ];
-  verify = createVerifier(config, createLocalJWKSet({ keys }));
+  jwks = { keys };
+  verify = createVerifier(config, ourKeys());
 });
 afterAll(stopServers);
 
-const sign = (
-  payload: JWTPayload,
-  key = ours.privateKey,
-  header: { alg: string; kid?: string; crit?: string[] } = HEADER,
-) => new SignJWT(payload).setProtectedHeader(header).sign(key);
+const sign = (payload: JWTPayload, key = ours.privateKey, header: JWTHeaderParameters = HEADER) =>
+  new SignJWT(payload).setProtectedHeader(header).sign(key);
 const kindOf = async (token: string) => {
   const result = await verify(`Bearer ${token}`);
   return result.ok ? result.value.subject : result.error.kind;
@@ -65,7 +75,10 @@ describe("a token", () => {
     expect(await kindOf(await sign(good(), rsa.privateKey, { alg: "RS256", kid: "second" }))).toBe("ann");
     expect(await kindOf(await sign(good(), edwards.privateKey, { alg: "EdDSA", kid: "third" }))).toBe("ann");
     const result = await verify(`bearer ${await sign({ ...good(), exp: 4_000_000_000 })}`);
-    expect(result).toEqual({ ok: true, value: { subject: "ann", expiresAt: new Date("2096-10-02T07:06:40Z") } });
+    expect(result).toEqual({
+      ok: true,
+      value: { subject: "ann", name: null, expiresAt: new Date("2096-10-02T07:06:40Z") },
+    });
   });
 
   it("without a signature is refused [2.1, 3.1]", async () => {
@@ -86,6 +99,90 @@ describe("a token", () => {
     expect(await kindOf(await sign(good(), theirs.privateKey, { alg: "ES256", kid: "unheard-of" }))).toBe(
       "BadSignature",
     );
+  });
+
+  it("signed by one of our keys under another's name is refused [3.1, 3.3]", async () => {
+    for (const [key, header] of [
+      [ours.privateKey, { alg: "ES256", kid: "second" }],
+      [ours.privateKey, { alg: "ES256", kid: "third" }],
+      [rsa.privateKey, { alg: "RS256", kid: "first" }],
+      [edwards.privateKey, { alg: "EdDSA", kid: "second" }],
+      // Names that would be a path or a statement, were they looked up in a file or a table [3.10].
+      [theirs.privateKey, { alg: "ES256", kid: "../../../dev/null" }],
+      [theirs.privateKey, { alg: "ES256", kid: "first' or '1'='1" }],
+    ] as const)
+      expect([header, await kindOf(await sign(good(), key, header))]).toEqual([header, "BadSignature"]);
+  });
+
+  it("that brings its own key, or says where it lies, gains nothing, and nobody goes there [3.10; RFC 7515, 4.1.2 to 4.1.6]", async () => {
+    const asked: string[] = [];
+    const brought = { ...(await exportJWK(mallory.publicKey)), kid: "first" };
+    const elsewhere = createServer((req, res) => {
+      asked.push(req.url ?? "");
+      res.end(JSON.stringify({ keys: [brought] }));
+    });
+    await new Promise<void>((resolve) => elsewhere.listen(0, "127.0.0.1", resolve));
+    const address = `http://127.0.0.1:${(elsewhere.address() as AddressInfo).port}/keys`;
+    for (const header of [
+      { ...HEADER, jwk: brought },
+      { alg: "ES256", jwk: brought },
+      { ...HEADER, jku: address },
+      { ...HEADER, x5u: address },
+      { ...HEADER, x5c: [Buffer.from("no certificate").toString("base64")] },
+    ])
+      expect(await kindOf(await sign(good(), mallory.privateKey, header))).toBe("BadSignature");
+    expect(asked).toEqual([]);
+    await new Promise((resolve) => elsewhere.close(resolve).closeAllConnections());
+  });
+
+  it("with an empty or all-zero signature is refused [3.3, 3.4]", async () => {
+    const [header, body] = (await sign(good())).split(".");
+    for (const signature of [
+      "",
+      "A".repeat(86),
+      Buffer.alloc(64).toString("base64url"),
+      Buffer.alloc(63).toString("base64url"),
+    ])
+      expect(await kindOf(`${header}.${body}.${signature}`)).toBe("BadSignature");
+  });
+
+  it("with a critical extension we do not know is refused, and so is an unencoded payload [RFC 7515, 4.1.11; RFC 7797]", async () => {
+    for (const header of [
+      { ...HEADER, crit: ["exp"], exp: 1 },
+      { ...HEADER, crit: ["urn:example:new"], "urn:example:new": true },
+      { ...HEADER, crit: [] },
+      { ...HEADER, crit: "exp" },
+      { ...HEADER, crit: ["b64"], b64: false },
+    ]) {
+      const open = `${part(header)}.${part(good())}`;
+      const token = `${open}.${Buffer.from(await signed(open)).toString("base64url")}`;
+      expect([header, await kindOf(token)]).toEqual([header, "MalformedToken"]);
+    }
+  });
+
+  it("encrypted, compressed or one inside another is refused [2.3, 2.4, 3.3, 3.6]", async () => {
+    const inner = await sign(good());
+    const { publicKey } = await generateKeyPair("RSA-OAEP-256");
+    const encrypted = await new CompactEncrypt(new TextEncoder().encode(inner))
+      .setProtectedHeader({ alg: "RSA-OAEP-256", enc: "A256GCM", cty: "JWT" })
+      .encrypt(publicKey);
+    expect(encrypted.split(".")).toHaveLength(5);
+    expect(await kindOf(encrypted)).toBe("MalformedToken");
+    // The same with the header of a compressed one.
+    const [, ...rest] = encrypted.split(".");
+    const zipped = [part({ alg: "RSA-OAEP-256", enc: "A256GCM", zip: "DEF" }), ...rest].join(".");
+    expect(await kindOf(zipped)).toBe("MalformedToken");
+    // A signature around a whole token instead of around claims.
+    const open = `${part({ ...HEADER, cty: "JWT" })}.${Buffer.from(inner).toString("base64url")}`;
+    expect(await kindOf(`${open}.${Buffer.from(await signed(open)).toString("base64url")}`)).toBe("MalformedToken");
+  });
+
+  it("longer than 8 kB is refused before anything is worked out, however good its signature (common practice)", async () => {
+    const long = await sign({ ...good(), padding: "x".repeat(7_000) });
+    expect(long.length).toBeGreaterThan(8_192);
+    expect(await kindOf(long)).toBe("MalformedToken");
+    const broken: Verify = createVerifier(config, () => Promise.reject(new Error("keys were asked for")));
+    expect(await broken(`Bearer ${long}`)).toEqual({ ok: false, error: { kind: "MalformedToken" } });
   });
 
   it("changed after signing is refused [3.3]", async () => {
@@ -116,6 +213,33 @@ describe("a token", () => {
     expect(await kindOf(await sign(endless))).toBe("MalformedToken");
   });
 
+  it("names a subject that anybody could have, and times that are numbers [3.8; OpenID Connect Core 1.0, 2]", async () => {
+    expect(await kindOf(await sign({ ...good(), sub: "x".repeat(255) }))).toBe("x".repeat(255));
+    expect(await kindOf(await sign({ ...good(), sub: "x".repeat(256) }))).toBe("MalformedToken");
+    for (const odd of [
+      { sub: 7 },
+      { sub: ["ann"] },
+      { exp: "4000000000" },
+      { nbf: "0" },
+      { aud: 7 },
+      { iss: [ISSUER] },
+    ])
+      expect([odd, await kindOf(await sign({ ...good(), ...odd } as unknown as JWTPayload))]).not.toEqual([odd, "ann"]);
+  });
+
+  it("hands on the name it carries, where that is text", async () => {
+    for (const [name, seen] of [
+      ["Ann Lark", "Ann Lark"],
+      [7, null],
+      [undefined, null],
+    ])
+      expect(
+        await verify(`Bearer ${await sign({ ...good(), ...(name === undefined ? {} : { name }) })}`),
+      ).toMatchObject({
+        value: { name: seen },
+      });
+  });
+
   it("must be a token", async () => {
     const missing = { ok: false, error: { kind: "MissingToken" } };
     expect(await verify(undefined)).toEqual(missing);
@@ -132,6 +256,74 @@ describe("a token", () => {
       expect([value, await verify(value)]).toEqual([value, malformed]);
     expect(await kindOf(`${part(HEADER)}.${part("text")}.AAAA`)).not.toBe("ann");
     expect(await kindOf(`AAAA.${part(good())}.AAAA`)).toBe("MalformedToken");
+  });
+});
+
+describe("a token of another kind [RFC 8725, 2.8, 3.11, 3.12]", () => {
+  const asId = readConfig({ OIDC_ISSUER: ISSUER, OIDC_TOKENS: "id", OIDC_AUDIENCE: "app" });
+  const kindFor = async (own: typeof config, payload: JWTPayload, typ?: string) => {
+    const token = await sign(payload, ours.privateKey, { ...HEADER, ...(typ === undefined ? {} : { typ }) });
+    const result = await createVerifier(own, ourKeys())(`Bearer ${token}`);
+    return result.ok ? result.value.subject : result.error.kind;
+  };
+
+  it("access tokens are taken with their own type or none [RFC 9068, 2.1 and 4], and nothing typed otherwise", async () => {
+    for (const typ of [undefined, "JWT", "jwt", "at+jwt", "AT+JWT", "application/at+jwt"])
+      expect([typ, await kindFor(config, good(), typ)]).toEqual([typ, "ann"]);
+    for (const typ of [
+      "logout+jwt",
+      "dpop+jwt",
+      "secevent+jwt",
+      "oauth-authz-req+jwt",
+      "token-introspection+jwt",
+      "JOSE",
+      "",
+    ])
+      expect([typ, await kindFor(config, good(), typ)]).toEqual([typ, "WrongKind"]);
+  });
+
+  it("an ID token is no access token [OpenID Connect Core 1.0, 2, 3.1.3.6, 3.3.2.11]", async () => {
+    for (const claims of [
+      { at_hash: "77QmUPtjPfzWtF2AnpK9RQ" },
+      { c_hash: "LDktKdoQak3Pk0cnXxCltA" },
+      { nonce: "n-0S6_WzA2Mj" },
+    ])
+      expect(await kindFor(config, { ...good(), ...claims }, "JWT")).toBe("WrongKind");
+    // Some issuers repeat the nonce in access tokens, which say what they are for.
+    expect(await kindFor(config, { ...good(), nonce: "n-0S6_WzA2Mj", scope: "openid" })).toBe("ann");
+    expect(await kindFor(config, { ...good(), nonce: "n-0S6_WzA2Mj", client_id: "app" })).toBe("ann");
+  });
+
+  it("a logout token or another security event signs nobody in [OpenID Connect Back-Channel Logout 1.0, 2.4; RFC 8417, 2.2]", async () => {
+    const event = { ...good(), events: { "http://schemas.openid.net/event/backchannel-logout": {} } };
+    expect(await kindFor(config, event)).toBe("WrongKind");
+    expect(await kindFor(asId, { ...event, aud: "app" })).toBe("WrongKind");
+  });
+
+  it("where ID tokens sign in, access tokens do not, and the client is the audience [OpenID Connect Core 1.0, 3.1.3.7]", async () => {
+    const id = { ...good(), aud: "app", nonce: "n-0S6_WzA2Mj", at_hash: "77QmUPtjPfzWtF2AnpK9RQ" };
+    expect(await kindFor(asId, id)).toBe("ann");
+    expect(await kindFor(asId, { ...id, azp: "app" }, "JWT")).toBe("ann");
+    expect(await kindFor(asId, { ...id, aud: ["app", "another"], azp: "app" })).toBe("ann");
+    expect(await kindFor(asId, id, "at+jwt")).toBe("WrongKind");
+    expect(await kindFor(asId, { ...id, azp: "another" })).toBe("WrongClient");
+    expect(await kindFor(asId, { ...id, aud: ["app", "another"] })).toBe("WrongClient");
+    expect(await kindFor(asId, { ...id, aud: "another", azp: "app" })).toBe("WrongAudience");
+  });
+
+  it("made for an application that is not ours is refused where ours are named [2.7; RFC 9068, 2.2]", async () => {
+    const own = readConfig({ OIDC_ISSUER: ISSUER, OIDC_CLIENTS: "family-app, school-app" });
+    expect(await kindFor(own, { ...good(), client_id: "family-app" })).toBe("ann");
+    expect(await kindFor(own, { ...good(), azp: "school-app" })).toBe("ann");
+    for (const claims of [
+      {},
+      { client_id: "another" },
+      { azp: "another" },
+      { client_id: "family-app", azp: "another" },
+      { azp: ["family-app"], client_id: 7 },
+    ])
+      expect(await kindFor(own, { ...good(), ...claims })).toBe("WrongClient");
+    expect(await kindFor(config, { ...good(), azp: "another" })).toBe("ann");
   });
 });
 
@@ -166,14 +358,14 @@ describe("over HTTP", () => {
 });
 
 describe("the keys of an outside issuer", () => {
-  const serve = async (configuration: (base: string) => unknown) => {
+  afterEach(() => void jest.restoreAllMocks());
+  const serve = async (configuration: (base: string) => unknown, published: JSONWebKeySet = jwks) => {
     const asked: string[] = [];
-    const jwks = { keys: [{ ...(await exportJWK(ours.publicKey)), kid: "first", alg: "ES256" }] };
     const outside = createServer((req, res) => {
       asked.push(req.url ?? "");
       const base = `http://127.0.0.1:${(outside.address() as AddressInfo).port}`;
       res.setHeader("content-type", "application/json");
-      res.end(JSON.stringify(req.url === "/keys" ? jwks : configuration(base)));
+      res.end(JSON.stringify(req.url === "/keys" ? published : configuration(base)));
     });
     await new Promise<void>((resolve) => outside.listen(0, "127.0.0.1", resolve));
     const issuer = `http://127.0.0.1:${(outside.address() as AddressInfo).port}`;
@@ -187,6 +379,43 @@ describe("the keys of an outside issuer", () => {
     for (let n = 0; n < 3; n++)
       expect(await check(`Bearer ${await sign({ ...good(), iss: outside.issuer })}`)).toMatchObject({ ok: true });
     expect(outside.asked).toEqual(["/.well-known/openid-configuration", "/keys"]);
+    await outside.stop();
+  });
+
+  it("change: a new one is asked for when first seen, a withdrawn one is forgotten (OpenID Connect Core 1.0, 10.1.1)", async () => {
+    const published: JSONWebKeySet = { keys: [{ ...(await exportJWK(ours.publicKey)), kid: "first", alg: "ES256" }] };
+    const outside = await serve((base) => ({ issuer: base, jwks_uri: `${base}/keys` }), published);
+    const own = readConfig({ OIDC_ISSUER: outside.issuer });
+    const check = createVerifier(own, remoteKeys(own));
+    const claims = () => ({ ...good(), iss: outside.issuer });
+    const older = `Bearer ${await sign(claims())}`;
+    const newer = `Bearer ${await sign(claims(), rsa.privateKey, { alg: "RS256", kid: "second" })}`;
+    expect(await check(older)).toMatchObject({ ok: true });
+    published.keys = [{ ...(await exportJWK(rsa.publicKey)), kid: "second", alg: "RS256" }];
+    // Names nobody knows do not make us ask again and again.
+    for (let n = 0; n < 5; n++) expect(await check(newer)).toMatchObject({ error: { kind: "BadSignature" } });
+    expect(outside.asked.filter((path) => path === "/keys")).toHaveLength(1);
+    const start = Date.now();
+    const clock = jest.spyOn(Date, "now").mockImplementation(() => start + 31_000);
+    expect(await check(newer)).toMatchObject({ ok: true });
+    expect(await check(older)).toMatchObject({ error: { kind: "BadSignature" } });
+    expect(outside.asked.filter((path) => path === "/keys")).toHaveLength(2);
+    clock.mockRestore();
+    await outside.stop();
+  });
+
+  it("that were withdrawn without a successor are forgotten after ten minutes", async () => {
+    const published: JSONWebKeySet = { keys: [{ ...(await exportJWK(ours.publicKey)), kid: "first", alg: "ES256" }] };
+    const outside = await serve((base) => ({ issuer: base, jwks_uri: `${base}/keys` }), published);
+    const own = readConfig({ OIDC_ISSUER: outside.issuer });
+    const check = createVerifier(own, remoteKeys(own));
+    const token = `Bearer ${await sign({ ...good(), iss: outside.issuer, exp: now() + 3600 })}`;
+    expect(await check(token)).toMatchObject({ ok: true });
+    published.keys = [];
+    expect(await check(token)).toMatchObject({ ok: true });
+    const start = Date.now();
+    jest.spyOn(Date, "now").mockImplementation(() => start + 601_000);
+    expect(await check(token)).toMatchObject({ error: { kind: "BadSignature" } });
     await outside.stop();
   });
 

@@ -114,8 +114,8 @@ export interface ServedApp {
   readonly url: string;
   /** A person's bearer token. */
   tokenOf(person: string): Promise<string>;
-  /** A person who may sign in; their name starts as their subject. */
-  newcomer(): string;
+  /** A person who may sign in; their name starts as their subject, unless one is given. */
+  newcomer(as?: { readonly name: string }): string;
   /** One operation over HTTP; null sends no token. */
   ask<T>(person: string | null, query: string, variables?: Record<string, unknown>): Promise<T>;
   /** The same, errors and all. */
@@ -215,9 +215,9 @@ export function useServedApp(options: { pool?: boolean; steps?: number; env?: No
     get url() {
       return ready().url;
     },
-    newcomer() {
+    newcomer(as) {
       const subject = `test:${newKey()}`;
-      people.push({ subject, name: subject, about: "Somebody of this test" });
+      people.push({ subject, name: as?.name ?? subject, about: "Somebody of this test" });
       return subject;
     },
     async post(person, query, variables = {}) {
@@ -335,6 +335,8 @@ export interface Household {
   /** Sends a change of the household with its current revision. */
   change(mutation: string, input: Record<string, unknown>, person?: string): Promise<Said>;
   plan(date: string, input?: Record<string, unknown>): Promise<Said>;
+  /** A new person becomes a carer, the one of this role in `carers`; answers their row's ID. */
+  join(role: RoleCode): Promise<string>;
 }
 
 const WEEK = `query Week($id: ID!, $date: LocalDate!) { week(householdId: $id, date: $date) { id revision plan { id number state
@@ -363,10 +365,7 @@ function planHousehold(served: ServedApp): HouseholdPlan {
     },
     carer(role) {
       steps.push(async (home) => {
-        const person = served.newcomer();
-        const { database } = served.inProcess;
-        await database.addCarer(await database.db.signIn(person, person), localOf(home.id), role);
-        home.carers[role] = person;
+        await home.join(role);
       });
       return plan;
     },
@@ -406,6 +405,14 @@ function planHousehold(served: ServedApp): HouseholdPlan {
         },
         async change(mutation: string, input: Record<string, unknown>, person = coordinator) {
           return served.send(person, mutation, { householdId: id, seenRevision: await home.revision(), ...input });
+        },
+        async join(role: RoleCode) {
+          const person = served.newcomer();
+          const { database } = served.inProcess;
+          const personId = await database.db.signIn(person, person);
+          await database.addCarer(personId, localOf(id), role);
+          home.carers[role] = person;
+          return personId;
         },
         async plan(date: string, input: Record<string, unknown> = {}) {
           const seenRevision = (await home.week(date))?.revision ?? 0;
