@@ -244,6 +244,48 @@ export const disruptionInput = z.object({
     .nullish(),
   shortMorning: z.object({ date: localDate, minutes: wholeNumber(0, 600) }).nullish(),
 });
+const homeSide = z.enum(["THIS_HOME", "OTHER_HOME"]);
+const CYCLE_FIX = "Send the home of each day of the cycle, 1 to 56 days.";
+export const residencePatternInput = z
+  .object({
+    kind: z.enum(["SAME_HOME", "ALTERNATE_WEEKS", "TWO_TWO_THREE", "TWO_TWO_FIVE_FIVE", "OWN_CYCLE"]),
+    starts: localDate,
+    firstHome: homeSide,
+    cycle: z.array(homeSide).min(1, CYCLE_FIX).max(56, CYCLE_FIX).nullish(),
+  })
+  .check(({ value: { kind, cycle }, issues }) => {
+    if ((kind === "OWN_CYCLE") !== (cycle != null))
+      issues.push({
+        code: "custom",
+        path: ["cycle"],
+        input: cycle,
+        message: kind === "OWN_CYCLE" ? CYCLE_FIX : "Leave it out, or send the kind OWN_CYCLE.",
+      });
+  });
+export const residenceDates = z
+  .array(localDate)
+  .min(1, "Send 1 to 62 days.")
+  .max(62, "Send 1 to 62 days.")
+  .check(onlyOnce((date) => date));
+const handoverWords = z
+  .array(
+    z
+      .string()
+      .trim()
+      .regex(plainText, "Send words without control characters.")
+      .min(1, "Send 1 to 80 characters.")
+      .max(80, "Send 1 to 80 characters."),
+  )
+  .max(20, "Send at most 20.");
+export const handoverInput = z.object({
+  repeat: handoverWords,
+  avoid: handoverWords,
+  note: z
+    .string()
+    .trim()
+    .max(500, "Send at most 500 characters.")
+    .regex(/^[^\p{Cs}\0]*$/u, "Send text without control characters."),
+});
 /** New for every attempt, the same when repeating one. */
 export const idempotencyKey = z.string().min(8, KEY_FIX).max(100, KEY_FIX).regex(plainText, KEY_FIX);
 

@@ -4,6 +4,7 @@ import { readDemoFiles } from "./database/seed.js";
 import { createContextOpener } from "./graphql/open-context.js";
 import { listenForNotices } from "./graphql/notices.js";
 import { buildSchema } from "./graphql/schema.js";
+import { familyFiles } from "./family-files.js";
 import { createDevIssuer } from "./http/dev-issuer.js";
 import { createHttpServer } from "./http/server.js";
 import { createVerifier, remoteKeys } from "./http/tokens.js";
@@ -37,12 +38,13 @@ async function serve(): Promise<void> {
   if (worksAlone) await workOnJobs(app, queue, log);
   const notices = await listenForNotices(app.db);
   const issuer = config.tokens.kind === "development" ? await createDevIssuer(config, readDemoFiles().people) : null;
+  const verify = createVerifier(config, issuer?.keys ?? remoteKeys(config));
   const server = createHttpServer({
     config,
     log,
     schema: buildSchema(),
     openContext: createContextOpener(app, notices),
-    verify: createVerifier(config, issuer?.keys ?? remoteKeys(config)),
+    verify,
     issuer,
     isReady: async () => {
       const reachable = await app.db.isReachable();
@@ -52,6 +54,7 @@ async function serve(): Promise<void> {
       };
     },
     explorerQuery: EXPLORER_QUERY,
+    below: familyFiles(app, verify),
   });
   const { url } = await server.start();
   log.info({ url, explorer: config.explorer ? `${url}/explorer` : null }, "serving");

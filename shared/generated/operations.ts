@@ -1753,6 +1753,8 @@ type Refusal_ChildNotFound_Fragment = { readonly __typename: 'ChildNotFound', re
 
 type Refusal_ConfirmationNeeded_Fragment = { readonly __typename: 'ConfirmationNeeded', readonly message: string };
 
+type Refusal_DayClosed_Fragment = { readonly __typename: 'DayClosed', readonly message: string };
+
 type Refusal_DishNotOffered_Fragment = { readonly __typename: 'DishNotOffered', readonly message: string };
 
 type Refusal_DishUnknown_Fragment = { readonly __typename: 'DishUnknown', readonly message: string };
@@ -1760,6 +1762,8 @@ type Refusal_DishUnknown_Fragment = { readonly __typename: 'DishUnknown', readon
 type Refusal_DocumentRefused_Fragment = { readonly __typename: 'DocumentRefused', readonly message: string };
 
 type Refusal_ExemptionRefused_Fragment = { readonly __typename: 'ExemptionRefused', readonly message: string };
+
+type Refusal_ForTheOtherHome_Fragment = { readonly __typename: 'ForTheOtherHome', readonly message: string };
 
 type Refusal_HouseholdNotFound_Fragment = { readonly __typename: 'HouseholdNotFound', readonly message: string };
 
@@ -1791,9 +1795,15 @@ type Refusal_NotPermitted_Fragment = { readonly __typename: 'NotPermitted', read
 
 type Refusal_NothingThere_Fragment = { readonly __typename: 'NothingThere', readonly message: string };
 
+type Refusal_OnlyHome_Fragment = { readonly __typename: 'OnlyHome', readonly message: string };
+
 type Refusal_OutsideTerm_Fragment = { readonly __typename: 'OutsideTerm', readonly message: string };
 
 type Refusal_PersonNotFound_Fragment = { readonly __typename: 'PersonNotFound', readonly message: string };
+
+type Refusal_ProposalOpen_Fragment = { readonly __typename: 'ProposalOpen', readonly message: string };
+
+type Refusal_ProposalSettled_Fragment = { readonly __typename: 'ProposalSettled', readonly message: string };
 
 type Refusal_RevisionPassed_Fragment = { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string };
 
@@ -1816,10 +1826,12 @@ export type RefusalFragment =
   | Refusal_CarerNotFound_Fragment
   | Refusal_ChildNotFound_Fragment
   | Refusal_ConfirmationNeeded_Fragment
+  | Refusal_DayClosed_Fragment
   | Refusal_DishNotOffered_Fragment
   | Refusal_DishUnknown_Fragment
   | Refusal_DocumentRefused_Fragment
   | Refusal_ExemptionRefused_Fragment
+  | Refusal_ForTheOtherHome_Fragment
   | Refusal_HouseholdNotFound_Fragment
   | Refusal_InvalidInput_Fragment
   | Refusal_InvitationClosed_Fragment
@@ -1835,8 +1847,11 @@ export type RefusalFragment =
   | Refusal_NotAppointed_Fragment
   | Refusal_NotPermitted_Fragment
   | Refusal_NothingThere_Fragment
+  | Refusal_OnlyHome_Fragment
   | Refusal_OutsideTerm_Fragment
   | Refusal_PersonNotFound_Fragment
+  | Refusal_ProposalOpen_Fragment
+  | Refusal_ProposalSettled_Fragment
   | Refusal_RevisionPassed_Fragment
   | Refusal_SchoolNotFound_Fragment
   | Refusal_StillInUse_Fragment

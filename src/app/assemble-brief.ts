@@ -9,6 +9,7 @@ import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import { withOwnRows, type OwnRows } from "../domain/catalogue/own-rows.js";
 import type { ChildBrief, ChildDayBrief, MadeBatchBrief, PinBrief, SessionBrief, WeekBrief } from "../domain/brief.js";
 import { addDays, minutesOf, timeOf, weekdayOf } from "../domain/calendar/dates.js";
+import { wakesIn, type Residence } from "../domain/calendar/residence.js";
 import { shareOfBreak } from "../domain/nutrition/meal-share.js";
 import { namesAllergen } from "../domain/rules/in-force.js";
 import { clockElsewhere } from "./local-day.js";
@@ -44,12 +45,16 @@ export function weekStartOf(date: string, firstWeekday: string): string {
 export const weekDates = (weekStart: string): string[] =>
   Array.from({ length: 7 }, (_, offset) => addDays(weekStart, offset));
 
-/** Which of the household's children wake here on a date. */
-export function wakesHere(facts: PlanningFacts, householdId: string, childId: string, date: string): boolean {
-  const said = facts.residenceDays.find((entry) => entry.childId === childId && entry.date === date);
-  if (said) return said.householdId === householdId;
-  return facts.residences.find((entry) => entry.childId === childId)?.householdId === householdId;
-}
+/** What is agreed about one child. */
+const residenceOf = (facts: PlanningFacts, childId: string): Residence => ({
+  homes: facts.residences.flatMap((entry) => (entry.childId === childId ? entry.householdId : [])),
+  patterns: facts.residencePatterns.filter((entry) => entry.childId === childId),
+  exceptions: facts.residenceExceptions.filter((entry) => entry.childId === childId),
+});
+
+/** Whether a child of the household wakes here on a date. */
+export const wakesHere = (facts: PlanningFacts, householdId: string, childId: string, date: string): boolean =>
+  wakesIn(residenceOf(facts, childId), date)?.householdId === householdId;
 
 export const enrolmentOn = (child: ChildRow, date: string) =>
   child.enrolments.find((entry) => entry.fromDate <= date && (entry.untilDate === null || entry.untilDate >= date)) ??

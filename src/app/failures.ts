@@ -2,6 +2,7 @@
 import type { RoleCode, PersonRow } from "../database/household.js";
 import type { BoxStateCode, WorkStateCode } from "../database/week.js";
 import type { WeekBrief } from "../domain/brief.js";
+import type { ProposalState } from "../domain/calendar/residence.js";
 import type { DocumentIssue } from "./document-text.js";
 import type { Conflict } from "../domain/planner/conflicts.js";
 
@@ -35,6 +36,20 @@ export type Failure =
   | { readonly kind: "BoxClosed"; readonly state: BoxStateCode }
   | { readonly kind: "LabelsUnread"; readonly foods: readonly string[] }
   | { readonly kind: "BoxBlocked" }
+  | {
+      readonly kind: "ProposalOpen";
+      readonly proposal: { readonly of: "PATTERN" | "DAYS"; readonly id: string };
+      /** By the home that asks. */
+      readonly madeHere: boolean;
+      /** Empty for a pattern. */
+      readonly dates: readonly string[];
+    }
+  | { readonly kind: "ProposalSettled"; readonly state: ProposalState }
+  /** A proposal that is the other home's to answer, or to take back. */
+  | { readonly kind: "ForTheOtherHome"; readonly madeHere: boolean }
+  /** @property boxState null: the day is over */
+  | { readonly kind: "DayClosed"; readonly date: string; readonly boxState: BoxStateCode | null }
+  | { readonly kind: "OnlyHome" }
   | { readonly kind: "ConfirmationNeeded"; readonly token: string; readonly expiresAt: string }
   | {
       readonly kind: "StillInUse";

@@ -1,5 +1,5 @@
 /** Between instants and the household's own days. */
-import { DateTime } from "luxon";
+import { DateTime, IANAZone } from "luxon";
 
 export const toDate = (date: string): Date => new Date(`${date}T00:00:00Z`);
 export const fromDate = (date: Date): string => date.toISOString().slice(0, 10);
@@ -20,3 +20,19 @@ export const clockIn = (timeZone: string, now: Date): { date: string; time: stri
   date: todayIn(timeZone, now),
   time: DateTime.fromJSDate(now, { zone: timeZone }).toFormat("HH:mm"),
 });
+
+const DAY_MS = 86_400_000;
+/**
+ * The instant at which a clock shows a time, in milliseconds since 1970. A time that comes twice is its first; one that is skipped is
+ * read with the offset before the gap (RFC 5545, 3.3.5). The library alone would choose by what the clock shows today.
+ */
+export function instantAt(timeZone: string, date: string, time: string): number {
+  const zone = IANAZone.create(timeZone);
+  const shown = DateTime.fromISO(`${date}T${time}`, { zone: "utc" }).toMillis();
+  const [before, after] = [-DAY_MS, DAY_MS].map((aside) => shown - zone.offset(shown + aside) * 60_000) as [
+    number,
+    number,
+  ];
+  const shows = [before, after].filter((instant) => instant + zone.offset(instant) * 60_000 === shown);
+  return shows.length > 0 ? Math.min(...shows) : before;
+}

@@ -10,6 +10,8 @@ export const leastRole = {
   inviteHomes: "COORDINATOR",
   joinChildren: "COORDINATOR",
   changeChildren: "COORDINATOR",
+  arrangeResidence: "COORDINATOR",
+  giveUpHome: "COORDINATOR",
   recordAllergy: "COOK",
   removeAllergy: "COORDINATOR",
   changeKitchen: "COOK",
@@ -24,10 +26,14 @@ export const leastRole = {
   changeItems: "COOK",
   agreeWeek: "COORDINATOR",
   packBox: "HELPER",
+  reportReturned: "HELPER",
+  writeHandover: "HELPER",
   reportAbsence: "HELPER",
   reportDisruption: "HELPER",
   workOnTasks: "HELPER",
   tickShopping: "HELPER",
+  haveFeed: "HELPER",
+  exportHousehold: "COORDINATOR",
 } as const satisfies Record<string, RoleCode>;
 
 export type Verb = keyof typeof leastRole;

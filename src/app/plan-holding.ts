@@ -4,40 +4,9 @@ import { boxKey } from "../domain/box-key.js";
 import type { PinBrief, WeekBrief } from "../domain/brief.js";
 import type { WeekDraft } from "../domain/week.js";
 import type { App, PlanAnswer } from "./app.js";
+import { nothingToPack } from "./nothing-to-pack.js";
 import { planWithProgress } from "./plan-week.js";
 import type { WeekInputs } from "./read-brief.js";
-
-/** The week that is left when its last box has fallen away. */
-export const nothingToPack: PlanAnswer = {
-  outcome: {
-    kind: "PLANNED",
-    draft: {
-      boxes: [],
-      batches: [],
-      readyUses: [],
-      tasks: [],
-      sessions: [],
-      shopping: [],
-      cautions: (["LABELS", "CHOKING", "HOLDING", "NUTRITION"] as const).map((about) => ({ kind: "GENERAL", about })),
-      wishes: {
-        handsOnMinutes: 0,
-        costMinor: 0,
-        spareBaseGrams: 0,
-        nutrientShortfallPercent: 0,
-        refusalPoints: 0,
-        monotonyPoints: 0,
-        objectivePoints: 0,
-      },
-    },
-    seed: 0,
-    steps: 0,
-    problemHash: "no box is left",
-    objectivePoints: 0,
-  },
-  compared: false,
-  aloneMinutes: null,
-  problem: null,
-};
 
 /** Only the free boxes are searched, so a part of an ordinary search is enough; one that meets no week goes on four times. */
 const MOST_PLACES_ARE_HELD = 4;

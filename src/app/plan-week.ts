@@ -1,7 +1,7 @@
 /** Plans a household's week: read, plan in the worker thread, check independently, store as a new revision. */
 import type { Tx } from "../database/database.js";
 import { announceVerdicts, blockRowOf, lockVerdicts } from "../database/recheck.js";
-import { savePlan, type BlockRow, type BoxStateCode } from "../database/week.js";
+import { savePlan, type BlockRow, type BoxStateCode, type WeekRow } from "../database/week.js";
 import { boxKey } from "../domain/box-key.js";
 import { checkWeek } from "../domain/checker/check-week.js";
 import { addDays, isCalendarDate } from "../domain/calendar/dates.js";
@@ -9,7 +9,7 @@ import { fail, ok, type Result } from "../domain/result.js";
 import type { WeekBrief } from "../domain/brief.js";
 import type { Conflict } from "../domain/planner/conflicts.js";
 import { changedBoxes } from "../domain/week-difference.js";
-import type { WeekDraft } from "../domain/week.js";
+import type { BoxPlan, WeekDraft } from "../domain/week.js";
 import type { App, PlanAnswer, PlanWeek } from "./app.js";
 import { enrolmentOn, nextSchoolDay, wakesHere, weekDates } from "./assemble-brief.js";
 import { lockWeek, type WeekRef } from "./change-week.js";
@@ -17,6 +17,7 @@ import { invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
 import { judgeBoxes } from "./judge-boxes.js";
 import { leastRole, may, type Verb } from "./may.js";
+import { nothingToPack } from "./nothing-to-pack.js";
 import { before, once, type Attempt } from "./once.js";
 import { proveLater } from "./prove-week.js";
 import { readWeekInputs, type WeekInputs } from "./read-brief.js";
@@ -130,13 +131,13 @@ export async function storePlanAs<Gone, T>(
     await request.also?.(tx);
     const agreed = old?.plan.state === "AGREED" && (request.staysAgreed?.(changed) ?? true);
     // What the week was planned by may have changed while it was planned: it is stored with the verdict of this moment.
-    const blocks = await verdictNow(app, attempt.personId, inputs, draft, boxStates, request.foresee);
+    const { blocks, moved } = await verdictNow(app, attempt.personId, inputs, draft, boxStates, request.foresee);
     const planId = await savePlan(tx, {
       householdId,
       weekId,
       number,
       state: agreed ? "AGREED" : "DRAFT",
-      draft,
+      draft: { ...draft, boxes: draft.boxes.filter((box) => !moved.has(boxKey(box))) },
       seed: answer.outcome.seed,
       steps: answer.outcome.steps,
       problemHash: answer.outcome.problemHash,
@@ -178,7 +179,17 @@ export async function storePlanAs<Gone, T>(
   return result;
 }
 
-/** Why boxes of a week about to be stored would not pass, by everything that is committed by now; boxes of the past stay out. */
+interface VerdictNow {
+  /** By box "childId@date". */
+  readonly blocks: ReadonlyMap<string, readonly BlockRow[]>;
+  /** Boxes of days on which the child wakes in another home by now. */
+  readonly moved: ReadonlySet<string>;
+}
+
+/**
+ * Why boxes of a week about to be stored would not pass, by everything that is committed by now, and which are another home's to
+ * pack; boxes of the past stay out.
+ */
 async function verdictNow(
   app: App,
   personId: string,
@@ -186,17 +197,26 @@ async function verdictNow(
   draft: WeekDraft,
   boxStates: ReadonlyMap<string, { readonly state: BoxStateCode }>,
   foresee: (inputs: WeekInputs) => WeekInputs = (inputs) => inputs,
-): Promise<ReadonlyMap<string, readonly BlockRow[]>> {
+): Promise<VerdictNow> {
   const read = await app.db.readAs(personId, (tx) => readWeekInputs(app, tx, planned.household.id, planned.weekStart));
-  if (!read) return new Map();
+  if (!read) return { blocks: new Map(), moved: new Set() };
   const inputs = foresee(read);
-  const keys = draft.boxes.filter((box) => box.date >= inputs.now.date).map((box) => boxKey(box));
+  const open = draft.boxes.filter((box) => box.date >= inputs.now.date);
+  const isIn = (box: BoxPlan, state: BoxStateCode) => boxStates.get(boxKey(box))?.state === state;
+  // What is packed or eaten moves to no other home.
+  const moved = new Set(
+    open
+      .filter((box) => !isIn(box, "PACKED") && !isIn(box, "EATEN"))
+      .filter((box) => !wakesHere(inputs.facts, inputs.household.id, box.childId, box.date))
+      .map(boxKey),
+  );
+  const keys = open.map(boxKey).filter((key) => !moved.has(key));
   const of = (state: BoxStateCode) => new Set(keys.filter((key) => boxStates.get(key)?.state === state));
   const eaten = of("EATEN");
   const judged = new Set(keys.filter((key) => !eaten.has(key)));
   const { index, household, upset } = inputs;
   const blocks = judgeBoxes(index, household, inputs.asStored(), draft, judged, of("PACKED"), upset);
-  return new Map([...blocks].map(([key, reasons]) => [key, reasons.map(blockRowOf)]));
+  return { blocks: new Map([...blocks].map(([key, reasons]) => [key, reasons.map(blockRowOf)])), moved };
 }
 
 /** Reasons of blocked boxes of days gone by: they stay on record with their boxes. */
@@ -265,10 +285,14 @@ export async function checkPlanRequest(
   const homeless = childrenWithoutSchool(inputs);
   if (homeless.length > 0) return fail({ kind: "NoSchool", childIds: homeless });
   const brief = inputs.assemble({ stayClose: old?.plan.state === "AGREED" });
-  if (brief.children.length === 0)
+  if (brief.children.length === 0 && !isLeftOver(old))
     return fail({ kind: "OutsideTerm", weekStart, nextSchoolDay: nextSchoolDay(household, addDays(weekStart, 7)) });
   return ok({ ...inputs, brief });
 }
+
+/** A week whose last box has moved to another home, with the work for it still on the list. */
+const isLeftOver = (week: WeekRow | null): boolean =>
+  week !== null && week.plan.boxes.length === 0 && week.plan.tasks.length > 0;
 
 /** The refusal, with all it takes to ask why. */
 export const weekInfeasible = (conflicts: readonly Conflict[], brief: WeekBrief, { now }: WeekInputs) =>
@@ -296,10 +320,13 @@ export async function planWeek(
   // Its twin, sent at the same time, may have done it since: then that one's outcome is the answer.
   if (!checked.ok) return (await before<WeekRef>(app, attempt)) ?? checked;
   const { brief, ...inputs } = checked.value;
-  const answer = await planWithProgress(app, inputs, brief, {
-    compare: true,
-    ...(steps === undefined ? {} : { steps }),
-  });
+  const answer =
+    brief.children.length === 0
+      ? nothingToPack
+      : await planWithProgress(app, inputs, brief, {
+          compare: true,
+          ...(steps === undefined ? {} : { steps }),
+        });
   if (answer.outcome.kind === "INFEASIBLE") return weekInfeasible(answer.outcome.conflicts, brief, inputs);
   return storePlan(app, {
     gone: { kind: "HouseholdNotFound" } as const,

@@ -10,7 +10,7 @@ import { checkInput, invalid } from "./check-input.js";
 import type { WeekRef } from "./change-week.js";
 import type { FailureOf } from "./failures.js";
 import { before, checkRevision, type Attempt } from "./once.js";
-import { nothingToPack } from "./plan-holding.js";
+import { nothingToPack } from "./nothing-to-pack.js";
 import { openWeek, planWithProgress, storePlan, weekInfeasible } from "./plan-week.js";
 
 export interface ReportAbsence {

@@ -5,6 +5,7 @@ import { PrismaPg } from "@prisma/adapter-pg";
 import postgres from "postgres";
 import { PrismaClient, type Prisma } from "./generated/client.js";
 import { readChangesFor, type ChangesFor } from "./changes-for.js";
+import { readFeedOwner, type FeedOwner } from "./feed-owner.js";
 import { readHomesToRecheck, type HomeToRecheck, type RecheckScope } from "./homes-to-recheck.js";
 import { readReference, type Reference } from "./reference.js";
 
@@ -25,6 +26,8 @@ export interface Database {
   signIn(subject: string, name: string): Promise<string>;
   /** Somebody who has signed in before; null for anybody else. */
   knownPerson(subject: string): Promise<string | null>;
+  /** Whose calendar feed has an address with this SHA-256 (hex); null for nobody's. Nobody's own read. */
+  feedOwner(digest: string): Promise<FeedOwner | null>;
   /** Foods, bases, dishes and small tables. Throws when they were never loaded. */
   readReference(): Promise<Reference>;
   /** The homes whose boxes a change may reach, each with the member in whose name they are looked at. Nobody's own read. */
@@ -96,7 +99,7 @@ export function connectDatabase(url: string, options: { writers?: number; reader
   });
   const inside = new AsyncLocalStorage<true>();
 
-  const openRead = (personId: string): ReadSession => {
+  const openRead: Database["openRead"] = (personId) => {
     let count = 0;
     let opened: Promise<{ tx: ReadTx; finish: () => void; done: Promise<unknown> }> | null = null;
     const open = () =>
@@ -166,6 +169,8 @@ export function connectDatabase(url: string, options: { writers?: number; reader
       const [row] = await sql<{ id: string | null }[]>`select app_known_person(${subject}) as id`;
       return row!.id;
     },
+
+    feedOwner: (digest) => readFeedOwner(sql, digest),
 
     readReference: () => readReference(sql),
 

@@ -1,6 +1,7 @@
 /** What a plan needs beside the household: where children wake, what happened, what is fixed. One statement. */
 import type { SlotCode } from "../../shared/codes.js";
 import type { HouseRule } from "../domain/brief.js";
+import type { ResidenceException, ResidencePattern } from "../domain/calendar/residence.js";
 import type { ReadTx } from "./database.js";
 import {
   childDisruptions,
@@ -8,11 +9,15 @@ import {
   type ChildDisruptionRow,
   type KitchenDisruptionRow,
 } from "./disruption.js";
+import { acceptedExceptions, acceptedPatterns } from "./residence.js";
+
+type OfChild<T> = T & { readonly childId: string };
 
 export interface PlanningFacts {
-  /** Which household a child wakes in, where the dated list says so. */
-  readonly residenceDays: readonly { readonly childId: string; readonly date: string; readonly householdId: string }[];
-  /** Every home of the children, oldest first; the first holds where the list is silent. */
+  /** What was agreed for these days, in the order in which it was agreed. */
+  readonly residencePatterns: readonly OfChild<ResidencePattern>[];
+  readonly residenceExceptions: readonly OfChild<ResidenceException>[];
+  /** Every home of the children, oldest first; the first holds where nothing is agreed. */
   readonly residences: readonly { readonly childId: string; readonly householdId: string }[];
   readonly childDisruptions: readonly ChildDisruptionRow[];
   readonly kitchenDisruptions: readonly KitchenDisruptionRow[];
@@ -46,8 +51,8 @@ export async function readPlanningFacts(
   const [row] = await tx<{ tree: PlanningFacts }[]>`
     with here as (select r.child_id from residence r where r.household_id = ${householdId})
     select json_build_object(
-      'residenceDays', (select coalesce(json_agg(json_build_object('childId', d.child_id, 'date', d.date, 'householdId', d.household_id) order by d.date), '[]')
-        from residence_day d where d.child_id in (select child_id from here) and d.date between ${from} and ${to}),
+      'residencePatterns', ${acceptedPatterns(tx, tx`p.child_id in (select child_id from here)`, to)},
+      'residenceExceptions', ${acceptedExceptions(tx, tx`e.child_id in (select child_id from here)`, from, to)},
       'residences', (select coalesce(json_agg(json_build_object('childId', r.child_id, 'householdId', r.household_id) order by r.since, r.household_id), '[]')
         from residence r where r.child_id in (select child_id from here)),
       'childDisruptions', ${childDisruptions(tx, householdId, from, to)},

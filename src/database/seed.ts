@@ -30,7 +30,8 @@ import { labelLawSchema, type LabelLaw } from "../../shared/label-law.js";
 import { mealSharesSchema, type MealShares } from "../../shared/meal-shares.js";
 import { ruleSetDocument } from "../../shared/rule-set.js";
 import type { ChokingRule, HoldingLimits } from "../domain/brief.js";
-import { addDays, weekdayOf } from "../domain/calendar/dates.js";
+import { addDays } from "../domain/calendar/dates.js";
+import { residenceKinds } from "../domain/calendar/residence.js";
 
 const LOCK = 7_306_143; // any fixed number: one seeding at a time in a database
 
@@ -602,9 +603,10 @@ const residenceFile = z.strictObject({
   note,
   /** A Monday: the week the demonstration plans. */
   demoWeek: localDate,
-  from: localDate,
-  until: localDate,
-  patterns: z.array(z.strictObject({ child: slug, usual: slug, weekdays: z.partialRecord(weekdayCode, slug) })),
+  /** `cycle`: the home of each day, from the first on. */
+  patterns: z.array(
+    z.strictObject({ child: slug, kind: z.enum(residenceKinds), starts: localDate, cycle: z.array(slug).min(1) }),
+  ),
 });
 
 /** The invented town of the demonstration, as its files describe it. */
@@ -884,18 +886,16 @@ function demoRows(
       household_id: homeId,
       since: at.since,
     })),
-    residence_day: demo.residence.patterns.flatMap((pattern) =>
-      datesBetween(demo.residence.from, demo.residence.until).map((date) => {
-        const weekday = weekdayOf(date);
-        const wakesIn = pattern.weekdays[weekday] ?? pattern.usual;
-        return {
-          id: nameUuid("residence_day", pattern.child, date),
-          child_id: child(pattern.child).id,
-          date,
-          household_id: home(wakesIn).id,
-        };
-      }),
-    ),
+    residence_pattern: demo.residence.patterns.map((pattern) => ({
+      id: nameUuid("residence_pattern", pattern.child, pattern.starts),
+      child_id: child(pattern.child).id,
+      kind: pattern.kind,
+      starts: pattern.starts,
+      cycle: pattern.cycle.map((key) => home(key).id),
+      state: "ACCEPTED",
+      proposed_by_household_id: home(pattern.cycle[0]!).id,
+      answered_at: `${pattern.starts}T00:00:00Z`,
+    })),
     child_body: childHomes.flatMap(({ child: one, at, homeId, key }) =>
       at.body
         ? [

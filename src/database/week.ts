@@ -21,6 +21,7 @@ import type { PersonRow } from "./household.js";
 export type PlanStateCode = "DRAFT" | "AGREED" | "REPLACED";
 export type BoxStateCode = "PLANNED" | "PACKED" | "EATEN" | "BLOCKED";
 export type WorkStateCode = "OPEN" | "TAKEN" | "DONE";
+export type CameBackCode = "ALL" | "SOME" | "NONE" | "TRADED";
 
 export interface BoxItemRow {
   readonly id: string;
@@ -40,6 +41,8 @@ export interface BoxItemRow {
   readonly cuts: readonly CutPlan[];
   readonly holdingCase: HoldingCase;
   readonly pinned: boolean;
+  /** Null until somebody says. */
+  readonly cameBack: CameBackCode | null;
   /** Null for the child's other home. */
   readonly note: {
     readonly reasons: readonly Reason[];
@@ -215,6 +218,7 @@ const boxColumns = (tx: ReadTx) => tx`
       i.grams, i.pieces, i.served, i.energy_kcal as "energyKcal", i.carbohydrate_grams as "carbohydrateGrams", i.allergens,
       i.cuts, i.holding_case as "holdingCase",
       (n.box_item_id is not null and exists (select from pin x where x.child_id = i.child_id and x.date = l.date and x.break_key = i.break_key and x.slot = i.slot and x.place = i.place)) as pinned,
+      (select b.came_back from box_return b where b.child_id = i.child_id and b.date = l.date and b.break_key = i.break_key and b.slot = i.slot and b.place = i.place and b.dish_key = i.dish_key) as "cameBack",
       case when n.box_item_id is not null then (select y from (select n.reasons, n.holding_minutes as "holdingMinutes", n.holding_limit_minutes as "holdingLimitMinutes", n.holding_forecast as "holdingForecast", n.compartment, n.labels_to_read as "labelsToRead") y) end as note
     from box_item i left join box_item_note n on n.box_item_id = i.id where i.lunch_box_id = l.id
     order by i.break_key, array_position(array['MAIN', 'VEGETABLE', 'FRUIT', 'EXTRA'], i.slot), i.place) x), '[]') as items,

@@ -2,6 +2,7 @@
 import type { Failure, FailureOf } from "../app/failures.js";
 import type { PlanJobFailure } from "../app/plan-in-background.js";
 import { plain, sayIssue } from "../app/say.js";
+import { globalId } from "./global-id.js";
 
 const roleWord = (role: string) =>
   role === "COORDINATOR" ? "a coordinator" : role === "COOK" ? "a cook" : role === "HELPER" ? "a helper" : "a member";
@@ -106,6 +107,43 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
         __typename: failure.kind,
         message:
           "The box no longer passes its checks; blockedBecause says why. Plan the week again or mend it (mendWeek) before packing it.",
+      };
+    case "ProposalOpen":
+      return {
+        __typename: failure.kind,
+        message: `${failure.madeHere ? "Your home" : "The other home"} has an open proposal about ${failure.dates.length > 0 ? failure.dates.join(", ") : "the pattern"}; ${failure.madeHere ? "withdraw it (withdrawResidenceChange) to propose something else" : "answer it first (answerResidenceChange)"}.`,
+        proposalId: proposalId(failure.proposal),
+        madeHere: failure.madeHere,
+        dates: failure.dates,
+      };
+    case "ProposalSettled":
+      return {
+        __typename: failure.kind,
+        message: `The proposal was ${plain(failure.state)} meanwhile. Read the child's residence again; what is to change is proposed anew.`,
+        state: failure.state,
+      };
+    case "ForTheOtherHome":
+      return {
+        __typename: failure.kind,
+        message: failure.madeHere
+          ? "Your home made this proposal, so the other home answers it. You can withdraw it (withdrawResidenceChange)."
+          : "The other home made this proposal, so only that home withdraws it. You can decline it (answerResidenceChange).",
+        madeHere: failure.madeHere,
+      };
+    case "DayClosed":
+      return {
+        __typename: failure.kind,
+        message:
+          failure.boxState === null
+            ? `${failure.date} is over and stays as it was. Propose it again for days to come.`
+            : `The box of ${failure.date} is already ${plain(failure.boxState)}, so that day does not move. Choose days after it.`,
+        date: failure.date,
+        boxState: failure.boxState,
+      };
+    case "OnlyHome":
+      return {
+        __typename: failure.kind,
+        message: "It is the child's only home. Nobody else would pack; let another home take the child in first.",
       };
     case "StillInUse":
       return {
@@ -226,6 +264,10 @@ export function explainPlanJob(failure: PlanJobFailure): string {
 
 const count = (conflicts: number) => (conflicts === 1 ? "the clash" : `the ${conflicts} clashes`);
 
+/** What a client knows a proposal by. */
+export const proposalId = ({ of, id }: FailureOf<"ProposalOpen">["proposal"]): string =>
+  globalId(of === "PATTERN" ? "ResidencePattern" : "ResidenceChange", id);
+
 type ConflictRows = readonly {
   readonly row: FailureOf<"WeekInfeasible">["conflicts"][number];
   readonly householdId: string | null;
@@ -234,6 +276,7 @@ interface Extra {
   NoSchool: { readonly childIds: readonly string[]; readonly householdId: string };
   WeekInfeasible: Pick<FailureOf<"WeekInfeasible">, "brief" | "notBefore"> & { readonly conflicts: ConflictRows };
   SwapRefused: { readonly conflicts: ConflictRows };
+  ProposalOpen: { readonly proposalId: string } & Pick<FailureOf<"ProposalOpen">, "madeHere" | "dates">;
 }
 /** The failure's own facts, but where children or conflicts need their household. Distributes over unions. */
 export type Explained<K extends Failure["kind"]> = K extends Failure["kind"]

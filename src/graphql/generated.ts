@@ -1,7 +1,10 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChangeNode as ChangeNode, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, RuleSetVersionNode as RuleSetVersionNode, AppointmentNode as AppointmentRow, AuditEntryNode as AuditEntryRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleFindingNode as RuleFindingRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
+import type { MeNode as MeRow, ChangeNode as ChangeNode, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, ResidencePatternNode as ResidencePatternRow, ResidenceProposalNode as ResidenceProposalRow, HandoverNode as HandoverRow, DishReturnedNode as DishReturnedRow, RuleSetVersionNode as RuleSetVersionNode, AppointmentNode as AppointmentRow, AuditEntryNode as AuditEntryRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleFindingNode as RuleFindingRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { InvitationRow as InvitationRow, InvitationOfferRow as InvitationOfferRow } from '../database/invitation.js';
+import type { ResidenceRef as ResidencePayloadRow } from '../app/residence.js';
+import type { HandoverRef as HandoverPayloadRow } from '../app/write-handover.js';
+import type { ReturnedRef as ReturnedPayloadRow } from '../app/report-returned.js';
 import type { RuleSetRow as RuleSetRow } from '../database/school.js';
 import type { RuleImpact as RuleImpact } from '../app/count-rules.js';
 import type { RuleSetCheck as CheckedDocument } from '../app/check-rule-set.js';
@@ -18,6 +21,7 @@ import type { RuleOrigin as RuleOriginRow } from '../app/rule-origins.js';
 import type { Compliance as ComplianceRow } from '../app/compliance.js';
 import type { MendingOffer as MendingOfferRow } from '../app/mend-week.js';
 import type { MissingFact as MissingFactRow } from '../domain/catalogue/what-is-missing.js';
+import type { FeedAddressRow as FeedAddressRow } from '../database/feed.js';
 import type { DisruptionOffer as DisruptionOfferRow, DisruptionRef as DisruptionPayloadRow } from '../app/report-disruption.js';
 import type { BatchChange as BatchDifferenceRow, ShoppingChange as ShoppingDifferenceRow } from '../domain/week-difference.js';
 import type { GraphqlContext } from './context.js';
@@ -146,6 +150,16 @@ export type Alternative = {
   /** Points the week would lose by it; lower is better. */
   readonly pointsMore: Scalars['Int']['output'];
 };
+
+export type AnswerResidenceChangeInput = {
+  readonly accept: Scalars['Boolean']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly proposalId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type AnswerResidenceChangeResult = DayClosed | ForTheOtherHome | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | ProposalSettled | ResidencePayload | RevisionPassed;
 
 /** Counts for every box of the weeks it touches that is not packed, until its last day is over. */
 export type ApplianceBrokenInput = {
@@ -437,6 +451,8 @@ export type BoxItem = Node & {
   /** Rules that ask for such an item: that there be some of it, or nothing else at its break. Empty when none does. */
   readonly askedForBy: ReadonlyArray<RuleOrigin>;
   readonly breakKey: Scalars['String']['output'];
+  /** How much of it came back; null until either home says. Who said it is not kept. */
+  readonly cameBack?: Maybe<CameBack>;
   /** Null when an ingredient's figure is missing. */
   readonly carbohydrateGrams?: Maybe<Scalars['Float']['output']>;
   readonly cuts: ReadonlyArray<Cut>;
@@ -579,6 +595,15 @@ export type CalendarKind =
   | 'HOLIDAY'
   | 'TERM'
   | 'TRIP';
+
+export type CameBack =
+  /** Nothing was eaten. */
+  | 'ALL'
+  /** Everything was eaten. */
+  | 'NONE'
+  | 'SOME'
+  /** Given to somebody else, or exchanged. */
+  | 'TRADED';
 
 /** A person in their role in one household. */
 export type Carer = {
@@ -753,6 +778,12 @@ export type Child = Node & {
   readonly ownRules: ReadonlyArray<RuleSet>;
   /** Food or milk the school gives. Boxes are planned for the rest of the day's need. */
   readonly provisions: ReadonlyArray<SchoolProvision>;
+  /** Where the child wakes, at most 62 days. */
+  readonly residenceDays: ReadonlyArray<ResidenceDay>;
+  /** The pattern that holds on a day; null where none is agreed. */
+  readonly residencePattern?: Maybe<ResidencePattern>;
+  /** Proposals that nobody has answered, of either home, the oldest first. */
+  readonly residenceProposals: ReadonlyArray<ResidenceProposal>;
   /** May a dish, or a food as it comes, stand in the box this household packs for that day; and if not, why not. Give one of the two keys. */
   readonly verdicts: VerdictsResult;
 };
@@ -770,6 +801,17 @@ export type ChildBoxesArgs = {
 
 
 export type ChildDailyNeedsArgs = {
+  on: Scalars['LocalDate']['input'];
+};
+
+
+export type ChildResidenceDaysArgs = {
+  from: Scalars['LocalDate']['input'];
+  to: Scalars['LocalDate']['input'];
+};
+
+
+export type ChildResidencePatternArgs = {
   on: Scalars['LocalDate']['input'];
 };
 
@@ -869,6 +911,20 @@ export type ClimateRegion =
   | 'NORTH_TEMPERATE'
   | 'SOUTH_TEMPERATE'
   | 'TROPICAL';
+
+export type CloseFeedInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+export type CloseFeedPayload = {
+  readonly __typename?: 'CloseFeedPayload';
+  /** False: there was none. */
+  readonly wasOpen: Scalars['Boolean']['output'];
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type CloseFeedResult = CloseFeedPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted;
 
 export type CompartmentInput = {
   readonly leakProof: Scalars['Boolean']['input'];
@@ -1064,6 +1120,21 @@ export type DailyNeeds = {
   readonly zincMg: Scalars['Float']['output'];
 };
 
+/** A day that does not move: it is over, or its box is packed or eaten. Nothing was changed. */
+export type DayClosed = UserError & {
+  readonly __typename?: 'DayClosed';
+  /** Null where the day is over. */
+  readonly boxState?: Maybe<BoxState>;
+  readonly date: Scalars['LocalDate']['output'];
+  readonly message: Scalars['String']['output'];
+};
+
+export type DayReturned = {
+  readonly __typename?: 'DayReturned';
+  readonly cameBack: CameBack;
+  readonly date: Scalars['LocalDate']['output'];
+};
+
 export type Dish = Node & {
   readonly __typename?: 'Dish';
   /** Which foods bring each allergen. */
@@ -1158,6 +1229,13 @@ export type DishNotOffered = UserError & {
   readonly source: Scalars['String']['output'];
   /** Of a RULE of a school or the family; null otherwise. */
   readonly whoSaysSo?: Maybe<RuleOrigin>;
+};
+
+export type DishReturned = {
+  readonly __typename?: 'DishReturned';
+  /** By date. */
+  readonly days: ReadonlyArray<DayReturned>;
+  readonly dish: Dish;
 };
 
 export type DishStep = {
@@ -1421,6 +1499,21 @@ export type Facility =
   /** Food can be heated before it is eaten. */
   | 'REHEATING';
 
+/** The sender's own calendar feed (RFC 5545) of the tasks they have taken in one household. */
+export type Feed = {
+  readonly __typename?: 'Feed';
+  /** When its address was made last. */
+  readonly createdAt: Scalars['DateTime']['output'];
+  readonly household: Household;
+};
+
+export type FeedAddressPayload = {
+  readonly __typename?: 'FeedAddressPayload';
+  readonly createdAt: Scalars['DateTime']['output'];
+  /** Path on this server, `/feed/<secret>.ics`: whoever knows it reads the feed. Told once; null when this request was answered before, for nobody keeps it. */
+  readonly path?: Maybe<Scalars['String']['output']>;
+};
+
 export type FieldChange = {
   readonly __typename?: 'FieldChange';
   readonly after?: Maybe<Scalars['String']['output']>;
@@ -1498,6 +1591,14 @@ export type FoodMissingInput = {
   readonly until?: InputMaybe<Scalars['LocalDate']['input']>;
 };
 
+/** A proposal is answered by the home that did not make it, and withdrawn by the one that did. */
+export type ForTheOtherHome = UserError & {
+  readonly __typename?: 'ForTheOtherHome';
+  /** By this home. */
+  readonly madeHere: Scalars['Boolean']['output'];
+  readonly message: Scalars['String']['output'];
+};
+
 export type FreezerStock = Node & {
   readonly __typename?: 'FreezerStock';
   readonly base: Base;
@@ -1506,6 +1607,15 @@ export type FreezerStock = Node & {
   readonly id: Scalars['ID']['output'];
   readonly useBy: Scalars['LocalDate']['output'];
 };
+
+export type GiveUpHomeInput = {
+  readonly childId: Scalars['ID']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type GiveUpHomeResult = ChildNotFound | HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | OnlyHome | RevisionPassed;
 
 export type HandOverCoordinationInput = {
   readonly householdId: Scalars['ID']['input'];
@@ -1518,6 +1628,33 @@ export type HandOverCoordinationInput = {
 
 export type HandOverCoordinationResult = CarerNotFound | HouseholdNotFound | HouseholdPayload | InvalidInput | KeyReused | NotPermitted;
 
+/** What either home of a child has to know for a week. Nothing of a kitchen and nobody's name is in it. */
+export type Handover = {
+  readonly __typename?: 'Handover';
+  /** As both homes recorded them; the stricter holds. */
+  readonly allergies: ReadonlyArray<Allergy>;
+  readonly avoid: ReadonlyArray<Scalars['String']['output']>;
+  /** Null: not said. */
+  readonly box?: Maybe<Whereabouts>;
+  /** What either home's boxes of the week brought back, by dish. */
+  readonly cameBack: ReadonlyArray<DishReturned>;
+  readonly child: Child;
+  readonly flask?: Maybe<Whereabouts>;
+  readonly icePacks?: Maybe<Whereabouts>;
+  readonly note: Scalars['String']['output'];
+  /** Worth packing again. */
+  readonly repeat: ReadonlyArray<Scalars['String']['output']>;
+  /** Send it back with writeHandover; 0 where nothing has been written. */
+  readonly revision: Scalars['Int']['output'];
+  /** A Monday, whatever day the homes' weeks begin on: both read the same note. */
+  readonly weekStart: Scalars['LocalDate']['output'];
+};
+
+export type HandoverPayload = {
+  readonly __typename?: 'HandoverPayload';
+  readonly handover: Handover;
+};
+
 export type HoldingPoint = {
   readonly __typename?: 'HoldingPoint';
   /** Of the food, °C. */
@@ -1527,6 +1664,11 @@ export type HoldingPoint = {
   /** From leaving home. */
   readonly minute: Scalars['Int']['output'];
 };
+
+/** The two homes of a child, as the one that asks sees them. */
+export type HomeSide =
+  | 'OTHER_HOME'
+  | 'THIS_HOME';
 
 export type HouseRule =
   /** A main at most once a week for a child, any other dish at most twice. */
@@ -2088,12 +2230,16 @@ export type Mutation = {
   readonly adoptRuleSet: AdoptRuleSetResult;
   /** Settle the week. It can still be changed by what happens: absence, a swap by hand. */
   readonly agreeWeek: AgreeWeekResult;
+  /** Accept or decline what the other home proposes. Planned boxes of days that move fall away in the home that loses them, in the same step; a day whose box is packed or eaten does not move. */
+  readonly answerResidenceChange: AnswerResidenceChangeResult;
   /** Put somebody in charge of a school, or of the whole jurisdiction. Only for the jurisdiction's administrators; the person must have signed in once. */
   readonly appoint: AppointResult;
   /** Give a carer another role. Only for a coordinator. Tasks of who may do none any more are open again. */
   readonly changeRole: ChangeRoleResult;
   /** Give a class another name or other breaks; absent is unchanged. Only for the administrator. */
   readonly changeSchoolClass: ChangeSchoolClassResult;
+  /** Ends the sender's own feed: its address stops working at once. */
+  readonly closeFeed: CloseFeedResult;
   /** Count how boxes of agreed weeks keep a rule set. Numbers only, none below five; asking is noted in the audit list. */
   readonly countRuleSetCompliance: CountRuleSetComplianceResult;
   /** Count what agreed weeks would break if a document were loaded, from the day it begins. Numbers only, none below five; asking is noted in the audit list. */
@@ -2112,6 +2258,8 @@ export type Mutation = {
   readonly enrolChild: EnrolChildResult;
   /** Say a task is done. */
   readonly finishTask: FinishTaskResult;
+  /** This household stops being one of the child's homes, from today on. Its planned boxes of the child fall away, patterns that name it end the day before, and the body size, box and leaving times it entered are gone. Never the only home. */
+  readonly giveUpHome: GiveUpHomeResult;
   /** Make another carer coordinator and take another role oneself, in one step. */
   readonly handOverCoordination: HandOverCoordinationResult;
   /** Make a link by which one person becomes a carer. Only for a coordinator. */
@@ -2136,6 +2284,8 @@ export type Mutation = {
   readonly planWeek: PlanWeekResult;
   /** Plan the week thoroughly, with ten times the search, as a job; planProgress and weekChanged tell how it goes. */
   readonly planWeekInBackground: PlanWeekInBackgroundResult;
+  /** Propose that the child wakes elsewhere than agreed on single days. It holds when the other home accepts. */
+  readonly proposeResidenceChange: ProposeResidenceChangeResult;
   /** Record an allergy of a child or make it stricter, from either home, at once. Boxes that no longer pass are blocked in both. */
   readonly recordAllergy: RecordAllergyResult;
   /** Let a rule of a school or jurisdiction rest for a child on a clinician's note, at most a year. Never one that keeps an allergen out, nor one of the family's own. */
@@ -2160,10 +2310,14 @@ export type Mutation = {
   readonly removeTerm: RemoveTermResult;
   /** Change the name that other carers see. */
   readonly renameMe: RenameMeResult;
+  /** Makes a new secret address of the sender's own feed; the one before stops working at once. */
+  readonly renewFeedAddress: RenewFeedAddressResult;
   /** A child stays home: the day's box falls away and the rest is replanned with the fewest changes. */
   readonly reportAbsence: ReportAbsenceResult;
   /** Report what upsets the week. It is recorded in any case, with the week planned again in the same step: as few boxes change as can, and nothing pinned, packed or cooked moves. When no such week is left, boxes that no longer pass are BLOCKED and infeasible says why. A later week it touches is not planned again: its boxes are checked, and mended by mendWeek. */
   readonly reportDisruption: ReportDisruptionResult;
+  /** Say what came back in a box, from either home of the child. The box is EATEN then. Said again, the last word holds. */
+  readonly reportReturned: ReportReturnedResult;
   /** Add a dish to the household's own list, or change one. It is derived and checked at once. */
   readonly saveOwnDish: SaveOwnDishResult;
   /** Add a food to the household's own list, or change one: the product in hand, as its label prints it. */
@@ -2182,6 +2336,8 @@ export type Mutation = {
   readonly setLeftovers: SetLeftoversResult;
   /** Set the minutes of prep sessions, by weekday or for one date. */
   readonly setPrepTimes: SetPrepTimesResult;
+  /** Set the days on which the child wakes here. With one home it holds at once; with two it is proposed to the other home and holds when that accepts. */
+  readonly setResidencePattern: SetResidencePatternResult;
   /** Say what one day of the school or a class is like; takes the place of what was said of it before. Only for the administrator. */
   readonly setSchoolDay: SetSchoolDayResult;
   /** Say what food or milk the school gives a child; replaces the list. */
@@ -2201,8 +2357,12 @@ export type Mutation = {
   readonly withdrawDisruption: WithdrawDisruptionResult;
   /** Take an open link back. Only for a coordinator. */
   readonly withdrawInvitation: WithdrawInvitationResult;
+  /** Take back what this home proposed and nobody has answered. */
+  readonly withdrawResidenceChange: WithdrawResidenceChangeResult;
   /** Let a rule set ask for nothing any more from a day on, as a new version. Only for its administrator. */
   readonly withdrawRuleSet: WithdrawRuleSetResult;
+  /** Write the week's handover note; it takes the place of what it said. Either home may. */
+  readonly writeHandover: WriteHandoverResult;
 };
 
 
@@ -2231,6 +2391,11 @@ export type MutationAgreeWeekArgs = {
 };
 
 
+export type MutationAnswerResidenceChangeArgs = {
+  input: AnswerResidenceChangeInput;
+};
+
+
 export type MutationAppointArgs = {
   input: AppointInput;
 };
@@ -2243,6 +2408,11 @@ export type MutationChangeRoleArgs = {
 
 export type MutationChangeSchoolClassArgs = {
   input: ChangeSchoolClassInput;
+};
+
+
+export type MutationCloseFeedArgs = {
+  input: CloseFeedInput;
 };
 
 
@@ -2288,6 +2458,11 @@ export type MutationEnrolChildArgs = {
 
 export type MutationFinishTaskArgs = {
   input: FinishTaskInput;
+};
+
+
+export type MutationGiveUpHomeArgs = {
+  input: GiveUpHomeInput;
 };
 
 
@@ -2351,6 +2526,11 @@ export type MutationPlanWeekInBackgroundArgs = {
 };
 
 
+export type MutationProposeResidenceChangeArgs = {
+  input: ProposeResidenceChangeInput;
+};
+
+
 export type MutationRecordAllergyArgs = {
   input: RecordAllergyInput;
 };
@@ -2411,6 +2591,11 @@ export type MutationRenameMeArgs = {
 };
 
 
+export type MutationRenewFeedAddressArgs = {
+  input: RenewFeedAddressInput;
+};
+
+
 export type MutationReportAbsenceArgs = {
   input: ReportAbsenceInput;
 };
@@ -2418,6 +2603,11 @@ export type MutationReportAbsenceArgs = {
 
 export type MutationReportDisruptionArgs = {
   input: ReportDisruptionInput;
+};
+
+
+export type MutationReportReturnedArgs = {
+  input: ReportReturnedInput;
 };
 
 
@@ -2463,6 +2653,11 @@ export type MutationSetLeftoversArgs = {
 
 export type MutationSetPrepTimesArgs = {
   input: SetPrepTimesInput;
+};
+
+
+export type MutationSetResidencePatternArgs = {
+  input: SetResidencePatternInput;
 };
 
 
@@ -2516,8 +2711,18 @@ export type MutationWithdrawInvitationArgs = {
 };
 
 
+export type MutationWithdrawResidenceChangeArgs = {
+  input: WithdrawResidenceChangeInput;
+};
+
+
 export type MutationWithdrawRuleSetArgs = {
   input: WithdrawRuleSetInput;
+};
+
+
+export type MutationWriteHandoverArgs = {
+  input: WriteHandoverInput;
 };
 
 export type NeedSource = {
@@ -2645,6 +2850,12 @@ export type NutrientTag =
   | 'VITD'
   | 'WATER'
   | 'ZN';
+
+/** It is the child's only home. */
+export type OnlyHome = UserError & {
+  readonly __typename?: 'OnlyHome';
+  readonly message: Scalars['String']['output'];
+};
 
 /** No child of this household has a school day then. */
 export type OutsideTerm = UserError & {
@@ -2998,6 +3209,49 @@ export type ProcessingClass = {
   readonly tag: Scalars['String']['output'];
 };
 
+/** A proposal about the same pattern or day stands open. Answer it, or withdraw it where it is this home's. */
+export type ProposalOpen = UserError & {
+  readonly __typename?: 'ProposalOpen';
+  /** The days it is about; empty for a pattern. */
+  readonly dates: ReadonlyArray<Scalars['LocalDate']['output']>;
+  /** By this home. */
+  readonly madeHere: Scalars['Boolean']['output'];
+  readonly message: Scalars['String']['output'];
+  readonly proposalId: Scalars['ID']['output'];
+};
+
+/** The proposal was answered or withdrawn meanwhile. */
+export type ProposalSettled = UserError & {
+  readonly __typename?: 'ProposalSettled';
+  readonly message: Scalars['String']['output'];
+  readonly state: ProposalState;
+};
+
+export type ProposalState =
+  | 'ACCEPTED'
+  | 'DECLINED'
+  | 'PROPOSED'
+  | 'WITHDRAWN';
+
+export type ProposeResidenceChangeInput = {
+  readonly childId: Scalars['ID']['input'];
+  /** 1 to 62 days from today on. */
+  readonly dates: ReadonlyArray<Scalars['LocalDate']['input']>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  /** In this home; false: in the other. */
+  readonly wakesHere: Scalars['Boolean']['input'];
+};
+
+export type ProposeResidenceChangeResult = ChildNotFound | DayClosed | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | ProposalOpen | ResidencePayload | RevisionPassed;
+
+export type ProposedDay = {
+  readonly __typename?: 'ProposedDay';
+  readonly date: Scalars['LocalDate']['output'];
+  readonly here: Scalars['Boolean']['output'];
+};
+
 export type Query = {
   readonly __typename?: 'Query';
   /** Dishes that could take an item's place with the whole week still passing every rule, best first; found by replanning each. At most five. */
@@ -3012,8 +3266,12 @@ export type Query = {
   readonly dishes: DishConnection;
   /** What reportDisruption would change in the week, by planning it; nothing is stored. Runs a search, of which one operation may begin four. */
   readonly disruptionOffer: DisruptionOfferResult;
+  /** The sender's own feeds, the oldest address first. */
+  readonly feeds: ReadonlyArray<Feed>;
   /** A food by its key; a household's own when householdId is given. */
   readonly food?: Maybe<Food>;
+  /** The handover note of the week that holds a day; null where the child is not one of the household's. */
+  readonly handover?: Maybe<Handover>;
   /** Null when there is none or it is not yours. */
   readonly household?: Maybe<Household>;
   /** What a link invites to; null for a token that is none. Send it by POST: addresses are written down on the way. */
@@ -3088,6 +3346,13 @@ export type QueryDisruptionOfferArgs = {
 export type QueryFoodArgs = {
   householdId?: InputMaybe<Scalars['ID']['input']>;
   key: Scalars['String']['input'];
+};
+
+
+export type QueryHandoverArgs = {
+  childId: Scalars['ID']['input'];
+  date: Scalars['LocalDate']['input'];
+  householdId: Scalars['ID']['input'];
 };
 
 
@@ -3316,6 +3581,14 @@ export type RenameMePayload = {
 
 export type RenameMeResult = InvalidInput | KeyReused | RenameMePayload;
 
+export type RenewFeedAddressInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type RenewFeedAddressResult = FeedAddressPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted;
+
 export type ReportAbsenceInput = {
   readonly childId: Scalars['ID']['input'];
   readonly date: Scalars['LocalDate']['input'];
@@ -3337,6 +3610,78 @@ export type ReportDisruptionInput = {
 
 export type ReportDisruptionResult = ChildNotFound | DisruptionPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed;
 
+export type ReportReturnedInput = {
+  readonly boxId: Scalars['ID']['input'];
+  /** 1 to 40; items left out stay as they are. */
+  readonly entries: ReadonlyArray<ReturnedInput>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type ReportReturnedResult = BoxBlocked | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | ReturnedPayload | RevisionPassed;
+
+/** Where a child wakes on a day. The home in which it wakes packs that day. */
+export type ResidenceDay = {
+  readonly __typename?: 'ResidenceDay';
+  readonly date: Scalars['LocalDate']['output'];
+  /** The child wakes in this home. */
+  readonly here: Scalars['Boolean']['output'];
+  readonly source: ResidenceSource;
+};
+
+export type ResidenceKind =
+  /** Seven days each. */
+  | 'ALTERNATE_WEEKS'
+  /** A cycle of 1 to 56 days of the homes' own. */
+  | 'OWN_CYCLE'
+  | 'SAME_HOME'
+  /** A A B B A A A A A B B B B B: 14 days, in which each home has the same two weekdays every week. */
+  | 'TWO_TWO_FIVE_FIVE'
+  /** A A B B A A A, then with the homes changed over: 14 days. */
+  | 'TWO_TWO_THREE';
+
+export type ResidencePattern = {
+  readonly __typename?: 'ResidencePattern';
+  /** The home of each day, from the first on; it comes round again. */
+  readonly cycle: ReadonlyArray<HomeSide>;
+  /** Last day; null where none is set. */
+  readonly ends?: Maybe<Scalars['LocalDate']['output']>;
+  readonly kind: ResidenceKind;
+  /** First day of the cycle. It holds from here until its last day, or until the pattern that begins next. */
+  readonly starts: Scalars['LocalDate']['output'];
+};
+
+export type ResidencePayload = {
+  readonly __typename?: 'ResidencePayload';
+  readonly child: Child;
+  readonly household: Household;
+  /** Days whose planned box fell away; the home in which the child wakes now can plan them. */
+  readonly movedDays: ReadonlyArray<Scalars['LocalDate']['output']>;
+  /** Null where it holds without anybody's answer. */
+  readonly proposal?: Maybe<ResidenceProposal>;
+};
+
+/** What one home asks of the other. Nobody is named: the other home's coordinators answer it. */
+export type ResidenceProposal = {
+  readonly __typename?: 'ResidenceProposal';
+  /** Where the child would wake, by date; empty for a pattern. */
+  readonly days: ReadonlyArray<ProposedDay>;
+  readonly id: Scalars['ID']['output'];
+  /** Null where single days are proposed. */
+  readonly pattern?: Maybe<ResidencePattern>;
+  readonly proposedAt: Scalars['DateTime']['output'];
+  readonly proposedBy: HomeSide;
+  readonly state: ProposalState;
+};
+
+export type ResidenceSource =
+  /** Agreed for the one day. */
+  | 'EXCEPTION'
+  | 'PATTERN'
+  /** Nothing is agreed: the home in which the child has lived longest. */
+  | 'USUAL';
+
 /** A row of the retention table: what cooking one kind of food one way leaves of its minerals and vitamins. */
 export type Retention = {
   readonly __typename?: 'Retention';
@@ -3352,6 +3697,17 @@ export type RetentionBasis =
   | 'TABLE'
   /** Nothing is lost, or nothing is cooked. */
   | 'WHOLE';
+
+export type ReturnedInput = {
+  readonly cameBack: CameBack;
+  readonly itemId: Scalars['ID']['input'];
+};
+
+export type ReturnedPayload = {
+  readonly __typename?: 'ReturnedPayload';
+  readonly box: Box;
+  readonly household: Household;
+};
 
 /** Someone changed it meanwhile. Read it again, then decide. */
 export type RevisionPassed = UserError & {
@@ -3835,6 +4191,22 @@ export type SetPrepTimesInput = {
 
 export type SetPrepTimesResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
 
+export type SetResidencePatternInput = {
+  readonly childId: Scalars['ID']['input'];
+  /** Of an own cycle only: the home of each day. */
+  readonly cycle?: InputMaybe<ReadonlyArray<HomeSide>>;
+  /** Where the child wakes on the first day. Not asked of an own cycle. */
+  readonly firstHome: HomeSide;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly kind: ResidenceKind;
+  readonly seenRevision: Scalars['Int']['input'];
+  /** First day of the cycle, from today on, at most a year ahead. */
+  readonly starts: Scalars['LocalDate']['input'];
+};
+
+export type SetResidencePatternResult = ChildNotFound | DayClosed | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | ProposalOpen | ResidencePayload | RevisionPassed;
+
 export type SetSchoolDayInput = {
   readonly date: Scalars['LocalDate']['input'];
   /** For an early finish: breaks that start at or after it fall away. */
@@ -4317,6 +4689,13 @@ export type Weekday =
   | 'TUESDAY'
   | 'WEDNESDAY';
 
+export type Whereabouts =
+  | 'AT_SCHOOL'
+  | 'LOST'
+  | 'OTHER_HOME'
+  | 'THIS_HOME'
+  | 'WITH_CHILD';
+
 export type WindowKind =
   /** The evening before a school day. */
   | 'EVENING'
@@ -4359,6 +4738,15 @@ export type WithdrawInvitationPayload = {
 
 export type WithdrawInvitationResult = InvalidInput | InvitationClosed | InvitationNotFound | KeyReused | NotPermitted | WithdrawInvitationPayload;
 
+export type WithdrawResidenceChangeInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly proposalId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type WithdrawResidenceChangeResult = ForTheOtherHome | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | ProposalSettled | ResidencePayload | RevisionPassed;
+
 export type WithdrawRuleSetInput = {
   /** First day on which it asks for nothing. */
   readonly from: Scalars['LocalDate']['input'];
@@ -4374,6 +4762,26 @@ export type WorkState =
   | 'DONE'
   | 'OPEN'
   | 'TAKEN';
+
+export type WriteHandoverInput = {
+  readonly avoid: ReadonlyArray<Scalars['String']['input']>;
+  readonly box?: InputMaybe<Whereabouts>;
+  readonly childId: Scalars['ID']['input'];
+  /** Any day of the week, within 62 days. */
+  readonly date: Scalars['LocalDate']['input'];
+  readonly flask?: InputMaybe<Whereabouts>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly icePacks?: InputMaybe<Whereabouts>;
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** At most 500 characters. */
+  readonly note: Scalars['String']['input'];
+  /** At most 20 dishes or words, of at most 80 characters each. */
+  readonly repeat: ReadonlyArray<Scalars['String']['input']>;
+  /** Of the note; 0 where nothing has been written. */
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type WriteHandoverResult = ChildNotFound | HandoverPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed;
 
 
 
@@ -4491,6 +4899,18 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( WeekAgreed & { __typename: 'WeekAgreed' } )
     | ( WeekPayloadRow & { __typename: 'WeekPayload' } )
   ;
+  AnswerResidenceChangeResult:
+    | ( DayClosed & { __typename: 'DayClosed' } )
+    | ( ForTheOtherHome & { __typename: 'ForTheOtherHome' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( ProposalSettled & { __typename: 'ProposalSettled' } )
+    | ( ResidencePayloadRow & { __typename: 'ResidencePayload' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
   AppointResult:
     | ( Omit<AppointmentsPayload, 'appointments'> & { appointments: ReadonlyArray<_RefType['Appointment']> } & { __typename: 'AppointmentsPayload' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -4529,6 +4949,13 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
     | ( Omit<SchoolPayload, 'school'> & { school: _RefType['School'] } & { __typename: 'SchoolPayload' } )
+  ;
+  CloseFeedResult:
+    | ( CloseFeedPayload & { __typename: 'CloseFeedPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
   ;
   CountRuleSetComplianceResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
@@ -4611,6 +5038,16 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
     | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
+  ;
+  GiveUpHomeResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( OnlyHome & { __typename: 'OnlyHome' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
   HandOverCoordinationResult:
     | ( CarerNotFound & { __typename: 'CarerNotFound' } )
@@ -4736,6 +5173,17 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( OutsideTerm & { __typename: 'OutsideTerm' } )
     | ( PricedAlternativeRow & { __typename: 'PricedAlternative' } )
   ;
+  ProposeResidenceChangeResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( DayClosed & { __typename: 'DayClosed' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( ProposalOpen & { __typename: 'ProposalOpen' } )
+    | ( ResidencePayloadRow & { __typename: 'ResidencePayload' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
   RecordAllergyResult:
     | ( Omit<AllergyPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'AllergyPayload' } )
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
@@ -4837,6 +5285,13 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( Omit<RenameMePayload, 'person'> & { person: _RefType['Person'] } & { __typename: 'RenameMePayload' } )
   ;
+  RenewFeedAddressResult:
+    | ( FeedAddressPayload & { __typename: 'FeedAddressPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
   ReportAbsenceResult:
     | ( BoxClosed & { __typename: 'BoxClosed' } )
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
@@ -4856,6 +5311,16 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
+  ReportReturnedResult:
+    | ( BoxBlocked & { __typename: 'BoxBlocked' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( ReturnedPayloadRow & { __typename: 'ReturnedPayload' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
   RuleSetCheckResult:
@@ -4934,6 +5399,17 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( Omit<KitchenPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'KitchenPayload' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
+  SetResidencePatternResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( DayClosed & { __typename: 'DayClosed' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( ProposalOpen & { __typename: 'ProposalOpen' } )
+    | ( ResidencePayloadRow & { __typename: 'ResidencePayload' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
   SetSchoolDayResult:
@@ -5028,12 +5504,32 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( Omit<WithdrawInvitationPayload, 'invitation'> & { invitation: _RefType['Invitation'] } & { __typename: 'WithdrawInvitationPayload' } )
   ;
+  WithdrawResidenceChangeResult:
+    | ( ForTheOtherHome & { __typename: 'ForTheOtherHome' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( ProposalSettled & { __typename: 'ProposalSettled' } )
+    | ( ResidencePayloadRow & { __typename: 'ResidencePayload' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
   WithdrawRuleSetResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( Omit<LoadRuleSetPayload, 'ruleSet'> & { ruleSet: _RefType['RuleSet'] } & { __typename: 'LoadRuleSetPayload' } )
     | ( NotAppointed & { __typename: 'NotAppointed' } )
     | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+  ;
+  WriteHandoverResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( HandoverPayloadRow & { __typename: 'HandoverPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
 };
@@ -5065,10 +5561,12 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( CarerNotFound & { __typename: 'CarerNotFound' } )
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
     | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
+    | ( DayClosed & { __typename: 'DayClosed' } )
     | ( DishNotOfferedRow & { __typename: 'DishNotOffered' } )
     | ( DishUnknown & { __typename: 'DishUnknown' } )
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
     | ( ExemptionRefused & { __typename: 'ExemptionRefused' } )
+    | ( ForTheOtherHome & { __typename: 'ForTheOtherHome' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( InvitationClosed & { __typename: 'InvitationClosed' } )
@@ -5084,8 +5582,11 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( NotAppointed & { __typename: 'NotAppointed' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( OnlyHome & { __typename: 'OnlyHome' } )
     | ( OutsideTerm & { __typename: 'OutsideTerm' } )
     | ( PersonNotFound & { __typename: 'PersonNotFound' } )
+    | ( ProposalOpen & { __typename: 'ProposalOpen' } )
+    | ( ProposalSettled & { __typename: 'ProposalSettled' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
     | ( StillInUseRow & { __typename: 'StillInUse' } )
@@ -5116,6 +5617,8 @@ export type ResolversTypes = {
   AllergyPayload: ResolverTypeWrapper<Omit<AllergyPayload, 'child' | 'household'> & { child: ResolversTypes['Child'], household: ResolversTypes['Household'] }>;
   AlreadyCarer: ResolverTypeWrapper<AlreadyCarer>;
   Alternative: ResolverTypeWrapper<AlternativeRow>;
+  AnswerResidenceChangeInput: AnswerResidenceChangeInput;
+  AnswerResidenceChangeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AnswerResidenceChangeResult']>;
   ApplianceBrokenInput: ApplianceBrokenInput;
   ApplianceUse: ResolverTypeWrapper<ApplianceUseRow>;
   ApplianceUses: ResolverTypeWrapper<ApplianceUsesRow>;
@@ -5156,6 +5659,7 @@ export type ResolversTypes = {
   CalendarEntry: ResolverTypeWrapper<CalendarEntryRow>;
   CalendarEntryChange: ResolverTypeWrapper<Omit<CalendarEntryChange, 'after' | 'before'> & { after: ResolversTypes['CalendarEntry'], before: ResolversTypes['CalendarEntry'] }>;
   CalendarKind: CalendarKind;
+  CameBack: CameBack;
   Carer: ResolverTypeWrapper<Omit<Carer, 'person'> & { person: ResolversTypes['Person'] }>;
   CarerNotFound: ResolverTypeWrapper<CarerNotFound>;
   CarerTasks: ResolverTypeWrapper<CarerTasksRow>;
@@ -5179,6 +5683,9 @@ export type ResolversTypes = {
   ClassBreak: ResolverTypeWrapper<BreakRow>;
   ClassBreakInput: ClassBreakInput;
   ClimateRegion: ClimateRegion;
+  CloseFeedInput: CloseFeedInput;
+  CloseFeedPayload: ResolverTypeWrapper<CloseFeedPayload>;
+  CloseFeedResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['CloseFeedResult']>;
   CompartmentInput: CompartmentInput;
   Compliance: ResolverTypeWrapper<ComplianceRow>;
   ComplianceTotals: ResolverTypeWrapper<ComplianceTotals>;
@@ -5201,11 +5708,14 @@ export type ResolversTypes = {
   Cutlery: Cutlery;
   DailyNeeds: ResolverTypeWrapper<DailyNeeds>;
   DateTime: ResolverTypeWrapper<Scalars['DateTime']['output']>;
+  DayClosed: ResolverTypeWrapper<DayClosed>;
+  DayReturned: ResolverTypeWrapper<DayReturned>;
   Dish: ResolverTypeWrapper<DishRow>;
   DishBase: ResolverTypeWrapper<Omit<DishBase, 'base'> & { base: ResolversTypes['Base'] }>;
   DishConnection: ResolverTypeWrapper<Omit<DishConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversTypes['Dish']> }>;
   DishIngredient: ResolverTypeWrapper<DishIngredientRow>;
   DishNotOffered: ResolverTypeWrapper<DishNotOfferedRow>;
+  DishReturned: ResolverTypeWrapper<DishReturnedRow>;
   DishStep: ResolverTypeWrapper<DishStep>;
   DishUnknown: ResolverTypeWrapper<DishUnknown>;
   DismissInput: DismissInput;
@@ -5238,6 +5748,8 @@ export type ResolversTypes = {
   ExemptionRefusal: ExemptionRefusal;
   ExemptionRefused: ResolverTypeWrapper<ExemptionRefused>;
   Facility: Facility;
+  Feed: ResolverTypeWrapper<FeedAddressRow>;
+  FeedAddressPayload: ResolverTypeWrapper<FeedAddressPayload>;
   FieldChange: ResolverTypeWrapper<FieldChange>;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['FinishTaskResult']>;
@@ -5245,10 +5757,16 @@ export type ResolversTypes = {
   Food: ResolverTypeWrapper<FoodRow>;
   FoodMeasure: ResolverTypeWrapper<FoodMeasure>;
   FoodMissingInput: FoodMissingInput;
+  ForTheOtherHome: ResolverTypeWrapper<ForTheOtherHome>;
   FreezerStock: ResolverTypeWrapper<FreezerStockRow>;
+  GiveUpHomeInput: GiveUpHomeInput;
+  GiveUpHomeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['GiveUpHomeResult']>;
   HandOverCoordinationInput: HandOverCoordinationInput;
   HandOverCoordinationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['HandOverCoordinationResult']>;
+  Handover: ResolverTypeWrapper<HandoverRow>;
+  HandoverPayload: ResolverTypeWrapper<HandoverPayloadRow>;
   HoldingPoint: ResolverTypeWrapper<HoldingPoint>;
+  HomeSide: HomeSide;
   HouseRule: HouseRule;
   Household: ResolverTypeWrapper<HouseholdRow>;
   HouseholdNotFound: ResolverTypeWrapper<HouseholdNotFound>;
@@ -5327,6 +5845,7 @@ export type ResolversTypes = {
   NutrientDerivation: ResolverTypeWrapper<NutrientDerivationRow>;
   NutrientPart: ResolverTypeWrapper<NutrientPartRow>;
   NutrientTag: NutrientTag;
+  OnlyHome: ResolverTypeWrapper<OnlyHome>;
   OutsideTerm: ResolverTypeWrapper<OutsideTerm>;
   OwnDishBaseInput: OwnDishBaseInput;
   OwnDishInput: OwnDishInput;
@@ -5362,6 +5881,12 @@ export type ResolversTypes = {
   PriceOfDishResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PriceOfDishResult']>;
   PricedAlternative: ResolverTypeWrapper<PricedAlternativeRow>;
   ProcessingClass: ResolverTypeWrapper<ProcessingClassRow>;
+  ProposalOpen: ResolverTypeWrapper<ProposalOpen>;
+  ProposalSettled: ResolverTypeWrapper<ProposalSettled>;
+  ProposalState: ProposalState;
+  ProposeResidenceChangeInput: ProposeResidenceChangeInput;
+  ProposeResidenceChangeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ProposeResidenceChangeResult']>;
+  ProposedDay: ResolverTypeWrapper<ProposedDay>;
   Query: ResolverTypeWrapper<Record<PropertyKey, never>>;
   ReadyUse: ResolverTypeWrapper<ReadyUseRow>;
   RecordAllergyInput: RecordAllergyInput;
@@ -5389,12 +5914,24 @@ export type ResolversTypes = {
   RenameMeInput: RenameMeInput;
   RenameMePayload: ResolverTypeWrapper<Omit<RenameMePayload, 'person'> & { person: ResolversTypes['Person'] }>;
   RenameMeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RenameMeResult']>;
+  RenewFeedAddressInput: RenewFeedAddressInput;
+  RenewFeedAddressResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RenewFeedAddressResult']>;
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReportAbsenceResult']>;
   ReportDisruptionInput: ReportDisruptionInput;
   ReportDisruptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReportDisruptionResult']>;
+  ReportReturnedInput: ReportReturnedInput;
+  ReportReturnedResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReportReturnedResult']>;
+  ResidenceDay: ResolverTypeWrapper<ResidenceDay>;
+  ResidenceKind: ResidenceKind;
+  ResidencePattern: ResolverTypeWrapper<ResidencePatternRow>;
+  ResidencePayload: ResolverTypeWrapper<ResidencePayloadRow>;
+  ResidenceProposal: ResolverTypeWrapper<ResidenceProposalRow>;
+  ResidenceSource: ResidenceSource;
   Retention: ResolverTypeWrapper<Retention>;
   RetentionBasis: RetentionBasis;
+  ReturnedInput: ReturnedInput;
+  ReturnedPayload: ResolverTypeWrapper<ReturnedPayloadRow>;
   RevisionPassed: ResolverTypeWrapper<RevisionPassed>;
   Role: Role;
   Rule: ResolverTypeWrapper<RuleRow>;
@@ -5450,6 +5987,8 @@ export type ResolversTypes = {
   SetLeftoversResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetLeftoversResult']>;
   SetPrepTimesInput: SetPrepTimesInput;
   SetPrepTimesResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetPrepTimesResult']>;
+  SetResidencePatternInput: SetResidencePatternInput;
+  SetResidencePatternResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetResidencePatternResult']>;
   SetSchoolDayInput: SetSchoolDayInput;
   SetSchoolDayResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetSchoolDayResult']>;
   SetSchoolProvisionInput: SetSchoolProvisionInput;
@@ -5505,6 +6044,7 @@ export type ResolversTypes = {
   WeekPayload: ResolverTypeWrapper<WeekPayloadRow>;
   WeekPlan: ResolverTypeWrapper<WeekPlanRow>;
   Weekday: Weekday;
+  Whereabouts: Whereabouts;
   WindowKind: WindowKind;
   WishTotals: ResolverTypeWrapper<WishTotals>;
   WithdrawDisruptionInput: WithdrawDisruptionInput;
@@ -5512,9 +6052,13 @@ export type ResolversTypes = {
   WithdrawInvitationInput: WithdrawInvitationInput;
   WithdrawInvitationPayload: ResolverTypeWrapper<Omit<WithdrawInvitationPayload, 'invitation'> & { invitation: ResolversTypes['Invitation'] }>;
   WithdrawInvitationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawInvitationResult']>;
+  WithdrawResidenceChangeInput: WithdrawResidenceChangeInput;
+  WithdrawResidenceChangeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawResidenceChangeResult']>;
   WithdrawRuleSetInput: WithdrawRuleSetInput;
   WithdrawRuleSetResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawRuleSetResult']>;
   WorkState: WorkState;
+  WriteHandoverInput: WriteHandoverInput;
+  WriteHandoverResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WriteHandoverResult']>;
 };
 
 /** Mapping between all available schema types and the resolvers parents */
@@ -5537,6 +6081,8 @@ export type ResolversParentTypes = {
   AllergyPayload: Omit<AllergyPayload, 'child' | 'household'> & { child: ResolversParentTypes['Child'], household: ResolversParentTypes['Household'] };
   AlreadyCarer: AlreadyCarer;
   Alternative: AlternativeRow;
+  AnswerResidenceChangeInput: AnswerResidenceChangeInput;
+  AnswerResidenceChangeResult: ResolversUnionTypes<ResolversParentTypes>['AnswerResidenceChangeResult'];
   ApplianceBrokenInput: ApplianceBrokenInput;
   ApplianceUse: ApplianceUseRow;
   ApplianceUses: ApplianceUsesRow;
@@ -5591,6 +6137,9 @@ export type ResolversParentTypes = {
   ClashMember: ClashMemberRow;
   ClassBreak: BreakRow;
   ClassBreakInput: ClassBreakInput;
+  CloseFeedInput: CloseFeedInput;
+  CloseFeedPayload: CloseFeedPayload;
+  CloseFeedResult: ResolversUnionTypes<ResolversParentTypes>['CloseFeedResult'];
   CompartmentInput: CompartmentInput;
   Compliance: ComplianceRow;
   ComplianceTotals: ComplianceTotals;
@@ -5611,11 +6160,14 @@ export type ResolversParentTypes = {
   Cut: Cut;
   DailyNeeds: DailyNeeds;
   DateTime: Scalars['DateTime']['output'];
+  DayClosed: DayClosed;
+  DayReturned: DayReturned;
   Dish: DishRow;
   DishBase: Omit<DishBase, 'base'> & { base: ResolversParentTypes['Base'] };
   DishConnection: Omit<DishConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversParentTypes['Dish']> };
   DishIngredient: DishIngredientRow;
   DishNotOffered: DishNotOfferedRow;
+  DishReturned: DishReturnedRow;
   DishStep: DishStep;
   DishUnknown: DishUnknown;
   DismissInput: DismissInput;
@@ -5644,6 +6196,8 @@ export type ResolversParentTypes = {
   ExemptionNote: ExemptionNote;
   ExemptionPayload: Omit<ExemptionPayload, 'child' | 'exemption' | 'household'> & { child: ResolversParentTypes['Child'], exemption?: Maybe<ResolversParentTypes['Exemption']>, household: ResolversParentTypes['Household'] };
   ExemptionRefused: ExemptionRefused;
+  Feed: FeedAddressRow;
+  FeedAddressPayload: FeedAddressPayload;
   FieldChange: FieldChange;
   FinishTaskInput: FinishTaskInput;
   FinishTaskResult: ResolversUnionTypes<ResolversParentTypes>['FinishTaskResult'];
@@ -5651,9 +6205,14 @@ export type ResolversParentTypes = {
   Food: FoodRow;
   FoodMeasure: FoodMeasure;
   FoodMissingInput: FoodMissingInput;
+  ForTheOtherHome: ForTheOtherHome;
   FreezerStock: FreezerStockRow;
+  GiveUpHomeInput: GiveUpHomeInput;
+  GiveUpHomeResult: ResolversUnionTypes<ResolversParentTypes>['GiveUpHomeResult'];
   HandOverCoordinationInput: HandOverCoordinationInput;
   HandOverCoordinationResult: ResolversUnionTypes<ResolversParentTypes>['HandOverCoordinationResult'];
+  Handover: HandoverRow;
+  HandoverPayload: HandoverPayloadRow;
   HoldingPoint: HoldingPoint;
   Household: HouseholdRow;
   HouseholdNotFound: HouseholdNotFound;
@@ -5726,6 +6285,7 @@ export type ResolversParentTypes = {
   NutrientAmount: NutrientAmount;
   NutrientDerivation: NutrientDerivationRow;
   NutrientPart: NutrientPartRow;
+  OnlyHome: OnlyHome;
   OutsideTerm: OutsideTerm;
   OwnDishBaseInput: OwnDishBaseInput;
   OwnDishInput: OwnDishInput;
@@ -5759,6 +6319,11 @@ export type ResolversParentTypes = {
   PriceOfDishResult: ResolversUnionTypes<ResolversParentTypes>['PriceOfDishResult'];
   PricedAlternative: PricedAlternativeRow;
   ProcessingClass: ProcessingClassRow;
+  ProposalOpen: ProposalOpen;
+  ProposalSettled: ProposalSettled;
+  ProposeResidenceChangeInput: ProposeResidenceChangeInput;
+  ProposeResidenceChangeResult: ResolversUnionTypes<ResolversParentTypes>['ProposeResidenceChangeResult'];
+  ProposedDay: ProposedDay;
   Query: Record<PropertyKey, never>;
   ReadyUse: ReadyUseRow;
   RecordAllergyInput: RecordAllergyInput;
@@ -5786,11 +6351,21 @@ export type ResolversParentTypes = {
   RenameMeInput: RenameMeInput;
   RenameMePayload: Omit<RenameMePayload, 'person'> & { person: ResolversParentTypes['Person'] };
   RenameMeResult: ResolversUnionTypes<ResolversParentTypes>['RenameMeResult'];
+  RenewFeedAddressInput: RenewFeedAddressInput;
+  RenewFeedAddressResult: ResolversUnionTypes<ResolversParentTypes>['RenewFeedAddressResult'];
   ReportAbsenceInput: ReportAbsenceInput;
   ReportAbsenceResult: ResolversUnionTypes<ResolversParentTypes>['ReportAbsenceResult'];
   ReportDisruptionInput: ReportDisruptionInput;
   ReportDisruptionResult: ResolversUnionTypes<ResolversParentTypes>['ReportDisruptionResult'];
+  ReportReturnedInput: ReportReturnedInput;
+  ReportReturnedResult: ResolversUnionTypes<ResolversParentTypes>['ReportReturnedResult'];
+  ResidenceDay: ResidenceDay;
+  ResidencePattern: ResidencePatternRow;
+  ResidencePayload: ResidencePayloadRow;
+  ResidenceProposal: ResidenceProposalRow;
   Retention: Retention;
+  ReturnedInput: ReturnedInput;
+  ReturnedPayload: ReturnedPayloadRow;
   RevisionPassed: RevisionPassed;
   Rule: RuleRow;
   RuleChange: ChangedRule;
@@ -5839,6 +6414,8 @@ export type ResolversParentTypes = {
   SetLeftoversResult: ResolversUnionTypes<ResolversParentTypes>['SetLeftoversResult'];
   SetPrepTimesInput: SetPrepTimesInput;
   SetPrepTimesResult: ResolversUnionTypes<ResolversParentTypes>['SetPrepTimesResult'];
+  SetResidencePatternInput: SetResidencePatternInput;
+  SetResidencePatternResult: ResolversUnionTypes<ResolversParentTypes>['SetResidencePatternResult'];
   SetSchoolDayInput: SetSchoolDayInput;
   SetSchoolDayResult: ResolversUnionTypes<ResolversParentTypes>['SetSchoolDayResult'];
   SetSchoolProvisionInput: SetSchoolProvisionInput;
@@ -5893,8 +6470,12 @@ export type ResolversParentTypes = {
   WithdrawInvitationInput: WithdrawInvitationInput;
   WithdrawInvitationPayload: Omit<WithdrawInvitationPayload, 'invitation'> & { invitation: ResolversParentTypes['Invitation'] };
   WithdrawInvitationResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawInvitationResult'];
+  WithdrawResidenceChangeInput: WithdrawResidenceChangeInput;
+  WithdrawResidenceChangeResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawResidenceChangeResult'];
   WithdrawRuleSetInput: WithdrawRuleSetInput;
   WithdrawRuleSetResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawRuleSetResult'];
+  WriteHandoverInput: WriteHandoverInput;
+  WriteHandoverResult: ResolversUnionTypes<ResolversParentTypes>['WriteHandoverResult'];
 };
 
 export type AcceptHomeInvitationPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AcceptHomeInvitationPayload'] = ResolversParentTypes['AcceptHomeInvitationPayload']> = {
@@ -5957,6 +6538,10 @@ export type AlternativeResolvers<ContextType = GraphqlContext, ParentType extend
   grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   pieces?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   pointsMore?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+};
+
+export type AnswerResidenceChangeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AnswerResidenceChangeResult'] = ResolversParentTypes['AnswerResidenceChangeResult']> = {
+  __resolveType: TypeResolveFn<'DayClosed' | 'ForTheOtherHome' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'ProposalSettled' | 'ResidencePayload' | 'RevisionPassed', ParentType, ContextType>;
 };
 
 export type ApplianceUseResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ApplianceUse'] = ResolversParentTypes['ApplianceUse']> = {
@@ -6116,6 +6701,7 @@ export type BoxItemResolvers<ContextType = GraphqlContext, ParentType extends Re
   allergens?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   askedForBy?: Resolver<ReadonlyArray<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
   breakKey?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  cameBack?: Resolver<Maybe<ResolversTypes['CameBack']>, ParentType, ContextType>;
   carbohydrateGrams?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   cuts?: Resolver<ReadonlyArray<ResolversTypes['Cut']>, ParentType, ContextType>;
   dish?: Resolver<ResolversTypes['Dish'], ParentType, ContextType>;
@@ -6283,6 +6869,9 @@ export type ChildResolvers<ContextType = GraphqlContext, ParentType extends Reso
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   ownRules?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
   provisions?: Resolver<ReadonlyArray<ResolversTypes['SchoolProvision']>, ParentType, ContextType>;
+  residenceDays?: Resolver<ReadonlyArray<ResolversTypes['ResidenceDay']>, ParentType, ContextType, RequireFields<ChildResidenceDaysArgs, 'from' | 'to'>>;
+  residencePattern?: Resolver<Maybe<ResolversTypes['ResidencePattern']>, ParentType, ContextType, RequireFields<ChildResidencePatternArgs, 'on'>>;
+  residenceProposals?: Resolver<ReadonlyArray<ResolversTypes['ResidenceProposal']>, ParentType, ContextType>;
   verdicts?: Resolver<ResolversTypes['VerdictsResult'], ParentType, ContextType, RequireFields<ChildVerdictsArgs, 'date'>>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
@@ -6326,6 +6915,15 @@ export type ClassBreakResolvers<ContextType = GraphqlContext, ParentType extends
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   slots?: Resolver<ReadonlyArray<ResolversTypes['Slot']>, ParentType, ContextType>;
   startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
+};
+
+export type CloseFeedPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CloseFeedPayload'] = ResolversParentTypes['CloseFeedPayload']> = {
+  wasOpen?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type CloseFeedResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CloseFeedResult'] = ResolversParentTypes['CloseFeedResult']> = {
+  __resolveType: TypeResolveFn<'CloseFeedPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
 };
 
 export type ComplianceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Compliance'] = ResolversParentTypes['Compliance']> = {
@@ -6430,6 +7028,18 @@ export interface DateTimeScalarConfig extends GraphQLScalarTypeConfig<ResolversT
   name: 'DateTime';
 }
 
+export type DayClosedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DayClosed'] = ResolversParentTypes['DayClosed']> = {
+  boxState?: Resolver<Maybe<ResolversTypes['BoxState']>, ParentType, ContextType>;
+  date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type DayReturnedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DayReturned'] = ResolversParentTypes['DayReturned']> = {
+  cameBack?: Resolver<ResolversTypes['CameBack'], ParentType, ContextType>;
+  date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+};
+
 export type DishResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Dish'] = ResolversParentTypes['Dish']> = {
   allergenSources?: Resolver<ReadonlyArray<ResolversTypes['AllergenSource']>, ParentType, ContextType>;
   allergens?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
@@ -6490,6 +7100,11 @@ export type DishNotOfferedResolvers<ContextType = GraphqlContext, ParentType ext
   source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   whoSaysSo?: Resolver<Maybe<ResolversTypes['RuleOrigin']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type DishReturnedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DishReturned'] = ResolversParentTypes['DishReturned']> = {
+  days?: Resolver<ReadonlyArray<ResolversTypes['DayReturned']>, ParentType, ContextType>;
+  dish?: Resolver<ResolversTypes['Dish'], ParentType, ContextType>;
 };
 
 export type DishStepResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['DishStep'] = ResolversParentTypes['DishStep']> = {
@@ -6630,6 +7245,17 @@ export type ExemptionRefusedResolvers<ContextType = GraphqlContext, ParentType e
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type FeedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Feed'] = ResolversParentTypes['Feed']> = {
+  createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+};
+
+export type FeedAddressPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['FeedAddressPayload'] = ResolversParentTypes['FeedAddressPayload']> = {
+  createdAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  path?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type FieldChangeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['FieldChange'] = ResolversParentTypes['FieldChange']> = {
   after?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   before?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
@@ -6671,6 +7297,12 @@ export type FoodMeasureResolvers<ContextType = GraphqlContext, ParentType extend
   measure?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type ForTheOtherHomeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ForTheOtherHome'] = ResolversParentTypes['ForTheOtherHome']> = {
+  madeHere?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type FreezerStockResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['FreezerStock'] = ResolversParentTypes['FreezerStock']> = {
   base?: Resolver<ResolversTypes['Base'], ParentType, ContextType>;
   frozenOn?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
@@ -6680,8 +7312,31 @@ export type FreezerStockResolvers<ContextType = GraphqlContext, ParentType exten
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type GiveUpHomeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['GiveUpHomeResult'] = ResolversParentTypes['GiveUpHomeResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'OnlyHome' | 'RevisionPassed', ParentType, ContextType>;
+};
+
 export type HandOverCoordinationResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HandOverCoordinationResult'] = ResolversParentTypes['HandOverCoordinationResult']> = {
   __resolveType: TypeResolveFn<'CarerNotFound' | 'HouseholdNotFound' | 'HouseholdPayload' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
+};
+
+export type HandoverResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Handover'] = ResolversParentTypes['Handover']> = {
+  allergies?: Resolver<ReadonlyArray<ResolversTypes['Allergy']>, ParentType, ContextType>;
+  avoid?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  box?: Resolver<Maybe<ResolversTypes['Whereabouts']>, ParentType, ContextType>;
+  cameBack?: Resolver<ReadonlyArray<ResolversTypes['DishReturned']>, ParentType, ContextType>;
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  flask?: Resolver<Maybe<ResolversTypes['Whereabouts']>, ParentType, ContextType>;
+  icePacks?: Resolver<Maybe<ResolversTypes['Whereabouts']>, ParentType, ContextType>;
+  note?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  repeat?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  revision?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  weekStart?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+};
+
+export type HandoverPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HandoverPayload'] = ResolversParentTypes['HandoverPayload']> = {
+  handover?: Resolver<ResolversTypes['Handover'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type HoldingPointResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HoldingPoint'] = ResolversParentTypes['HoldingPoint']> = {
@@ -7002,9 +7657,11 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   addSchoolClass?: Resolver<ResolversTypes['AddSchoolClassResult'], ParentType, ContextType, RequireFields<MutationAddSchoolClassArgs, 'input'>>;
   adoptRuleSet?: Resolver<ResolversTypes['AdoptRuleSetResult'], ParentType, ContextType, RequireFields<MutationAdoptRuleSetArgs, 'input'>>;
   agreeWeek?: Resolver<ResolversTypes['AgreeWeekResult'], ParentType, ContextType, RequireFields<MutationAgreeWeekArgs, 'input'>>;
+  answerResidenceChange?: Resolver<ResolversTypes['AnswerResidenceChangeResult'], ParentType, ContextType, RequireFields<MutationAnswerResidenceChangeArgs, 'input'>>;
   appoint?: Resolver<ResolversTypes['AppointResult'], ParentType, ContextType, RequireFields<MutationAppointArgs, 'input'>>;
   changeRole?: Resolver<ResolversTypes['ChangeRoleResult'], ParentType, ContextType, RequireFields<MutationChangeRoleArgs, 'input'>>;
   changeSchoolClass?: Resolver<ResolversTypes['ChangeSchoolClassResult'], ParentType, ContextType, RequireFields<MutationChangeSchoolClassArgs, 'input'>>;
+  closeFeed?: Resolver<ResolversTypes['CloseFeedResult'], ParentType, ContextType, RequireFields<MutationCloseFeedArgs, 'input'>>;
   countRuleSetCompliance?: Resolver<ResolversTypes['CountRuleSetComplianceResult'], ParentType, ContextType, RequireFields<MutationCountRuleSetComplianceArgs, 'input'>>;
   countRuleSetImpact?: Resolver<ResolversTypes['CountRuleSetImpactResult'], ParentType, ContextType, RequireFields<MutationCountRuleSetImpactArgs, 'input'>>;
   createChild?: Resolver<ResolversTypes['CreateChildResult'], ParentType, ContextType, RequireFields<MutationCreateChildArgs, 'input'>>;
@@ -7014,6 +7671,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   endExemption?: Resolver<ResolversTypes['EndExemptionResult'], ParentType, ContextType, RequireFields<MutationEndExemptionArgs, 'input'>>;
   enrolChild?: Resolver<ResolversTypes['EnrolChildResult'], ParentType, ContextType, RequireFields<MutationEnrolChildArgs, 'input'>>;
   finishTask?: Resolver<ResolversTypes['FinishTaskResult'], ParentType, ContextType, RequireFields<MutationFinishTaskArgs, 'input'>>;
+  giveUpHome?: Resolver<ResolversTypes['GiveUpHomeResult'], ParentType, ContextType, RequireFields<MutationGiveUpHomeArgs, 'input'>>;
   handOverCoordination?: Resolver<ResolversTypes['HandOverCoordinationResult'], ParentType, ContextType, RequireFields<MutationHandOverCoordinationArgs, 'input'>>;
   inviteCarer?: Resolver<ResolversTypes['InviteCarerResult'], ParentType, ContextType, RequireFields<MutationInviteCarerArgs, 'input'>>;
   inviteHome?: Resolver<ResolversTypes['InviteHomeResult'], ParentType, ContextType, RequireFields<MutationInviteHomeArgs, 'input'>>;
@@ -7026,6 +7684,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   pinItem?: Resolver<ResolversTypes['PinItemResult'], ParentType, ContextType, RequireFields<MutationPinItemArgs, 'input'>>;
   planWeek?: Resolver<ResolversTypes['PlanWeekResult'], ParentType, ContextType, RequireFields<MutationPlanWeekArgs, 'input'>>;
   planWeekInBackground?: Resolver<ResolversTypes['PlanWeekInBackgroundResult'], ParentType, ContextType, RequireFields<MutationPlanWeekInBackgroundArgs, 'input'>>;
+  proposeResidenceChange?: Resolver<ResolversTypes['ProposeResidenceChangeResult'], ParentType, ContextType, RequireFields<MutationProposeResidenceChangeArgs, 'input'>>;
   recordAllergy?: Resolver<ResolversTypes['RecordAllergyResult'], ParentType, ContextType, RequireFields<MutationRecordAllergyArgs, 'input'>>;
   recordExemption?: Resolver<ResolversTypes['RecordExemptionResult'], ParentType, ContextType, RequireFields<MutationRecordExemptionArgs, 'input'>>;
   recordLabel?: Resolver<ResolversTypes['RecordLabelResult'], ParentType, ContextType, RequireFields<MutationRecordLabelArgs, 'input'>>;
@@ -7038,8 +7697,10 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   removeSchoolDay?: Resolver<ResolversTypes['RemoveSchoolDayResult'], ParentType, ContextType, RequireFields<MutationRemoveSchoolDayArgs, 'input'>>;
   removeTerm?: Resolver<ResolversTypes['RemoveTermResult'], ParentType, ContextType, RequireFields<MutationRemoveTermArgs, 'input'>>;
   renameMe?: Resolver<ResolversTypes['RenameMeResult'], ParentType, ContextType, RequireFields<MutationRenameMeArgs, 'input'>>;
+  renewFeedAddress?: Resolver<ResolversTypes['RenewFeedAddressResult'], ParentType, ContextType, RequireFields<MutationRenewFeedAddressArgs, 'input'>>;
   reportAbsence?: Resolver<ResolversTypes['ReportAbsenceResult'], ParentType, ContextType, RequireFields<MutationReportAbsenceArgs, 'input'>>;
   reportDisruption?: Resolver<ResolversTypes['ReportDisruptionResult'], ParentType, ContextType, RequireFields<MutationReportDisruptionArgs, 'input'>>;
+  reportReturned?: Resolver<ResolversTypes['ReportReturnedResult'], ParentType, ContextType, RequireFields<MutationReportReturnedArgs, 'input'>>;
   saveOwnDish?: Resolver<ResolversTypes['SaveOwnDishResult'], ParentType, ContextType, RequireFields<MutationSaveOwnDishArgs, 'input'>>;
   saveOwnFood?: Resolver<ResolversTypes['SaveOwnFoodResult'], ParentType, ContextType, RequireFields<MutationSaveOwnFoodArgs, 'input'>>;
   setEnergyMethod?: Resolver<ResolversTypes['SetEnergyMethodResult'], ParentType, ContextType, RequireFields<MutationSetEnergyMethodArgs, 'input'>>;
@@ -7049,6 +7710,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   setKeepsOut?: Resolver<ResolversTypes['SetKeepsOutResult'], ParentType, ContextType, RequireFields<MutationSetKeepsOutArgs, 'input'>>;
   setLeftovers?: Resolver<ResolversTypes['SetLeftoversResult'], ParentType, ContextType, RequireFields<MutationSetLeftoversArgs, 'input'>>;
   setPrepTimes?: Resolver<ResolversTypes['SetPrepTimesResult'], ParentType, ContextType, RequireFields<MutationSetPrepTimesArgs, 'input'>>;
+  setResidencePattern?: Resolver<ResolversTypes['SetResidencePatternResult'], ParentType, ContextType, RequireFields<MutationSetResidencePatternArgs, 'input'>>;
   setSchoolDay?: Resolver<ResolversTypes['SetSchoolDayResult'], ParentType, ContextType, RequireFields<MutationSetSchoolDayArgs, 'input'>>;
   setSchoolProvision?: Resolver<ResolversTypes['SetSchoolProvisionResult'], ParentType, ContextType, RequireFields<MutationSetSchoolProvisionArgs, 'input'>>;
   setStock?: Resolver<ResolversTypes['SetStockResult'], ParentType, ContextType, RequireFields<MutationSetStockArgs, 'input'>>;
@@ -7059,7 +7721,9 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   unpinItem?: Resolver<ResolversTypes['UnpinItemResult'], ParentType, ContextType, RequireFields<MutationUnpinItemArgs, 'input'>>;
   withdrawDisruption?: Resolver<ResolversTypes['WithdrawDisruptionResult'], ParentType, ContextType, RequireFields<MutationWithdrawDisruptionArgs, 'input'>>;
   withdrawInvitation?: Resolver<ResolversTypes['WithdrawInvitationResult'], ParentType, ContextType, RequireFields<MutationWithdrawInvitationArgs, 'input'>>;
+  withdrawResidenceChange?: Resolver<ResolversTypes['WithdrawResidenceChangeResult'], ParentType, ContextType, RequireFields<MutationWithdrawResidenceChangeArgs, 'input'>>;
   withdrawRuleSet?: Resolver<ResolversTypes['WithdrawRuleSetResult'], ParentType, ContextType, RequireFields<MutationWithdrawRuleSetArgs, 'input'>>;
+  writeHandover?: Resolver<ResolversTypes['WriteHandoverResult'], ParentType, ContextType, RequireFields<MutationWriteHandoverArgs, 'input'>>;
 };
 
 export type NeedSourceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['NeedSource'] = ResolversParentTypes['NeedSource']> = {
@@ -7133,6 +7797,11 @@ export type NutrientPartResolvers<ContextType = GraphqlContext, ParentType exten
   grams?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   per100?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   retention?: Resolver<Maybe<ResolversTypes['Retention']>, ParentType, ContextType>;
+};
+
+export type OnlyHomeResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['OnlyHome'] = ResolversParentTypes['OnlyHome']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type OutsideTermResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['OutsideTerm'] = ResolversParentTypes['OutsideTerm']> = {
@@ -7278,6 +7947,29 @@ export type ProcessingClassResolvers<ContextType = GraphqlContext, ParentType ex
   tag?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type ProposalOpenResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ProposalOpen'] = ResolversParentTypes['ProposalOpen']> = {
+  dates?: Resolver<ReadonlyArray<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  madeHere?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  proposalId?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type ProposalSettledResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ProposalSettled'] = ResolversParentTypes['ProposalSettled']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  state?: Resolver<ResolversTypes['ProposalState'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type ProposeResidenceChangeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ProposeResidenceChangeResult'] = ResolversParentTypes['ProposeResidenceChangeResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'DayClosed' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'ProposalOpen' | 'ResidencePayload' | 'RevisionPassed', ParentType, ContextType>;
+};
+
+export type ProposedDayResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ProposedDay'] = ResolversParentTypes['ProposedDay']> = {
+  date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  here?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+};
+
 export type QueryResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
   alternatives?: Resolver<ReadonlyArray<ResolversTypes['Alternative']>, ParentType, ContextType, RequireFields<QueryAlternativesArgs, 'itemId'>>;
   boxCheck?: Resolver<ResolversTypes['BoxCheckResult'], ParentType, ContextType, RequireFields<QueryBoxCheckArgs, 'childId' | 'date' | 'householdId' | 'items'>>;
@@ -7285,7 +7977,9 @@ export type QueryResolvers<ContextType = GraphqlContext, ParentType extends Reso
   dish?: Resolver<Maybe<ResolversTypes['Dish']>, ParentType, ContextType, RequireFields<QueryDishArgs, 'key'>>;
   dishes?: Resolver<ResolversTypes['DishConnection'], ParentType, ContextType, RequireFields<QueryDishesArgs, 'first'>>;
   disruptionOffer?: Resolver<ResolversTypes['DisruptionOfferResult'], ParentType, ContextType, RequireFields<QueryDisruptionOfferArgs, 'disruption' | 'householdId'>>;
+  feeds?: Resolver<ReadonlyArray<ResolversTypes['Feed']>, ParentType, ContextType>;
   food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'key'>>;
+  handover?: Resolver<Maybe<ResolversTypes['Handover']>, ParentType, ContextType, RequireFields<QueryHandoverArgs, 'childId' | 'date' | 'householdId'>>;
   household?: Resolver<Maybe<ResolversTypes['Household']>, ParentType, ContextType, RequireFields<QueryHouseholdArgs, 'id'>>;
   invitation?: Resolver<Maybe<ResolversTypes['InvitationOffer']>, ParentType, ContextType, RequireFields<QueryInvitationArgs, 'token'>>;
   jurisdictionAppointments?: Resolver<Maybe<ReadonlyArray<ResolversTypes['Appointment']>>, ParentType, ContextType, RequireFields<QueryJurisdictionAppointmentsArgs, 'jurisdiction'>>;
@@ -7362,6 +8056,10 @@ export type RenameMeResultResolvers<ContextType = GraphqlContext, ParentType ext
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'RenameMePayload', ParentType, ContextType>;
 };
 
+export type RenewFeedAddressResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RenewFeedAddressResult'] = ResolversParentTypes['RenewFeedAddressResult']> = {
+  __resolveType: TypeResolveFn<'FeedAddressPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
+};
+
 export type ReportAbsenceResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ReportAbsenceResult'] = ResolversParentTypes['ReportAbsenceResult']> = {
   __resolveType: TypeResolveFn<'BoxClosed' | 'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'OutsideTerm' | 'RevisionPassed' | 'WeekInfeasible' | 'WeekPayload', ParentType, ContextType>;
 };
@@ -7370,10 +8068,50 @@ export type ReportDisruptionResultResolvers<ContextType = GraphqlContext, Parent
   __resolveType: TypeResolveFn<'ChildNotFound' | 'DisruptionPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type ReportReturnedResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ReportReturnedResult'] = ResolversParentTypes['ReportReturnedResult']> = {
+  __resolveType: TypeResolveFn<'BoxBlocked' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'ReturnedPayload' | 'RevisionPassed', ParentType, ContextType>;
+};
+
+export type ResidenceDayResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ResidenceDay'] = ResolversParentTypes['ResidenceDay']> = {
+  date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  here?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  source?: Resolver<ResolversTypes['ResidenceSource'], ParentType, ContextType>;
+};
+
+export type ResidencePatternResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ResidencePattern'] = ResolversParentTypes['ResidencePattern']> = {
+  cycle?: Resolver<ReadonlyArray<ResolversTypes['HomeSide']>, ParentType, ContextType>;
+  ends?: Resolver<Maybe<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['ResidenceKind'], ParentType, ContextType>;
+  starts?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+};
+
+export type ResidencePayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ResidencePayload'] = ResolversParentTypes['ResidencePayload']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  movedDays?: Resolver<ReadonlyArray<ResolversTypes['LocalDate']>, ParentType, ContextType>;
+  proposal?: Resolver<Maybe<ResolversTypes['ResidenceProposal']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type ResidenceProposalResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ResidenceProposal'] = ResolversParentTypes['ResidenceProposal']> = {
+  days?: Resolver<ReadonlyArray<ResolversTypes['ProposedDay']>, ParentType, ContextType>;
+  id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  pattern?: Resolver<Maybe<ResolversTypes['ResidencePattern']>, ParentType, ContextType>;
+  proposedAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  proposedBy?: Resolver<ResolversTypes['HomeSide'], ParentType, ContextType>;
+  state?: Resolver<ResolversTypes['ProposalState'], ParentType, ContextType>;
+};
+
 export type RetentionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Retention'] = ResolversParentTypes['Retention']> = {
   code?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   cooked?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   source?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type ReturnedPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ReturnedPayload'] = ResolversParentTypes['ReturnedPayload']> = {
+  box?: Resolver<ResolversTypes['Box'], ParentType, ContextType>;
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type RevisionPassedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RevisionPassed'] = ResolversParentTypes['RevisionPassed']> = {
@@ -7645,6 +8383,10 @@ export type SetPrepTimesResultResolvers<ContextType = GraphqlContext, ParentType
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type SetResidencePatternResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetResidencePatternResult'] = ResolversParentTypes['SetResidencePatternResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'DayClosed' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'ProposalOpen' | 'ResidencePayload' | 'RevisionPassed', ParentType, ContextType>;
+};
+
 export type SetSchoolDayResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetSchoolDayResult'] = ResolversParentTypes['SetSchoolDayResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
 };
@@ -7813,7 +8555,7 @@ export type UpperLevelResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type UserErrorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UserError'] = ResolversParentTypes['UserError']> = {
-  __resolveType: TypeResolveFn<'AlreadyCarer' | 'BoxBlocked' | 'BoxClosed' | 'CarerNotFound' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'HouseholdNotFound' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'LastCoordinator' | 'LivesHereAlready' | 'LivesInTwoHomes' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OutsideTerm' | 'PersonNotFound' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'AlreadyCarer' | 'BoxBlocked' | 'BoxClosed' | 'CarerNotFound' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DayClosed' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'ForTheOtherHome' | 'HouseholdNotFound' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'LastCoordinator' | 'LivesHereAlready' | 'LivesInTwoHomes' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OnlyHome' | 'OutsideTerm' | 'PersonNotFound' | 'ProposalOpen' | 'ProposalSettled' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
 };
 
 export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Verdicts'] = ResolversParentTypes['Verdicts']> = {
@@ -7921,8 +8663,16 @@ export type WithdrawInvitationResultResolvers<ContextType = GraphqlContext, Pare
   __resolveType: TypeResolveFn<'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'NotPermitted' | 'WithdrawInvitationPayload', ParentType, ContextType>;
 };
 
+export type WithdrawResidenceChangeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawResidenceChangeResult'] = ResolversParentTypes['WithdrawResidenceChangeResult']> = {
+  __resolveType: TypeResolveFn<'ForTheOtherHome' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'ProposalSettled' | 'ResidencePayload' | 'RevisionPassed', ParentType, ContextType>;
+};
+
 export type WithdrawRuleSetResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawRuleSetResult'] = ResolversParentTypes['WithdrawRuleSetResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'LoadRuleSetPayload' | 'NotAppointed' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
+};
+
+export type WriteHandoverResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WriteHandoverResult'] = ResolversParentTypes['WriteHandoverResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'HandoverPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
 
 export type Resolvers<ContextType = GraphqlContext> = {
@@ -7938,6 +8688,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   AllergyPayload?: AllergyPayloadResolvers<ContextType>;
   AlreadyCarer?: AlreadyCarerResolvers<ContextType>;
   Alternative?: AlternativeResolvers<ContextType>;
+  AnswerResidenceChangeResult?: AnswerResidenceChangeResultResolvers<ContextType>;
   ApplianceUse?: ApplianceUseResolvers<ContextType>;
   ApplianceUses?: ApplianceUsesResolvers<ContextType>;
   AppointResult?: AppointResultResolvers<ContextType>;
@@ -7984,6 +8735,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Clash?: ClashResolvers<ContextType>;
   ClashMember?: ClashMemberResolvers<ContextType>;
   ClassBreak?: ClassBreakResolvers<ContextType>;
+  CloseFeedPayload?: CloseFeedPayloadResolvers<ContextType>;
+  CloseFeedResult?: CloseFeedResultResolvers<ContextType>;
   Compliance?: ComplianceResolvers<ContextType>;
   ComplianceTotals?: ComplianceTotalsResolvers<ContextType>;
   ConfirmationNeeded?: ConfirmationNeededResolvers<ContextType>;
@@ -7999,11 +8752,14 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Cut?: CutResolvers<ContextType>;
   DailyNeeds?: DailyNeedsResolvers<ContextType>;
   DateTime?: GraphQLScalarType;
+  DayClosed?: DayClosedResolvers<ContextType>;
+  DayReturned?: DayReturnedResolvers<ContextType>;
   Dish?: DishResolvers<ContextType>;
   DishBase?: DishBaseResolvers<ContextType>;
   DishConnection?: DishConnectionResolvers<ContextType>;
   DishIngredient?: DishIngredientResolvers<ContextType>;
   DishNotOffered?: DishNotOfferedResolvers<ContextType>;
+  DishReturned?: DishReturnedResolvers<ContextType>;
   DishStep?: DishStepResolvers<ContextType>;
   DishUnknown?: DishUnknownResolvers<ContextType>;
   DismissResult?: DismissResultResolvers<ContextType>;
@@ -8025,12 +8781,18 @@ export type Resolvers<ContextType = GraphqlContext> = {
   ExemptionNote?: ExemptionNoteResolvers<ContextType>;
   ExemptionPayload?: ExemptionPayloadResolvers<ContextType>;
   ExemptionRefused?: ExemptionRefusedResolvers<ContextType>;
+  Feed?: FeedResolvers<ContextType>;
+  FeedAddressPayload?: FeedAddressPayloadResolvers<ContextType>;
   FieldChange?: FieldChangeResolvers<ContextType>;
   FinishTaskResult?: FinishTaskResultResolvers<ContextType>;
   Food?: FoodResolvers<ContextType>;
   FoodMeasure?: FoodMeasureResolvers<ContextType>;
+  ForTheOtherHome?: ForTheOtherHomeResolvers<ContextType>;
   FreezerStock?: FreezerStockResolvers<ContextType>;
+  GiveUpHomeResult?: GiveUpHomeResultResolvers<ContextType>;
   HandOverCoordinationResult?: HandOverCoordinationResultResolvers<ContextType>;
+  Handover?: HandoverResolvers<ContextType>;
+  HandoverPayload?: HandoverPayloadResolvers<ContextType>;
   HoldingPoint?: HoldingPointResolvers<ContextType>;
   Household?: HouseholdResolvers<ContextType>;
   HouseholdNotFound?: HouseholdNotFoundResolvers<ContextType>;
@@ -8090,6 +8852,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   NutrientAmount?: NutrientAmountResolvers<ContextType>;
   NutrientDerivation?: NutrientDerivationResolvers<ContextType>;
   NutrientPart?: NutrientPartResolvers<ContextType>;
+  OnlyHome?: OnlyHomeResolvers<ContextType>;
   OutsideTerm?: OutsideTermResolvers<ContextType>;
   OwnRulesPayload?: OwnRulesPayloadResolvers<ContextType>;
   PackingTime?: PackingTimeResolvers<ContextType>;
@@ -8110,6 +8873,10 @@ export type Resolvers<ContextType = GraphqlContext> = {
   PriceOfDishResult?: PriceOfDishResultResolvers<ContextType>;
   PricedAlternative?: PricedAlternativeResolvers<ContextType>;
   ProcessingClass?: ProcessingClassResolvers<ContextType>;
+  ProposalOpen?: ProposalOpenResolvers<ContextType>;
+  ProposalSettled?: ProposalSettledResolvers<ContextType>;
+  ProposeResidenceChangeResult?: ProposeResidenceChangeResultResolvers<ContextType>;
+  ProposedDay?: ProposedDayResolvers<ContextType>;
   Query?: QueryResolvers<ContextType>;
   ReadyUse?: ReadyUseResolvers<ContextType>;
   RecordAllergyResult?: RecordAllergyResultResolvers<ContextType>;
@@ -8125,9 +8892,16 @@ export type Resolvers<ContextType = GraphqlContext> = {
   RemoveTermResult?: RemoveTermResultResolvers<ContextType>;
   RenameMePayload?: RenameMePayloadResolvers<ContextType>;
   RenameMeResult?: RenameMeResultResolvers<ContextType>;
+  RenewFeedAddressResult?: RenewFeedAddressResultResolvers<ContextType>;
   ReportAbsenceResult?: ReportAbsenceResultResolvers<ContextType>;
   ReportDisruptionResult?: ReportDisruptionResultResolvers<ContextType>;
+  ReportReturnedResult?: ReportReturnedResultResolvers<ContextType>;
+  ResidenceDay?: ResidenceDayResolvers<ContextType>;
+  ResidencePattern?: ResidencePatternResolvers<ContextType>;
+  ResidencePayload?: ResidencePayloadResolvers<ContextType>;
+  ResidenceProposal?: ResidenceProposalResolvers<ContextType>;
   Retention?: RetentionResolvers<ContextType>;
+  ReturnedPayload?: ReturnedPayloadResolvers<ContextType>;
   RevisionPassed?: RevisionPassedResolvers<ContextType>;
   Rule?: RuleResolvers<ContextType>;
   RuleChange?: RuleChangeResolvers<ContextType>;
@@ -8165,6 +8939,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   SetKeepsOutResult?: SetKeepsOutResultResolvers<ContextType>;
   SetLeftoversResult?: SetLeftoversResultResolvers<ContextType>;
   SetPrepTimesResult?: SetPrepTimesResultResolvers<ContextType>;
+  SetResidencePatternResult?: SetResidencePatternResultResolvers<ContextType>;
   SetSchoolDayResult?: SetSchoolDayResultResolvers<ContextType>;
   SetSchoolProvisionPayload?: SetSchoolProvisionPayloadResolvers<ContextType>;
   SetSchoolProvisionResult?: SetSchoolProvisionResultResolvers<ContextType>;
@@ -8205,6 +8980,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   WithdrawDisruptionResult?: WithdrawDisruptionResultResolvers<ContextType>;
   WithdrawInvitationPayload?: WithdrawInvitationPayloadResolvers<ContextType>;
   WithdrawInvitationResult?: WithdrawInvitationResultResolvers<ContextType>;
+  WithdrawResidenceChangeResult?: WithdrawResidenceChangeResultResolvers<ContextType>;
   WithdrawRuleSetResult?: WithdrawRuleSetResultResolvers<ContextType>;
+  WriteHandoverResult?: WriteHandoverResultResolvers<ContextType>;
 };
 

@@ -55,18 +55,25 @@ export function childOf({ reads }: GraphqlContext, householdId: string, id: stri
   return pick(known, id);
 }
 
-/** Children of a household in the order given; none when the household is not the reader's. */
+/** The same where a plan of long ago may name a child who lives here no more: null then. */
+export async function childIfHere(
+  { reads }: GraphqlContext,
+  householdId: string,
+  id: string,
+): Promise<ChildNode | null> {
+  if (!reads.childrenOf(householdId)) await reads.household(householdId);
+  return reads.childrenOf(householdId)?.get(id) ?? null;
+}
+
+/** Children of a household in the order given, without those who live there no more; none when it is not the reader's. */
 export function childrenOf(
   { reads }: GraphqlContext,
   householdId: string,
   ids: readonly string[],
 ): ChildNode[] | Promise<ChildNode[]> {
+  const among = (children: ReadonlyMap<string, ChildNode> | null) => ids.flatMap((id) => children?.get(id) ?? []);
   const known = reads.childrenOf(householdId);
-  if (known) return ids.map((id) => pick(known, id));
-  return reads.household(householdId).then((household) => {
-    const children = reads.childrenOf(householdId);
-    return household ? ids.map((id) => pick(children, id)) : [];
-  });
+  return known ? among(known) : reads.household(householdId).then(() => among(reads.childrenOf(householdId)));
 }
 
 function pick(children: ReadonlyMap<string, ChildNode> | null, id: string): ChildNode {

@@ -25,13 +25,16 @@ import {
   ownRulesOfChild,
   rulesOfPlan,
 } from "./family-rules.resolvers.js";
+import { feedMutations, feedQueries, feedTypes } from "./feed.resolvers.js";
 import { foodResolvers } from "./food.resolvers.js";
+import { handoverMutations, handoverQueries, handoverTypes, returnedOfItem } from "./handover.resolvers.js";
 import { householdResolvers } from "./household.resolvers.js";
 import { foodOnLabels, labelLawQueries } from "./label-law.resolvers.js";
 import { nodeResolvers } from "./node.resolvers.js";
 import { ownLists, ownMutations, ownTypes } from "./own-catalogue.resolvers.js";
 import { personResolvers } from "./person.resolvers.js";
 import { DateTime, LocalDate, LocalTime } from "./scalars.js";
+import { residenceMutations, residenceOfChild, residenceTypes } from "./residence.resolvers.js";
 import { recheckResolvers } from "./recheck.resolvers.js";
 import { ruleSetMutations, ruleSetQueries, ruleSetTypes } from "./rule-set.resolvers.js";
 import { calendarMutations, calendarQueries, calendarTypes } from "./school-calendar.resolvers.js";
@@ -86,7 +89,7 @@ export const resolvers: Resolvers = {
     ...noticesOfHousehold,
     ...logOfHousehold,
   },
-  Child: { ...plainChild, ...ownRulesOfChild },
+  Child: { ...plainChild, ...ownRulesOfChild, ...residenceOfChild },
   ...node,
   ...ownTypes,
   ...person,
@@ -99,6 +102,7 @@ export const resolvers: Resolvers = {
   ...ruleTypes,
   RuleSet: { ...plainRuleSet, ...copiesOfSchool },
   ...familyRuleTypes,
+  ...feedTypes,
   ...complianceTypes,
   ...week,
   ...recheck,
@@ -108,8 +112,10 @@ export const resolvers: Resolvers = {
   ShoppingLine: { ...plainLine, ...tickOfLine },
   ...changeTypes,
   ...disruptionTypes,
+  ...residenceTypes,
+  ...handoverTypes,
   Box: { ...plainBox, ...boxOnBlocks, ...complianceOfBox },
-  BoxItem: { ...plainItem, ...whyOfItems, ...askersOfItem },
+  BoxItem: { ...plainItem, ...whyOfItems, ...askersOfItem, ...returnedOfItem },
   WeekPlan: { ...plainPlan, ...timetableOfPlan, ...differencesOfPlan, ...rulesOfPlan, ...complianceOfPlan },
   Query: {
     ...administratorQueries,
@@ -117,7 +123,9 @@ export const resolvers: Resolvers = {
     ...carerQueries,
     ...complianceQueries,
     ...disruptionQueries,
+    ...feedQueries,
     ...foodQueries,
+    ...handoverQueries,
     ...householdQueries,
     ...labelLawQueries,
     ...nodeQueries,
@@ -135,7 +143,10 @@ export const resolvers: Resolvers = {
     ...carerMutations,
     ...disruptionMutations,
     ...familyRuleMutations,
+    ...feedMutations,
     ...ownMutations,
+    ...handoverMutations,
+    ...residenceMutations,
     ...householdMutations,
     ...recheckMutations,
     ...ruleSetMutations,

@@ -27,6 +27,9 @@ import type { RuleNotice } from "../app/own-rules.js";
 import type { NamedRule, ObeyedRule } from "../app/rule-origins.js";
 import type { CalendarEntry } from "../domain/calendar/school-calendar.js";
 import type { DisruptionRow } from "../database/disruption.js";
+import type { HandoverRow } from "../database/handover.js";
+import type { ProposalRow } from "../database/residence.js";
+import type { ResidencePattern } from "../domain/calendar/residence.js";
 import type { AppointmentRow, AuditRow } from "../database/school.js";
 import type { BoxChange, SessionChange, WeekDifference } from "../domain/week-difference.js";
 import type { Caution, SpareUse, TaskPlan } from "../domain/week.js";
@@ -53,6 +56,22 @@ export interface LoadedChild {
 export interface EnrolmentNode {
   readonly row: EnrolmentRow;
   readonly household: HouseholdRow;
+}
+export interface ResidencePatternNode {
+  readonly row: ResidencePattern;
+  readonly householdId: string;
+}
+export interface ResidenceProposalNode {
+  readonly row: ProposalRow;
+  readonly householdId: string;
+}
+export interface HandoverNode extends LoadedChild {
+  readonly note: HandoverRow;
+}
+export interface DishReturnedNode {
+  /** Key. */
+  readonly dish: string;
+  readonly days: HandoverRow["cameBack"];
 }
 export interface PlanNode {
   readonly row: PlanRow;

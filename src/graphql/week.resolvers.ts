@@ -34,7 +34,7 @@ import { explain } from "./explain.js";
 import { baseOf, dishOf, foodOf, indexSeenBy } from "./food.resolvers.js";
 import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
-import { childOf, childrenOf } from "./household.resolvers.js";
+import { childIfHere, childOf, childrenOf } from "./household.resolvers.js";
 import { mapped, nothingToHear, type NoticeOn, type Topic } from "./notices.js";
 import { whoSaysSo } from "./who-says-so.js";
 
@@ -428,7 +428,8 @@ export const weekResolvers: Pick<Resolvers, Types> & {
   },
   Caution: {
     kind: ({ row }) => row.kind,
-    child: ({ row, householdId }, _, context) => ("childId" in row ? childOf(context, householdId, row.childId) : null),
+    child: ({ row, householdId }, _, context) =>
+      "childId" in row ? childIfHere(context, householdId, row.childId) : null,
     date: ({ row }) => ("date" in row ? row.date : null),
     text: async ({ row, householdId }, _, context) => sayCaution(row, await namesFor(context, householdId, row)),
     whoSaysSo({ row, dates, householdId }, _, context) {

@@ -29,6 +29,14 @@ export type HttpServerOptions<TContext extends BaseContext> = {
   readonly persisted?: ReadonlyMap<string, string>;
   /** The document the explorer shows first. */
   readonly explorerQuery: string;
+  /** What is served below a path, such as feeds. */
+  readonly below?: readonly PrefixRoute[];
+};
+
+/** Answers every path that begins so; the log names the beginning alone, for the rest may be a secret. */
+export type PrefixRoute = {
+  readonly prefix: `/${string}/`;
+  answer(req: IncomingMessage, res: ServerResponse, rest: string, record: OperationRecord): Promise<void>;
 };
 
 export type HttpServer = {
@@ -90,6 +98,7 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
     const record: OperationRecord = { requestId, operationName: null, unexpected: undefined };
     const path = (req.url ?? "/").split("?", 1)[0] ?? "/";
     const known = routes.get(path);
+    const below = known ? undefined : options.below?.find(({ prefix }) => path.startsWith(prefix));
     res.setHeader("x-request-id", requestId);
     if (stopping) res.shouldKeepAlive = false;
     underWay.add(res);
@@ -100,7 +109,7 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
       // An address we do not serve may hold anything, so it is not repeated.
       const line = {
         method: req.method,
-        path: known ? path : "unknown",
+        path: known ? path : (below?.prefix.slice(0, -1) ?? "unknown"),
         status,
         ms,
         operationName: record.operationName,
@@ -109,6 +118,7 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
     });
     try {
       if (known) await known(req, res, new URL(req.url ?? "/", "http://localhost"), record);
+      else if (below) await below.answer(req, res, path.slice(below.prefix.length), record);
       else answerJson(res, 404, { message: `Nothing is served here. Try ${[...routes.keys()].join(", ")}.` });
     } catch (error) {
       requestLog(log, requestId).error({ err: error }, "unexpected error");

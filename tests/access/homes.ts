@@ -83,6 +83,17 @@ async function plantKitchen(sql: postgres.Sql, home: string, person: string, tag
     await put(sql, "own_dish_work", { ...of, own_dish_id, steps: [] });
     await put(sql, "own_dish_food", { ...of, own_dish_id, own_food_id });
   }
+  const feed = { ...of, person_id: person };
+  await put(sql, "feed_address", { ...feed, digest: digestOf(`${tag} feed`), created_at: `${DAY}T06:00:00Z` });
+  await put(sql, "feed_event", {
+    ...feed,
+    uid: randomUUID(),
+    sequence: 0,
+    fingerprint: digestOf("-"),
+    starts_at: `${DAY}T06:00:00Z`,
+    ends_at: `${DAY}T06:10:00Z`,
+    changed_at: `${DAY}T06:00:00Z`,
+  });
   await put(sql, "invitation", {
     ...of,
     kind: "CARER",
@@ -156,7 +167,31 @@ async function plantChildAt(
 ): Promise<void> {
   const of = { household_id: home, child_id: child };
   await put(sql, "residence", { ...of, since: "2024-01-01" });
-  await put(sql, "residence_day", { ...of, date });
+  await put(sql, "residence_pattern", {
+    child_id: child,
+    kind: "SAME_HOME",
+    starts: date,
+    cycle: [home],
+    state: "PROPOSED",
+    proposed_by_household_id: home,
+  });
+  await put(sql, "residence_exception", {
+    ...of,
+    change_id: randomUUID(),
+    date,
+    state: "PROPOSED",
+    proposed_by_household_id: home,
+  });
+  await put(sql, "box_return", {
+    child_id: child,
+    date,
+    break_key: "lunch",
+    slot: "MAIN",
+    place: 0,
+    dish_key: "-",
+    came_back: "SOME",
+  });
+  await sql`insert into handover (child_id, week_start) values (${child}, date_trunc('week', ${date}::date)) on conflict do nothing`;
   await put(sql, "child_body", { ...of, weight_kg: 30 });
   await put(sql, "box_kit", { ...of, compartments: [], cold_sources: 2, insulated: true, flask: false });
   await put(sql, "leave_time", { ...of, weekday: "MONDAY", leave_at: "08:00" });

@@ -120,7 +120,18 @@ export const tables: Readonly<Record<string, TableRule>> = {
   school_meal_day: child("O H - H"),
   school_provision: child("O H - H"),
   residence: { may: { OWN: "O - - -", SHARED: "O - - -", ACROSS: "O - - -" } },
-  residence_day: { may: { OWN: "O H H H", SHARED: "O H H H", ACROSS: "O H H H" } },
+  // Proposed by coordinators in their own home's name, answered by the other's; a row that stays as it is answers nothing.
+  residence_pattern: {
+    home: "t.proposed_by_household_id",
+    may: { OWN: "O C - -", SHARED: "O C - -", ACROSS: "O - - -" },
+  },
+  residence_exception: {
+    home: "t.proposed_by_household_id",
+    may: { OWN: "O C - -", SHARED: "O C - -", ACROSS: "O - - -" },
+  },
+  // Either home says what came back and writes the note.
+  box_return: child("O H H -"),
+  handover: child("O H H -"),
   lunch_box: { home: `${BOX_HOME}t.id)`, may: { OWN: "O H H -", SHARED: "O H H -", ACROSS: "O - - -" } },
   box_item: { home: `${BOX_HOME}t.lunch_box_id)`, may: { OWN: "O H - -", SHARED: "O H - -", ACROSS: "O - - -" } },
   box_block: { home: `${BOX_HOME}t.lunch_box_id)`, may: { OWN: "O H - H", SHARED: "O H - H", ACROSS: "O - - -" } },
@@ -137,6 +148,9 @@ export const tables: Readonly<Record<string, TableRule>> = {
     may: { OWN: "O - C -" },
   },
   membership: kitchen("O - - -"),
+  // An address is its carer's alone, whatever their role.
+  feed_address: { home: "t.household_id", where: "t.person_id in ($coordinators)", may: { OWN: "C C C C" } },
+  feed_event: { home: "t.household_id", where: "t.person_id in ($coordinators)", may: { OWN: "C C C C" } },
   confirmation: { home: ofPerson, where: "t.person_id in ($coordinators)", may: { OWN: "C C - C" } },
   idempotency_key: { home: ofPerson, where: "t.person_id in ($coordinators)", may: { OWN: "C C C -" } },
 
@@ -187,7 +201,11 @@ export const acrossTheWall: Readonly<Record<string, string>> = {
   school_meal_day: "id child_id weekday",
   school_provision: "id child_id weekday break_key food_id grams",
   residence: "id child_id household_id since",
-  residence_day: "id child_id date household_id",
+  residence_pattern: "id child_id kind starts ends cycle state proposed_by_household_id proposed_at answered_at",
+  residence_exception: "id change_id child_id date household_id state proposed_by_household_id proposed_at answered_at",
+  box_return: "id child_id date break_key slot place dish_key came_back reported_at",
+  handover:
+    "id child_id week_start repeat avoid note box_place box_home_id ice_packs_place ice_packs_home_id flask_place flask_home_id revision",
   lunch_box: "id week_plan_id child_id date state packed_at current",
   box_item:
     "id lunch_box_id child_id break_key slot place dish_key grams pieces served energy_kcal carbohydrate_grams cuts allergens holding_case",

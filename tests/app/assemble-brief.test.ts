@@ -141,7 +141,8 @@ const household = (change: Partial<HouseholdRow> = {}): HouseholdRow => ({
 });
 
 const facts = (change: Partial<PlanningFacts> = {}): PlanningFacts => ({
-  residenceDays: [],
+  residencePatterns: [],
+  residenceExceptions: [],
   residences: [{ childId: "ari", householdId: HERE }],
   childDisruptions: [],
   kitchenDisruptions: [],
@@ -227,6 +228,7 @@ const box = (date: string, state: BoxRow["state"], dish: string): BoxRow => ({
       cuts: [],
       holdingCase: "CHILLED",
       pinned: false,
+      cameBack: null,
       note: null,
       planId: "plan",
     },
@@ -312,17 +314,17 @@ describe("which boxes a household packs", () => {
     expect(datesOf()).toEqual([monday, tuesday, wednesday, thursday, friday]);
   });
 
-  it("packs for a child of two homes on the days the list says, and in the oldest home where it is silent", () => {
+  it("packs for a child of two homes on the days that were agreed, and in the oldest home where nothing was", () => {
     const shared = facts({
       residences: [
         { childId: "ari", householdId: HERE },
         { childId: "ari", householdId: THERE },
       ],
-      residenceDays: [
-        { childId: "ari", date: wednesday, householdId: THERE },
-        { childId: "ari", date: thursday, householdId: HERE },
+      residenceExceptions: [
+        { childId: "ari", date: wednesday, householdId: THERE, state: "ACCEPTED" },
+        { childId: "ari", date: thursday, householdId: HERE, state: "ACCEPTED" },
         // Another child's day says nothing about this one.
-        { childId: "bo", date: friday, householdId: THERE },
+        { childId: "bo", date: friday, householdId: THERE, state: "ACCEPTED" },
       ],
     });
     expect(datesOf({ facts: shared })).toEqual([monday, tuesday, thursday, friday]);
@@ -331,9 +333,29 @@ describe("which boxes a household packs", () => {
         { childId: "ari", householdId: THERE },
         { childId: "ari", householdId: HERE },
       ],
-      residenceDays: [{ childId: "ari", date: tuesday, householdId: HERE }],
+      residenceExceptions: [{ childId: "ari", date: tuesday, householdId: HERE, state: "ACCEPTED" }],
     });
     expect(datesOf({ facts: oldestThere })).toEqual([tuesday]);
+  });
+
+  it("packs its days of a cycle", () => {
+    const inTurn = facts({
+      residences: [
+        { childId: "ari", householdId: HERE },
+        { childId: "ari", householdId: THERE },
+      ],
+      residencePatterns: [
+        {
+          childId: "ari",
+          kind: "OWN_CYCLE",
+          starts: monday,
+          ends: null,
+          cycle: [HERE, THERE, THERE],
+          state: "ACCEPTED",
+        },
+      ],
+    });
+    expect(datesOf({ facts: inTurn })).toEqual([monday, thursday]);
   });
 
   it("packs nothing on a holiday, and only the class that is free stays home", () => {

@@ -27,7 +27,7 @@ const names = { index, child: () => "Pia" };
 
 const item = (breakKey: string, key: string, compartment: number, more: Partial<BoxItemRow> = {}): BoxItemRow => ({
   id: `${breakKey}/${key}`, boxId: "box", childId: "pia", date, breakKey, slot: "MAIN", place: 0, dish: key, grams: 100, pieces: null,
-  served: "COLD", energyKcal: 80, carbohydrateGrams: 12.4, allergens: [], cuts: [], holdingCase: "CHILLED", pinned: false, planId: "plan",
+  served: "COLD", energyKcal: 80, carbohydrateGrams: 12.4, allergens: [], cuts: [], holdingCase: "CHILLED", pinned: false, cameBack: null, planId: "plan",
   note: { reasons: [], holdingMinutes: 200, holdingLimitMinutes: 240, holdingForecast: null, compartment, labelsToRead: [] },
   ...more,
 }); // prettier-ignore

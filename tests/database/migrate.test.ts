@@ -187,6 +187,95 @@ describe("an owner that is not a superuser", () => {
     }
   });
 
+  test("lets an answer move boxes in both homes of a child, and a home be given up, whose rows it cannot read otherwise", async () => {
+    const db = connectDatabase(databaseOn(database.ownerUrl, name, server), { writers: 1, readers: 1 });
+    const day = (date: string) => new Date(`${date}T00:00:00Z`);
+    try {
+      const [one, two] = [await db.signIn("test:one", "One"), await db.signIn("test:two", "Two")];
+      const [home, other, child] = [randomUUID(), randomUUID(), randomUUID()];
+      const digest = "d".repeat(64);
+      for (const [person, id] of [
+        [one, home],
+        [two, other],
+      ] as const)
+        await db.asPerson(
+          person,
+          (tx) => tx.$executeRaw`select app_found_household(${id}::uuid, 'Home', 'Europe/London', 'GBP')`,
+        );
+      const boxes = await db.asPerson(one, async (tx) => {
+        await tx.$executeRaw`select app_found_child(${child}::uuid, ${home}::uuid, 'Ari', date '2018-03-01', date '2024-01-01')`;
+        await tx.$executeRaw`insert into invitation (household_id, kind, child_id, token_digest, created_by_id, expires_at)
+          values (${home}::uuid, 'HOME', ${child}::uuid, ${digest}, ${one}::uuid, now() + interval '2 hours')`;
+        const week = await tx.week.create({ data: { householdId: home, weekStart: day("2027-01-11") } });
+        const plan = await tx.weekPlan.create({
+          data: {
+            weekId: week.id, householdId: home, number: 1, state: "DRAFT", seed: 1n, steps: 1, problemHash: "-",
+            catalogueVersion: "-", wishes: {}, cautions: [], readyUses: [],
+          },
+        }); // prettier-ignore
+        const ids: string[] = [];
+        for (const date of ["2027-01-11", "2027-01-12"])
+          ids.push(
+            (
+              await tx.lunchBox.create({
+                data: { weekPlanId: plan.id, childId: child, date: day(date), current: true },
+                select: { id: true },
+              })
+            ).id,
+          );
+        return ids;
+      });
+      await db.asPerson(
+        two,
+        (tx) => tx.$executeRaw`select app_accept_home_invitation(${digest}, ${other}::uuid, current_date)`,
+      );
+      const { id } = await db.asPerson(two, (tx) =>
+        tx.residenceException.create({
+          data: {
+            changeId: randomUUID(), childId: child, date: day("2027-01-12"), householdId: other, state: "PROPOSED",
+            proposedByHouseholdId: other,
+          },
+        }),
+      ); // prettier-ignore
+      const answered = await db.asPerson(one, (tx) =>
+        tx.residenceException.updateMany({
+          where: { id },
+          data: { state: "ACCEPTED", answeredAt: day("2026-11-25") },
+        }),
+      );
+      expect(answered).toEqual({ count: 1 });
+      // Asked for by the home that packs nothing: boxes and week are the other one's.
+      const moved = await db.asPerson(
+        two,
+        (tx) => tx.$queryRaw`select day::text, standing, closed from app_move_boxes(${child}::uuid, date '2027-01-01')`,
+      );
+      expect(moved).toEqual([{ day: "2027-01-12", standing: "PLANNED", closed: false }]);
+      const eaten = await db.asPerson(two, (tx) => tx.$queryRaw`select app_box_eaten(${boxes[0]}::uuid) as eaten`);
+      expect(eaten).toEqual([{ eaten: true }]);
+      const seen = await db.asPerson(one, (tx) =>
+        tx.lunchBox.findMany({ select: { current: true, state: true }, orderBy: { date: "asc" } }),
+      );
+      expect(seen).toEqual([
+        { current: true, state: "EATEN" },
+        { current: false, state: "PLANNED" },
+      ]);
+      expect(await db.asPerson(one, (tx) => tx.week.findFirstOrThrow({ select: { revision: true } }))).toEqual({
+        revision: 2,
+      });
+      const given = await db.asPerson(
+        two,
+        (tx) => tx.$queryRaw`select app_give_up_home(${child}::uuid, ${other}::uuid, date '2026-11-25') as given`,
+      );
+      expect(given).toEqual([{ given: true }]);
+      expect(await db.asPerson(two, (tx) => tx.child.count())).toBe(0);
+      expect(await db.asPerson(one, (tx) => tx.residenceException.findMany({ select: { state: true } }))).toEqual([
+        { state: "WITHDRAWN" },
+      ]);
+    } finally {
+      await db.close();
+    }
+  });
+
   test("cannot write the demonstration, and is told why", async () => {
     await expect(seedDemo(ownerUrl)).rejects.toThrow("BYPASSRLS");
   });

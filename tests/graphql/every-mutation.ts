@@ -3,7 +3,15 @@ import type { RoleCode } from "../../src/database/household.js";
 import { ownKey } from "../../src/app/own-catalogue.js";
 import { globalId } from "../../src/graphql/global-id.js";
 import { calendar, event } from "../support/calendar-file.js";
-import { classId, localOf, schoolId, type Household, type ServedApp, type WeekSeen } from "../support/served-app.js";
+import {
+  classId,
+  localOf,
+  schoolId,
+  type BoxSeen,
+  type Household,
+  type ServedApp,
+  type WeekSeen,
+} from "../support/served-app.js";
 import { DAY } from "./documents.js";
 
 export interface Mutation {
@@ -135,7 +143,25 @@ export const weekMutations: readonly Mutation[] = [
     input: withdrawal,
     other: { seenRevision: 999 },
   },
+  {
+    field: "reportReturned",
+    needs: "HELPER",
+    ...householdGone,
+    async input(home) {
+      const box = await boxOfToday(home);
+      const entries = [{ itemId: box.items[0]!.id, cameBack: "SOME" }];
+      return { householdId: home.id, seenRevision: await home.revision(), boxId: box.id, entries };
+    },
+    other: { boxId: "another" },
+  },
 ];
+
+/** Today, of which a box may have come back. */
+const TODAY = "2026-11-25";
+async function boxOfToday(home: Household): Promise<BoxSeen> {
+  if (!(await home.week(TODAY))) expect((await home.plan(TODAY)).__typename).toBe("WeekPayload");
+  return (await home.week(TODAY))!.plan.boxes.find(({ date }) => date === TODAY)!;
+}
 
 async function lineToBuy(home: Household): Promise<string> {
   const found = await home.ask<{ week: { plan: { shopping: { id: string }[] } } }>(
@@ -289,6 +315,113 @@ const familyMutations: readonly Mutation[] = [
   },
 ];
 
+const PROPOSE = `mutation Propose($input: ProposeResidenceChangeInput!) { proposeResidenceChange(input: $input) { __typename
+  ... on ResidencePayload { proposal { id } } } }`;
+interface ProposalsSeen {
+  readonly residenceProposals: readonly {
+    readonly id: string;
+    readonly proposedBy: string;
+    readonly pattern: object | null;
+  }[];
+}
+const PROPOSALS_SEEN =
+  "query Proposals($id: ID!) { node(id: $id) { ... on Child { residenceProposals { id proposedBy pattern { kind } } } } }";
+/** A child of the home with another home, added for this once the week of today is planned: one without a school would stop it. */
+const sharedChildren = new Map<string, string>();
+async function sharedChild(home: Household): Promise<string> {
+  await boxOfToday(home);
+  const known = sharedChildren.get(home.id) ?? (await childOfTwoHomes(home));
+  sharedChildren.set(home.id, known);
+  return known;
+}
+async function childOfTwoHomes(home: Household): Promise<string> {
+  const made = await home.change(
+    "mutation Make($input: CreateChildInput!) { createChild(input: $input) { ... on CreateChildPayload { child { id } } } }",
+    { name: "Cy", dateOfBirth: "2019-02-03", compartments: [{ ml: 600, leakProof: true }], leaveAt: "08:00" },
+  );
+  await home.otherHome(made.child.id);
+  return made.child.id;
+}
+/** A proposal of single days that stands open, made on this side or the other; one day later each time it is made anew. */
+let proposedDays = 0;
+async function proposal(home: Household, proposedBy: "THIS_HOME" | "OTHER_HOME"): Promise<string> {
+  const childId = await sharedChild(home);
+  const other = await home.otherHome(childId);
+  const { residenceProposals } = await home.ask<ProposalsSeen>(PROPOSALS_SEEN, childId);
+  const open = residenceProposals.find((row) => row.pattern === null && row.proposedBy === proposedBy);
+  if (open) return open.id;
+  const by = proposedBy === "THIS_HOME" ? home : other;
+  proposedDays += 1;
+  const dates = [`2027-08-${String(proposedDays).padStart(2, "0")}`];
+  const made = (await by.change(PROPOSE, { childId, dates, wakesHere: by === other })) as unknown as {
+    proposal: { id: string };
+  };
+  return made.proposal.id;
+}
+/** With proposals to answer and a child to give up. */
+const twoHomesMutations: readonly Mutation[] = [
+  {
+    field: "setResidencePattern",
+    needs: "COORDINATOR",
+    ...householdGone,
+    async input(home) {
+      const childId = await sharedChild(home);
+      return { childId, kind: "ALTERNATE_WEEKS", starts: "2027-09-06", seenRevision: await home.revision() };
+    },
+    other: { kind: "TWO_TWO_THREE" },
+  },
+  {
+    field: "proposeResidenceChange",
+    needs: "COORDINATOR",
+    ...householdGone,
+    async input(home) {
+      const childId = await sharedChild(home);
+      return { childId, dates: ["2027-07-05"], wakesHere: false, seenRevision: await home.revision() };
+    },
+    other: { dates: ["2027-07-06"] },
+  },
+  {
+    field: "answerResidenceChange",
+    needs: "COORDINATOR",
+    ...householdGone,
+    async input(home) {
+      const proposalId = await proposal(home, "OTHER_HOME");
+      return { proposalId, accept: true, seenRevision: await home.revision() };
+    },
+    other: { accept: false },
+  },
+  {
+    field: "withdrawResidenceChange",
+    needs: "COORDINATOR",
+    ...householdGone,
+    async input(home) {
+      const proposalId = await proposal(home, "THIS_HOME");
+      return { proposalId, seenRevision: await home.revision() };
+    },
+    other: { proposalId: "another" },
+  },
+  {
+    field: "giveUpHome",
+    needs: "COORDINATOR",
+    ...householdGone,
+    async input(home) {
+      await boxOfToday(home);
+      return { childId: await childOfTwoHomes(home), seenRevision: await home.revision() };
+    },
+    other: { childId: "another" },
+  },
+  {
+    field: "writeHandover",
+    needs: "HELPER",
+    ...householdGone,
+    async input(home) {
+      const written = await home.handoverRevision(home.children[0]!, TODAY);
+      return { childId: home.children[0], date: TODAY, note: "Late on Friday.", seenRevision: written };
+    },
+    other: { note: "Late on Thursday." },
+  },
+];
+
 /** The first of the two steps that taking an allergy back needs, once for each home. */
 const firstSteps = new Map<string, string>();
 async function removal(home: Household): Promise<Record<string, unknown>> {
@@ -381,6 +514,7 @@ export const kitchenMutations: readonly Mutation[] = [
   },
   ...ownMutations,
   ...familyMutations,
+  ...twoHomesMutations,
 ];
 
 const PEOPLE =
@@ -462,11 +596,21 @@ const queuedMutation: Mutation = {
   other: { replanAgreed: true },
 };
 
+/** Of the sender's own feed: nothing there can be out of date. */
+const feedMutations: readonly Mutation[] = ["renewFeedAddress", "closeFeed"].map((field) => ({
+  field,
+  needs: "HELPER",
+  ...householdGone,
+  input: (home) => ({ householdId: home.id }),
+  other: {},
+}));
+
 /** Every mutation of a household. */
 export const everyMutation: readonly Mutation[] = [
   ...kitchenMutations,
   ...weekMutations,
   ...carerMutations,
+  ...feedMutations,
   queuedMutation,
 ];
 
@@ -656,6 +800,8 @@ const withoutWeek = [
   "changeRole",
   "removeCarer",
   "handOverCoordination",
+  "renewFeedAddress",
+  "closeFeed",
 ];
 const asking = (field: string, refusals: string): string => {
   const input = `${field[0]!.toUpperCase()}${field.slice(1)}Input`;

@@ -7,7 +7,7 @@ import { readConfig, type Config } from "../../src/config.js";
 import { createDevIssuer, type DevIssuer } from "../../src/http/dev-issuer.js";
 import type { ContextArgs } from "../../src/http/graphql-endpoint.js";
 import type { Readiness } from "../../src/http/health.js";
-import { createHttpServer, type HttpServer } from "../../src/http/server.js";
+import { createHttpServer, type HttpServer, type PrefixRoute } from "../../src/http/server.js";
 import { createVerifier, type Verify } from "../../src/http/tokens.js";
 import { createLog } from "../../src/log.js";
 
@@ -93,6 +93,7 @@ export async function startServer(
     verify?: (own: Verify) => Verify;
     open?: (args: ContextArgs) => Promise<void>;
     close?: (args: ContextArgs) => Promise<void>;
+    below?: readonly PrefixRoute[];
   } = {},
 ): Promise<Harness> {
   const dataDir = await mkdtemp(join(tmpdir(), "noonpail-http-"));
@@ -161,6 +162,7 @@ export async function startServer(
     issuer: config.production ? null : issuer,
     isReady: given.isReady ?? (() => Promise.resolve({ ready: true, checks: { database: { ok: true } } })),
     explorerQuery: "# Sign in above, then run this.\n{ greeting }",
+    below: given.below ?? [],
     async openContext(args) {
       await given.open?.(args);
       opened.push(args);

@@ -13,6 +13,7 @@ import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { alternativesFor } from "../../src/domain/planner/alternatives.js";
 import { planWeek } from "../../src/domain/planner/plan-week.js";
 import { answerQuestion } from "../../src/domain/planner/questions.js";
+import { familyFiles } from "../../src/family-files.js";
 import { globalId } from "../../src/graphql/global-id.js";
 import { createContextOpener } from "../../src/graphql/open-context.js";
 import { createDevIssuer, type DemoPerson } from "../../src/http/dev-issuer.js";
@@ -129,6 +130,8 @@ export interface ServedApp {
   }>;
   /** One mutation with a new key, unless the input brings its own. */
   send(person: string, mutation: string, input: Record<string, unknown>): Promise<Said>;
+  /** What is served as a file, with the person's token; null sends none. */
+  file(person: string | null, path: string): Promise<Response>;
   subscribe(person: string, query: string, variables: Record<string, unknown>): Promise<Heard>;
   /** A digest of every row of every table that requests write to. */
   everyRow(): Promise<string>;
@@ -173,14 +176,16 @@ export function useServedApp(options: { pool?: boolean; steps?: number; env?: No
       prover: null,
       planSteps: options.steps ?? (pool ? PLAN_STEPS : 8_000),
     };
+    const verify = createVerifier(config, issuer.keys);
     const server = createHttpServer({
       config,
       log,
       schema: inProcess.schema,
       openContext: createContextOpener(app, inProcess.notices),
-      verify: createVerifier(config, issuer.keys),
+      verify,
       issuer,
       isReady: () => Promise.resolve({ ready: true, checks: {} }),
+      below: familyFiles(app, verify),
       explorerQuery: "{ me { person { displayName } } }",
     });
     const { url } = await server.start();
@@ -242,6 +247,11 @@ export function useServedApp(options: { pool?: boolean; steps?: number; env?: No
         input: { idempotencyKey: newKey(), ...input },
       });
       return Object.values(data)[0]!;
+    },
+    async file(person, path) {
+      const headers: Record<string, string> =
+        person === null ? {} : { authorization: `Bearer ${await tokenOf(person)}` };
+      return fetch(`${ready().url}${path}`, { headers });
     },
     async subscribe(person, query, variables) {
       const client = createClient({
@@ -335,6 +345,13 @@ export interface Household {
   /** Sends a change of the household with its current revision. */
   change(mutation: string, input: Record<string, unknown>, person?: string): Promise<Said>;
   plan(date: string, input?: Record<string, unknown>): Promise<Said>;
+  /**
+   * Another home of a child, with a box and leaving times of its own; the same one each time it is asked for. Where nothing is
+   * agreed the child goes on waking here.
+   */
+  otherHome(childId: string): Promise<Household>;
+  /** Of the handover note of the child and week; 0 when nothing has been written. */
+  handoverRevision(childId: string, date: string): Promise<number>;
   /** A new person becomes a carer, the one of this role in `carers`; answers their row's ID. */
   join(role: RoleCode): Promise<string>;
 }
@@ -384,6 +401,7 @@ function planHousehold(served: ServedApp): HouseholdPlan {
       });
       expect(made.__typename).toBe("CreateHouseholdPayload");
       const { id } = made.household;
+      const others = new Map<string, Promise<Household>>();
       const home = {
         id,
         coordinator,
@@ -418,12 +436,39 @@ function planHousehold(served: ServedApp): HouseholdPlan {
           const seenRevision = (await home.week(date))?.revision ?? 0;
           return served.send(coordinator, PLAN, { householdId: id, date, seenRevision, ...input });
         },
+        async handoverRevision(childId: string, date: string) {
+          const query =
+            "query Note($id: ID!, $childId: ID!, $date: LocalDate!) { handover(householdId: $id, childId: $childId, date: $date) { revision } }";
+          const { handover } = await served.ask<{ handover: { revision: number } }>(coordinator, query, {
+            id,
+            childId,
+            date,
+          });
+          return handover.revision;
+        },
+        otherHome(childId: string) {
+          const known = others.get(childId) ?? addOtherHome(served, childId);
+          others.set(childId, known);
+          return known;
+        },
       };
       for (const step of steps) await step(home);
       return home;
     },
   };
   return plan;
+}
+
+async function addOtherHome(served: ServedApp, childId: string): Promise<Household> {
+  const home = await served.household().found();
+  const { owner } = served.inProcess.database;
+  const [child, household] = [localOf(childId), localOf(home.id)];
+  await owner`insert into residence (child_id, household_id, since) values (${child}, ${household}, '2099-01-01')`;
+  await owner`insert into box_kit (child_id, household_id, compartments, cold_sources, insulated, flask)
+    values (${child}, ${household}, ${owner.json(usualChild.compartments)}, 2, true, ${usualChild.flask})`;
+  await owner`insert into leave_time (child_id, household_id, weekday, leave_at)
+    select ${child}, ${household}, d, ${usualChild.leaveAt} from unnest(array['MONDAY', 'TUESDAY', 'WEDNESDAY', 'THURSDAY', 'FRIDAY']) d`;
+  return home;
 }
 
 /** The row's ID inside a client-side one, for arranging things behind the wall. */
