@@ -53,6 +53,14 @@ export type AllergyInput = {
   readonly kindUnknown?: boolean;
 };
 
+export type AnswerResidenceChangeInput = {
+  readonly accept: boolean;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly proposalId: string;
+  readonly seenRevision: number;
+};
+
 /** Counts for every box of the weeks it touches that is not packed, until its last day is over. */
 export type ApplianceBrokenInput = {
   /** Kind of equipment: OVEN. */
@@ -152,6 +160,15 @@ export type CalendarKind =
   | 'TERM'
   | 'TRIP';
 
+export type CameBack =
+  /** Nothing was eaten. */
+  | 'ALL'
+  /** Everything was eaten. */
+  | 'NONE'
+  | 'SOME'
+  /** Given to somebody else, or exchanged. */
+  | 'TRADED';
+
 /** What an entry of a household's log is about. */
 export type ChangeKind =
   | 'ALLERGY'
@@ -246,6 +263,11 @@ export type ClassBreakInput = {
   readonly slots: ReadonlyArray<Slot>;
   /** On the school's clock. */
   readonly startsAt: string;
+};
+
+export type CloseFeedInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
 };
 
 export type CompartmentInput = {
@@ -420,6 +442,13 @@ export type FoodMissingInput = {
   readonly until?: string | null | undefined;
 };
 
+export type GiveUpHomeInput = {
+  readonly childId: string;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly seenRevision: number;
+};
+
 export type HandOverCoordinationInput = {
   readonly householdId: string;
   readonly idempotencyKey: string;
@@ -428,6 +457,11 @@ export type HandOverCoordinationInput = {
   /** The sender's role from now on: COOK, HELPER or OBSERVER. */
   readonly role: Role;
 };
+
+/** The two homes of a child, as the one that asks sees them. */
+export type HomeSide =
+  | 'OTHER_HOME'
+  | 'THIS_HOME';
 
 export type HouseRule =
   /** A main at most once a week for a child, any other dish at most twice. */
@@ -738,6 +772,23 @@ export type PrepTimeInput = {
   readonly weekday?: Weekday | null | undefined;
 };
 
+export type ProposalState =
+  | 'ACCEPTED'
+  | 'DECLINED'
+  | 'PROPOSED'
+  | 'WITHDRAWN';
+
+export type ProposeResidenceChangeInput = {
+  readonly childId: string;
+  /** 1 to 62 days from today on. */
+  readonly dates: ReadonlyArray<string>;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly seenRevision: number;
+  /** In this home; false: in the other. */
+  readonly wakesHere: boolean;
+};
+
 export type RecordAllergyInput = {
   /** An allergen or a family of them (TREE_NUTS, GLUTEN_CEREALS, SHELLFISH). Give this or foodKind. */
   readonly allergen?: string | null | undefined;
@@ -852,6 +903,11 @@ export type RenameMeInput = {
   readonly idempotencyKey: string;
 };
 
+export type RenewFeedAddressInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+};
+
 export type ReportAbsenceInput = {
   readonly childId: string;
   readonly date: string;
@@ -867,6 +923,38 @@ export type ReportDisruptionInput = {
   readonly idempotencyKey: string;
   /** Of the week that holds the first of its days from today on; 0 when nothing has been planned for it. */
   readonly seenRevision: number;
+};
+
+export type ReportReturnedInput = {
+  readonly boxId: string;
+  /** 1 to 40; items left out stay as they are. */
+  readonly entries: ReadonlyArray<ReturnedInput>;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly seenRevision: number;
+};
+
+export type ResidenceKind =
+  /** Seven days each. */
+  | 'ALTERNATE_WEEKS'
+  /** A cycle of 1 to 56 days of the homes' own. */
+  | 'OWN_CYCLE'
+  | 'SAME_HOME'
+  /** A A B B A A A A A B B B B B: 14 days, in which each home has the same two weekdays every week. */
+  | 'TWO_TWO_FIVE_FIVE'
+  /** A A B B A A A, then with the homes changed over: 14 days. */
+  | 'TWO_TWO_THREE';
+
+export type ResidenceSource =
+  /** Agreed for the one day. */
+  | 'EXCEPTION'
+  | 'PATTERN'
+  /** Nothing is agreed: the home in which the child has lived longest. */
+  | 'USUAL';
+
+export type ReturnedInput = {
+  readonly cameBack: CameBack;
+  readonly itemId: string;
 };
 
 /** What a carer may do in a household; each role includes the ones after it. */
@@ -1005,6 +1093,20 @@ export type SetPrepTimesInput = {
   readonly seenRevision: number;
 };
 
+export type SetResidencePatternInput = {
+  readonly childId: string;
+  /** Of an own cycle only: the home of each day. */
+  readonly cycle?: ReadonlyArray<HomeSide> | null | undefined;
+  /** Where the child wakes on the first day. Not asked of an own cycle. */
+  readonly firstHome?: HomeSide;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly kind: ResidenceKind;
+  readonly seenRevision: number;
+  /** First day of the cycle, from today on, at most a year ahead. */
+  readonly starts: string;
+};
+
 export type SetSchoolDayInput = {
   readonly date: string;
   /** For an early finish: breaks that start at or after it fall away. */
@@ -1111,6 +1213,13 @@ export type Weekday =
   | 'TUESDAY'
   | 'WEDNESDAY';
 
+export type Whereabouts =
+  | 'AT_SCHOOL'
+  | 'LOST'
+  | 'OTHER_HOME'
+  | 'THIS_HOME'
+  | 'WITH_CHILD';
+
 export type WindowKind =
   /** The evening before a school day. */
   | 'EVENING'
@@ -1132,6 +1241,13 @@ export type WithdrawInvitationInput = {
   readonly invitationId: string;
 };
 
+export type WithdrawResidenceChangeInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly proposalId: string;
+  readonly seenRevision: number;
+};
+
 export type WithdrawRuleSetInput = {
   /** First day on which it asks for nothing. */
   readonly from: string;
@@ -1145,6 +1261,24 @@ export type WorkState =
   | 'DONE'
   | 'OPEN'
   | 'TAKEN';
+
+export type WriteHandoverInput = {
+  readonly avoid?: ReadonlyArray<string>;
+  readonly box?: Whereabouts | null | undefined;
+  readonly childId: string;
+  /** Any day of the week, within 62 days. */
+  readonly date: string;
+  readonly flask?: Whereabouts | null | undefined;
+  readonly householdId: string;
+  readonly icePacks?: Whereabouts | null | undefined;
+  readonly idempotencyKey: string;
+  /** At most 500 characters. */
+  readonly note?: string;
+  /** At most 20 dishes or words, of at most 80 characters each. */
+  readonly repeat?: ReadonlyArray<string>;
+  /** Of the note; 0 where nothing has been written. */
+  readonly seenRevision: number;
+};
 
 export type AdministeredQueryVariables = Exact<{ [key: string]: never; }>;
 
@@ -1547,6 +1681,37 @@ export type DisruptionsQueryVariables = Exact<{
 
 
 export type DisruptionsQuery = { readonly household: { readonly id: string, readonly disruptions: ReadonlyArray<{ readonly id: string, readonly kind: DisruptionKind, readonly date: string, readonly until: string, readonly text: string, readonly child: { readonly id: string, readonly name: string } | null }> } | null };
+
+export type FeedsQueryVariables = Exact<{ [key: string]: never; }>;
+
+
+export type FeedsQuery = { readonly feeds: ReadonlyArray<{ readonly createdAt: string, readonly household: { readonly id: string, readonly name: string } }> };
+
+export type RenewFeedAddressMutationVariables = Exact<{
+  input: RenewFeedAddressInput;
+}>;
+
+
+export type RenewFeedAddressMutation = { readonly renewFeedAddress:
+    | { readonly __typename: 'FeedAddressPayload', readonly path: string | null, readonly createdAt: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type CloseFeedMutationVariables = Exact<{
+  input: CloseFeedInput;
+}>;
+
+
+export type CloseFeedMutation = { readonly closeFeed:
+    | { readonly __typename: 'CloseFeedPayload', readonly wasOpen: boolean }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
 
 export type InvitationMadeFragment = { readonly id: string, readonly kind: InvitationKind, readonly state: InvitationState, readonly role: Role | null, readonly createdAt: string, readonly expiresAt: string, readonly child: { readonly id: string, readonly name: string } | null, readonly invitedBy: { readonly id: string, readonly displayName: string } | null };
 
@@ -2282,6 +2447,161 @@ export type EndExemptionMutation = { readonly endExemption:
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
    };
 
+export type ProposalFragment = { readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> };
+
+export type ResidenceChangedFragment = { readonly movedDays: ReadonlyArray<string>, readonly child: { readonly id: string, readonly residenceProposals: ReadonlyArray<{ readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> }> }, readonly household: { readonly id: string, readonly revision: number }, readonly proposal: { readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> } | null };
+
+export type HandoverNoteFragment = { readonly weekStart: string, readonly revision: number, readonly repeat: ReadonlyArray<string>, readonly avoid: ReadonlyArray<string>, readonly note: string, readonly box: Whereabouts | null, readonly icePacks: Whereabouts | null, readonly flask: Whereabouts | null, readonly child: { readonly id: string, readonly name: string }, readonly allergies: ReadonlyArray<{ readonly allergen: string | null, readonly foodKind: string | null, readonly avoid: Avoid }>, readonly cameBack: ReadonlyArray<{ readonly dish: { readonly key: string, readonly name: string }, readonly days: ReadonlyArray<{ readonly date: string, readonly cameBack: CameBack }> }> };
+
+export type ResidenceOfQueryVariables = Exact<{
+  childId: string;
+  from: string;
+  to: string;
+}>;
+
+
+export type ResidenceOfQuery = { readonly node:
+    | { readonly id: string, readonly residenceDays: ReadonlyArray<{ readonly date: string, readonly here: boolean, readonly source: ResidenceSource }>, readonly residencePattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly residenceProposals: ReadonlyArray<{ readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> }> }
+    | Record<PropertyKey, never>
+   | null };
+
+export type BoxesOfChildQueryVariables = Exact<{
+  childId: string;
+  from: string;
+  to: string;
+}>;
+
+
+export type BoxesOfChildQuery = { readonly node:
+    | { readonly id: string, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }> }
+    | Record<PropertyKey, never>
+   | null };
+
+export type HandoverQueryVariables = Exact<{
+  householdId: string;
+  childId: string;
+  day: string;
+}>;
+
+
+export type HandoverQuery = { readonly handover: { readonly weekStart: string, readonly revision: number, readonly repeat: ReadonlyArray<string>, readonly avoid: ReadonlyArray<string>, readonly note: string, readonly box: Whereabouts | null, readonly icePacks: Whereabouts | null, readonly flask: Whereabouts | null, readonly child: { readonly id: string, readonly name: string }, readonly allergies: ReadonlyArray<{ readonly allergen: string | null, readonly foodKind: string | null, readonly avoid: Avoid }>, readonly cameBack: ReadonlyArray<{ readonly dish: { readonly key: string, readonly name: string }, readonly days: ReadonlyArray<{ readonly date: string, readonly cameBack: CameBack }> }> } | null };
+
+export type SetResidencePatternMutationVariables = Exact<{
+  input: SetResidencePatternInput;
+}>;
+
+
+export type SetResidencePatternMutation = { readonly setResidencePattern:
+    | { readonly __typename: 'ChildNotFound', readonly message: string }
+    | { readonly __typename: 'DayClosed', readonly date: string, readonly boxState: BoxState | null, readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'ProposalOpen', readonly proposalId: string, readonly madeHere: boolean, readonly dates: ReadonlyArray<string>, readonly message: string }
+    | { readonly __typename: 'ResidencePayload', readonly movedDays: ReadonlyArray<string>, readonly child: { readonly id: string, readonly residenceProposals: ReadonlyArray<{ readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> }> }, readonly household: { readonly id: string, readonly revision: number }, readonly proposal: { readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> } | null }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
+export type ProposeResidenceChangeMutationVariables = Exact<{
+  input: ProposeResidenceChangeInput;
+}>;
+
+
+export type ProposeResidenceChangeMutation = { readonly proposeResidenceChange:
+    | { readonly __typename: 'ChildNotFound', readonly message: string }
+    | { readonly __typename: 'DayClosed', readonly date: string, readonly boxState: BoxState | null, readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'ProposalOpen', readonly proposalId: string, readonly madeHere: boolean, readonly dates: ReadonlyArray<string>, readonly message: string }
+    | { readonly __typename: 'ResidencePayload', readonly movedDays: ReadonlyArray<string>, readonly child: { readonly id: string, readonly residenceProposals: ReadonlyArray<{ readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> }> }, readonly household: { readonly id: string, readonly revision: number }, readonly proposal: { readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> } | null }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
+export type AnswerResidenceChangeMutationVariables = Exact<{
+  input: AnswerResidenceChangeInput;
+}>;
+
+
+export type AnswerResidenceChangeMutation = { readonly answerResidenceChange:
+    | { readonly __typename: 'DayClosed', readonly date: string, readonly boxState: BoxState | null, readonly message: string }
+    | { readonly __typename: 'ForTheOtherHome', readonly madeHere: boolean, readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'NothingThere', readonly message: string }
+    | { readonly __typename: 'ProposalSettled', readonly state: ProposalState, readonly message: string }
+    | { readonly __typename: 'ResidencePayload', readonly movedDays: ReadonlyArray<string>, readonly child: { readonly id: string, readonly residenceProposals: ReadonlyArray<{ readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> }> }, readonly household: { readonly id: string, readonly revision: number }, readonly proposal: { readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> } | null }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
+export type WithdrawResidenceChangeMutationVariables = Exact<{
+  input: WithdrawResidenceChangeInput;
+}>;
+
+
+export type WithdrawResidenceChangeMutation = { readonly withdrawResidenceChange:
+    | { readonly __typename: 'ForTheOtherHome', readonly madeHere: boolean, readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'NothingThere', readonly message: string }
+    | { readonly __typename: 'ProposalSettled', readonly state: ProposalState, readonly message: string }
+    | { readonly __typename: 'ResidencePayload', readonly movedDays: ReadonlyArray<string>, readonly child: { readonly id: string, readonly residenceProposals: ReadonlyArray<{ readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> }> }, readonly household: { readonly id: string, readonly revision: number }, readonly proposal: { readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> } | null }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
+export type GiveUpHomeMutationVariables = Exact<{
+  input: GiveUpHomeInput;
+}>;
+
+
+export type GiveUpHomeMutation = { readonly giveUpHome:
+    | { readonly __typename: 'ChildNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'KitchenPayload', readonly household: { readonly id: string, readonly revision: number, readonly keepsOut: ReadonlyArray<string>, readonly energyMethod: EnergyMethod, readonly kitchen: { readonly hotDays: ReadonlyArray<string>, readonly equipment: ReadonlyArray<{ readonly kind: string, readonly units: number }>, readonly prepTimes: ReadonlyArray<{ readonly kind: WindowKind, readonly weekday: Weekday, readonly startsAt: string, readonly handsOnMinutes: number, readonly elapsedMinutes: number, readonly carers: number, readonly effort: number }>, readonly stock: ReadonlyArray<{ readonly grams: number, readonly food: { readonly key: string, readonly name: string } }>, readonly leftovers: ReadonlyArray<{ readonly id: string, readonly grams: number, readonly cookedOn: string, readonly lastSafeDay: string, readonly base: { readonly key: string, readonly name: string } }>, readonly labelChecks: ReadonlyArray<{ readonly contains: ReadonlyArray<string>, readonly mayContain: ReadonlyArray<string>, readonly readOn: string, readonly food: { readonly key: string, readonly name: string }, readonly kinds: ReadonlyArray<{ readonly kind: string, readonly says: LabelSays }> }> } } }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'OnlyHome', readonly message: string }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
+export type ReportReturnedMutationVariables = Exact<{
+  input: ReportReturnedInput;
+}>;
+
+
+export type ReportReturnedMutation = { readonly reportReturned:
+    | { readonly __typename: 'BoxBlocked', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'NothingThere', readonly message: string }
+    | { readonly __typename: 'ReturnedPayload', readonly box: { readonly id: string, readonly state: BoxState, readonly items: ReadonlyArray<{ readonly id: string, readonly cameBack: CameBack | null }> }, readonly household: { readonly id: string, readonly revision: number } }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
+export type WriteHandoverMutationVariables = Exact<{
+  input: WriteHandoverInput;
+}>;
+
+
+export type WriteHandoverMutation = { readonly writeHandover:
+    | { readonly __typename: 'ChildNotFound', readonly message: string }
+    | { readonly __typename: 'HandoverPayload', readonly handover: { readonly weekStart: string, readonly revision: number, readonly repeat: ReadonlyArray<string>, readonly avoid: ReadonlyArray<string>, readonly note: string, readonly box: Whereabouts | null, readonly icePacks: Whereabouts | null, readonly flask: Whereabouts | null, readonly child: { readonly id: string, readonly name: string }, readonly allergies: ReadonlyArray<{ readonly allergen: string | null, readonly foodKind: string | null, readonly avoid: Avoid }>, readonly cameBack: ReadonlyArray<{ readonly dish: { readonly key: string, readonly name: string }, readonly days: ReadonlyArray<{ readonly date: string, readonly cameBack: CameBack }> }> } }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
 export type MyHomesQueryVariables = Exact<{
   day: string;
 }>;
@@ -2589,6 +2909,14 @@ export const Alternatives: Document<AlternativesQuery, AlternativesQueryVariable
   variables: () => z.strictObject({ itemId: scalars.ID }),
 };
 
+export const AnswerResidenceChange: Document<AnswerResidenceChangeMutation, AnswerResidenceChangeMutationVariables> = {
+  name: "AnswerResidenceChange",
+  kind: "mutation",
+  id: "sha256:5cadb9d8ef05d00a43c134da42c4566446efb91b6d80c9da43101bf11db12eaf",
+  text: "mutation AnswerResidenceChange($input:AnswerResidenceChangeInput!){answerResidenceChange(input:$input){__typename ...Refusal ...ResidenceChanged ...on ProposalSettled{state}...on ForTheOtherHome{madeHere}...on DayClosed{date boxState}}}fragment Proposal on ResidenceProposal{id state proposedBy proposedAt pattern{kind starts ends cycle}days{date here}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment ResidenceChanged on ResidencePayload{child{id residenceProposals{...Proposal}}household{id revision}proposal{...Proposal}movedDays}",
+  variables: () => z.strictObject({ input: inputSchemas.AnswerResidenceChangeInput }),
+};
+
 export const Appoint: Document<AppointMutation, AppointMutationVariables> = {
   name: "Appoint",
   kind: "mutation",
@@ -2619,6 +2947,14 @@ export const BoxesBlocked: Document<BoxesBlockedSubscription, BoxesBlockedSubscr
   id: "sha256:5031810f454970b8c586470bb04a77562e255244af76e1c5df4ea63c03412839",
   text: "subscription BoxesBlocked($householdId:ID!){boxesBlocked(householdId:$householdId){child{id name}date state reasons{kind text}}}",
   variables: () => z.strictObject({ householdId: scalars.ID }),
+};
+
+export const BoxesOfChild: Document<BoxesOfChildQuery, BoxesOfChildQueryVariables> = {
+  name: "BoxesOfChild",
+  kind: "query",
+  id: "sha256:df773e6483705210b4a772f4a3d8eedbc6bf82c9c00c62fc7f6f9e367f5ada82",
+  text: "query BoxesOfChild($childId:ID!$from:LocalDate!$to:LocalDate!){node(id:$childId){...on Child{id boxes(from:$from to:$to){...BoxAsPlanned}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}",
+  variables: () => z.strictObject({ childId: scalars.ID, from: scalars.LocalDate, to: scalars.LocalDate }),
 };
 
 export const CalendarChange: Document<CalendarChangeQuery, CalendarChangeQueryVariables> = {
@@ -2667,6 +3003,14 @@ export const CheckRuleSet: Document<CheckRuleSetQuery, CheckRuleSetQueryVariable
   id: "sha256:a8a3276cec58a5f6ab2e4de0aab14964e68c282bcc7b5732ff10f6f48d7636f9",
   text: "query CheckRuleSet($input:RuleSetDocumentInput!){ruleSetCheck(input:$input){__typename ...Refusal ...on RuleSetCheck{errors{...Issue}warnings{...Issue}comparedWith unchanged difference{...DocumentChange}}}}fragment DocumentChange on RuleSetDifference{fields{field before after}rules{kind rule{key says}}}fragment Issue on DocumentIssue{path line problem expected nearest}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
   variables: () => z.strictObject({ input: inputSchemas.RuleSetDocumentInput }),
+};
+
+export const CloseFeed: Document<CloseFeedMutation, CloseFeedMutationVariables> = {
+  name: "CloseFeed",
+  kind: "mutation",
+  id: "sha256:6005cbd971cb90d8ace2e1485808b469d10bb27a1856ba994b2865558999cac0",
+  text: "mutation CloseFeed($input:CloseFeedInput!){closeFeed(input:$input){__typename ...Refusal ...on CloseFeedPayload{wasOpen}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.CloseFeedInput }),
 };
 
 export const CountRuleSetCompliance: Document<CountRuleSetComplianceMutation, CountRuleSetComplianceMutationVariables> = {
@@ -2757,6 +3101,14 @@ export const EnrolChild: Document<EnrolChildMutation, EnrolChildMutationVariable
   variables: () => z.strictObject({ input: inputSchemas.EnrolChildInput }),
 };
 
+export const Feeds: Document<FeedsQuery, FeedsQueryVariables> = {
+  name: "Feeds",
+  kind: "query",
+  id: "sha256:b2a3d7bc3615f5fe0b5c7823ce014d313a8c315317e7d3a159433e3d58ebb2d4",
+  text: "query Feeds{feeds{household{id name}createdAt}}",
+  variables: () => z.strictObject({  }),
+};
+
 export const FinishTask: Document<FinishTaskMutation, FinishTaskMutationVariables> = {
   name: "FinishTask",
   kind: "mutation",
@@ -2765,12 +3117,28 @@ export const FinishTask: Document<FinishTaskMutation, FinishTaskMutationVariable
   variables: () => z.strictObject({ input: inputSchemas.FinishTaskInput }),
 };
 
+export const GiveUpHome: Document<GiveUpHomeMutation, GiveUpHomeMutationVariables> = {
+  name: "GiveUpHome",
+  kind: "mutation",
+  id: "sha256:b39fc98e6b2620ea7f2c9c6bff587cb6888e9317a3655bdddc4b91528af2a791",
+  text: "mutation GiveUpHome($input:GiveUpHomeInput!){giveUpHome(input:$input){__typename ...Refusal ...KitchenChanged}}fragment KitchenAsSet on Kitchen{equipment{kind units}prepTimes{kind weekday startsAt handsOnMinutes elapsedMinutes carers effort}hotDays stock{food{key name}grams}leftovers{id base{key name}grams cookedOn lastSafeDay}labelChecks{food{key name}contains mayContain kinds{kind says}readOn}}fragment KitchenChanged on KitchenPayload{household{id revision keepsOut energyMethod kitchen{...KitchenAsSet}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.GiveUpHomeInput }),
+};
+
 export const HandOverCoordination: Document<HandOverCoordinationMutation, HandOverCoordinationMutationVariables> = {
   name: "HandOverCoordination",
   kind: "mutation",
   id: "sha256:993888ac2c06c2dce58c231699e94ff43900c8093f7cbdfebce34b18e80c1353",
   text: "mutation HandOverCoordination($input:HandOverCoordinationInput!){handOverCoordination(input:$input){__typename ...Refusal ...CarersChanged}}fragment CarersChanged on HouseholdPayload{household{id name revision myRole mayDo carers{person{id displayName}role since}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
   variables: () => z.strictObject({ input: inputSchemas.HandOverCoordinationInput }),
+};
+
+export const Handover: Document<HandoverQuery, HandoverQueryVariables> = {
+  name: "Handover",
+  kind: "query",
+  id: "sha256:f95552c0db4ba527cb50d595d91d048b58fc2a1edda6fba66e1de4b95c106392",
+  text: "query Handover($householdId:ID!$childId:ID!$day:LocalDate!){handover(householdId:$householdId childId:$childId date:$day){...HandoverNote}}fragment HandoverNote on Handover{child{id name}weekStart revision allergies{allergen foodKind avoid}cameBack{dish{key name}days{date cameBack}}repeat avoid note box icePacks flask}",
+  variables: () => z.strictObject({ householdId: scalars.ID, childId: scalars.ID, day: scalars.LocalDate }),
 };
 
 export const Home: Document<HomeQuery, HomeQueryVariables> = {
@@ -2949,6 +3317,14 @@ export const PriceOfDish: Document<PriceOfDishQuery, PriceOfDishQueryVariables> 
   variables: () => z.strictObject({ householdId: scalars.ID, childId: scalars.ID, day: scalars.LocalDate, breakKey: scalars.String, slot: z.enum(["EXTRA","FRUIT","MAIN","VEGETABLE"]), place: scalars.Int, dish: scalars.String }),
 };
 
+export const ProposeResidenceChange: Document<ProposeResidenceChangeMutation, ProposeResidenceChangeMutationVariables> = {
+  name: "ProposeResidenceChange",
+  kind: "mutation",
+  id: "sha256:59177e3139ff03f306cd313eaf69f8938c8c619339bbe6818b8d67d041c0f4ca",
+  text: "mutation ProposeResidenceChange($input:ProposeResidenceChangeInput!){proposeResidenceChange(input:$input){__typename ...Refusal ...ResidenceChanged ...on ProposalOpen{proposalId madeHere dates}...on DayClosed{date boxState}}}fragment Proposal on ResidenceProposal{id state proposedBy proposedAt pattern{kind starts ends cycle}days{date here}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment ResidenceChanged on ResidencePayload{child{id residenceProposals{...Proposal}}household{id revision}proposal{...Proposal}movedDays}",
+  variables: () => z.strictObject({ input: inputSchemas.ProposeResidenceChangeInput }),
+};
+
 export const RecordAllergy: Document<RecordAllergyMutation, RecordAllergyMutationVariables> = {
   name: "RecordAllergy",
   kind: "mutation",
@@ -3045,6 +3421,14 @@ export const RenameMe: Document<RenameMeMutation, RenameMeMutationVariables> = {
   variables: () => z.strictObject({ input: inputSchemas.RenameMeInput }),
 };
 
+export const RenewFeedAddress: Document<RenewFeedAddressMutation, RenewFeedAddressMutationVariables> = {
+  name: "RenewFeedAddress",
+  kind: "mutation",
+  id: "sha256:5b22f4e84f46576fa423a4a3bd9c3345785421489515a2c8272596497308af9b",
+  text: "mutation RenewFeedAddress($input:RenewFeedAddressInput!){renewFeedAddress(input:$input){__typename ...Refusal ...on FeedAddressPayload{path createdAt}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.RenewFeedAddressInput }),
+};
+
 export const ReportAbsence: Document<ReportAbsenceMutation, ReportAbsenceMutationVariables> = {
   name: "ReportAbsence",
   kind: "mutation",
@@ -3059,6 +3443,22 @@ export const ReportDisruption: Document<ReportDisruptionMutation, ReportDisrupti
   id: "sha256:27d64fa1726334db5483f692c17e189d65eca661e5abb0ab4edc94e9be9dea94",
   text: "mutation ReportDisruption($input:ReportDisruptionInput!){reportDisruption(input:$input){__typename ...Refusal ...on DisruptionPayload{disruption{id kind date until text}week{...WholeWeek}difference{...Difference}infeasible{message ...Conflicts}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Conflicts on WeekInfeasible{conflicts{kind text wayOut date session child{id name}}}fragment Difference on WeekDifference{boxes{date child{id name}before{slot dish{key name}}after{slot dish{key name}}}toBuy{food{key name}packs packGrams}more{handsOnMinutes costMinor objectivePoints}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ input: inputSchemas.ReportDisruptionInput }),
+};
+
+export const ReportReturned: Document<ReportReturnedMutation, ReportReturnedMutationVariables> = {
+  name: "ReportReturned",
+  kind: "mutation",
+  id: "sha256:833521dff7e475776db9c6e0befe68942dc01c8cd9fe18b446031b37ea874d20",
+  text: "mutation ReportReturned($input:ReportReturnedInput!){reportReturned(input:$input){__typename ...Refusal ...on ReturnedPayload{box{id state items{id cameBack}}household{id revision}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.ReportReturnedInput }),
+};
+
+export const ResidenceOf: Document<ResidenceOfQuery, ResidenceOfQueryVariables> = {
+  name: "ResidenceOf",
+  kind: "query",
+  id: "sha256:5ad3a55511f1aa36f3a05fc68a6a95154a0b8e1bf303c127612fcbc3fde42a60",
+  text: "query ResidenceOf($childId:ID!$from:LocalDate!$to:LocalDate!){node(id:$childId){...on Child{id residenceDays(from:$from to:$to){date here source}residencePattern(on:$from){kind starts ends cycle}residenceProposals{...Proposal}}}}fragment Proposal on ResidenceProposal{id state proposedBy proposedAt pattern{kind starts ends cycle}days{date here}}",
+  variables: () => z.strictObject({ childId: scalars.ID, from: scalars.LocalDate, to: scalars.LocalDate }),
 };
 
 export const RuleSetFormat: Document<RuleSetFormatQuery, RuleSetFormatQueryVariables> = {
@@ -3163,6 +3563,14 @@ export const SetPrepTimes: Document<SetPrepTimesMutation, SetPrepTimesMutationVa
   id: "sha256:b801aa093bda6c2cb347d9e8dcf36f871d379790991d41da11de4c6a1158ad62",
   text: "mutation SetPrepTimes($input:SetPrepTimesInput!){setPrepTimes(input:$input){__typename ...Refusal ...KitchenChanged}}fragment KitchenAsSet on Kitchen{equipment{kind units}prepTimes{kind weekday startsAt handsOnMinutes elapsedMinutes carers effort}hotDays stock{food{key name}grams}leftovers{id base{key name}grams cookedOn lastSafeDay}labelChecks{food{key name}contains mayContain kinds{kind says}readOn}}fragment KitchenChanged on KitchenPayload{household{id revision keepsOut energyMethod kitchen{...KitchenAsSet}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
   variables: () => z.strictObject({ input: inputSchemas.SetPrepTimesInput }),
+};
+
+export const SetResidencePattern: Document<SetResidencePatternMutation, SetResidencePatternMutationVariables> = {
+  name: "SetResidencePattern",
+  kind: "mutation",
+  id: "sha256:2f0913329f9c4cec7a30ccdbbe455dc528e872546cdf8a2a180b3b5a5d8507d7",
+  text: "mutation SetResidencePattern($input:SetResidencePatternInput!){setResidencePattern(input:$input){__typename ...Refusal ...ResidenceChanged ...on ProposalOpen{proposalId madeHere dates}...on DayClosed{date boxState}}}fragment Proposal on ResidenceProposal{id state proposedBy proposedAt pattern{kind starts ends cycle}days{date here}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment ResidenceChanged on ResidencePayload{child{id residenceProposals{...Proposal}}household{id revision}proposal{...Proposal}movedDays}",
+  variables: () => z.strictObject({ input: inputSchemas.SetResidencePatternInput }),
 };
 
 export const SetSchoolDay: Document<SetSchoolDayMutation, SetSchoolDayMutationVariables> = {
@@ -3285,10 +3693,26 @@ export const WithdrawInvitation: Document<WithdrawInvitationMutation, WithdrawIn
   variables: () => z.strictObject({ input: inputSchemas.WithdrawInvitationInput }),
 };
 
+export const WithdrawResidenceChange: Document<WithdrawResidenceChangeMutation, WithdrawResidenceChangeMutationVariables> = {
+  name: "WithdrawResidenceChange",
+  kind: "mutation",
+  id: "sha256:59c31b127f5cc5d430f9f282b26bf3370e45f384edd709e5f4e978000286d4a7",
+  text: "mutation WithdrawResidenceChange($input:WithdrawResidenceChangeInput!){withdrawResidenceChange(input:$input){__typename ...Refusal ...ResidenceChanged ...on ProposalSettled{state}...on ForTheOtherHome{madeHere}}}fragment Proposal on ResidenceProposal{id state proposedBy proposedAt pattern{kind starts ends cycle}days{date here}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment ResidenceChanged on ResidencePayload{child{id residenceProposals{...Proposal}}household{id revision}proposal{...Proposal}movedDays}",
+  variables: () => z.strictObject({ input: inputSchemas.WithdrawResidenceChangeInput }),
+};
+
 export const WithdrawRuleSet: Document<WithdrawRuleSetMutation, WithdrawRuleSetMutationVariables> = {
   name: "WithdrawRuleSet",
   kind: "mutation",
   id: "sha256:1bf9214295a55830b90214da53c0910c63d7b8828a4822b66846ee7e5fff0222",
   text: "mutation WithdrawRuleSet($input:WithdrawRuleSetInput!){withdrawRuleSet(input:$input){__typename ...Refusal ...on LoadRuleSetPayload{unchanged ruleSet{...RuleSetInForce}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment RuleSetInForce on RuleSet{id key version title layer confirmed withdrawn inForceFrom inForceUntil rules{key kind level says source}}",
   variables: () => z.strictObject({ input: inputSchemas.WithdrawRuleSetInput }),
+};
+
+export const WriteHandover: Document<WriteHandoverMutation, WriteHandoverMutationVariables> = {
+  name: "WriteHandover",
+  kind: "mutation",
+  id: "sha256:a55ffa00a0ddb93961b8ee3155116de7772bef5dc32dd9152030d4105635cc72",
+  text: "mutation WriteHandover($input:WriteHandoverInput!){writeHandover(input:$input){__typename ...Refusal ...on HandoverPayload{handover{...HandoverNote}}}}fragment HandoverNote on Handover{child{id name}weekStart revision allergies{allergen foodKind avoid}cameBack{dish{key name}days{date cameBack}}repeat avoid note box icePacks flask}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.WriteHandoverInput }),
 };
