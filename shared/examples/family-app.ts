@@ -7,9 +7,12 @@ import {
   Alternatives,
   Changes,
   DisruptionOffer,
+  InvitationOffer,
+  InviteCarer,
   MyHomes,
   PlanWeek,
   SwapItem,
+  WithdrawInvitation,
 } from "../generated/operations.js";
 import { signIn } from "./sign-in.js";
 
@@ -69,6 +72,13 @@ if (disruptionOffer.__typename === "DisruptionOffer") {
   const boxes = disruptionOffer.difference?.boxes.map(({ date, child }) => `${child.name} on ${date}`) ?? [];
   console.log(`without apples: ${boxes.join(", ") || "no box"} would change`);
 } else console.log(`without apples: ${disruptionOffer.message}`);
+
+const invited = await ana.send(InviteCarer, { householdId: home.id, role: "HELPER" });
+if (invited.__typename !== "InvitationPayload") throw new Error(invited.message);
+const { invitation: offer } = await ana.ask(InvitationOffer, { token: invited.token ?? "" });
+console.log(`a link invites to ${offer?.householdName} as ${offer?.role}, until ${offer?.expiresAt}`);
+const { id: invitationId } = invited.invitation;
+console.log(`taken back: ${(await ana.send(WithdrawInvitation, { invitationId })).__typename}`);
 
 // The last entries may still be on their way.
 const end = (await ana.ask(MyHomes, { day: DAY })).me.households[0]!.changeCursor;

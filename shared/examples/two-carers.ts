@@ -1,8 +1,19 @@
 /**
- * Two carers reach for one task and each hears what the other does; then one reads a label and packs a box. Run while
- * `npm start` serves, after family-app.
+ * Two carers reach for one task and one hears what the other does; then one reads a label and packs a box. At the end the child's
+ * other home reads the handover note, and sees the boxes without anything of this kitchen. Run while `npm start` serves, after
+ * family-app.
  */
-import { Changes, MarkPacked, MyHomes, RecordLabel, TakeTask, Timetable } from "../generated/operations.js";
+import {
+  BoxesOfChild,
+  Changes,
+  Handover,
+  MarkPacked,
+  MyHomes,
+  RecordLabel,
+  TakeTask,
+  Timetable,
+  WriteHandover,
+} from "../generated/operations.js";
 import { signIn } from "./sign-in.js";
 
 const DAY = "2027-01-11";
@@ -78,5 +89,26 @@ if (packed.__typename === "LabelsUnread") {
     `${box.child.name}'s box: ${packed.__typename} ${packed.__typename === "WeekPayload" ? "" : packed.message}`,
   );
 }
+
+const leo = signIn("demo:leo");
+const other = (await leo.ask(MyHomes, { day: DAY })).me.households[0]!;
+const child = other.children[0]!;
+const { handover: before } = await tom.ask(Handover, { householdId, childId: child.id, day: DAY });
+const written = await tom.send(WriteHandover, {
+  householdId,
+  childId: child.id,
+  date: DAY,
+  seenRevision: before?.revision ?? 0,
+  note: "The blue lid leaks; keep it upright.",
+  box: "WITH_CHILD",
+  flask: "THIS_HOME",
+});
+console.log(`note about ${child.name}: ${written.__typename}`);
+const { handover: read } = await leo.ask(Handover, { householdId: other.id, childId: child.id, day: DAY });
+console.log(`${other.name} reads: ${read?.note} The box is ${read?.box}, the flask ${read?.flask}.`);
+const { node } = await leo.ask(BoxesOfChild, { childId: child.id, from: DAY, to: "2027-01-15" });
+for (const { date, state, items } of (node && "boxes" in node && node.boxes) || [])
+  console.log(`  ${date} ${state}: ${items.map(({ dish }) => dish.name).join(", ")}`);
+leo.close();
 tom.close();
 iris.close();

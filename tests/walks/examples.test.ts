@@ -26,6 +26,8 @@ it(
     expect(said).toMatch(/^Millpond kitchen: \w+ on 2027-01-11: .+,/m);
     expect(said).toMatch(/^agreed: AGREED$/m);
     expect(said).toMatch(/^without apples: /m);
+    expect(said).toMatch(/^a link invites to Millpond kitchen as HELPER, /m);
+    expect(said).toMatch(/^taken back: WithdrawInvitationPayload$/m);
     expect(said).toMatch(/^heard meanwhile: .*PLAN \w+ by Ana/m);
   },
   PATIENCE,
@@ -39,6 +41,8 @@ it(
     expect(outcomes.sort()).toEqual(["TaskHeld", "TaskPayload"]);
     expect(said).toMatch(/^Iris sees that it is held by (?:Tom|Iris) /m);
     expect(said).toMatch(/^\w+'s box: WeekPayload/m);
+    expect(said).toMatch(/reads: The blue lid leaks; keep it upright. The box is WITH_CHILD, the flask OTHER_HOME.$/m);
+    expect(said).toMatch(/^ {2}2027-01-11 (?:PACKED|PLANNED): /m);
   },
   PATIENCE,
 );
