@@ -286,6 +286,47 @@ export const handoverInput = z.object({
     .max(500, "Send at most 500 characters.")
     .regex(/^[^\p{Cs}\0]*$/u, "Send text without control characters."),
 });
+
+/** Hands-on minutes a task took. */
+export const taskMinutes = number(0, 600)
+  .refine(
+    (minutes) => Math.abs(minutes * 10 - Math.round(minutes * 10)) < 1e-9,
+    "Send minutes with at most one decimal.",
+  )
+  .nullish();
+
+/** "morning-2027-01-11": kind of session and its day. */
+export const sessionKey = z
+  .string()
+  .regex(
+    /^(weekend|evening|morning)-\d{4}-\d{2}-\d{2}$/,
+    "Send weekend-, evening- or morning- and the date, as in morning-2027-01-11.",
+  );
+/** Who is on for sessions; nobody where the list of persons is empty. */
+export const dutyEntries = z
+  .array(
+    z.object({
+      session: sessionKey,
+      personIds: z
+        .array(z.string().nullable())
+        .max(6, "Send at most 6 carers a session.")
+        .check(onlyOnce((id) => id ?? "a carer that is none")),
+    }),
+  )
+  .min(1, "Send at least one session.")
+  .max(100, "Send at most 100 sessions.")
+  .check(onlyOnce((entry) => entry.session));
+export const availabilityEntries = z
+  .array(
+    z.object({
+      weekday: z.enum(weekdayCode.options, "Send a weekday such as MONDAY."),
+      kind: z.enum(["WEEKEND", "EVENING", "MORNING"], "Send WEEKEND, EVENING or MORNING."),
+      minutes: wholeNumber(0, 600),
+    }),
+  )
+  .max(21, "Send at most 21 entries.")
+  .check(onlyOnce((entry) => `${entry.kind} of ${entry.weekday}`));
+
 /** New for every attempt, the same when repeating one. */
 export const idempotencyKey = z.string().min(8, KEY_FIX).max(100, KEY_FIX).regex(plainText, KEY_FIX);
 

@@ -1,10 +1,14 @@
-/** Takes queued plans and rechecks one by one and says in the log how each ended; never whose. */
+/** Takes queued plans and rechecks one by one, looks what carers are to be reminded of, and says in the log how it went; never whose. */
 import type { App } from "./app/app.js";
 import { giveUpPlanJob, workOnPlanJob } from "./app/plan-in-background.js";
 import { workOnRecheckJob } from "./app/recheck.js";
+import { remind } from "./app/remind.js";
 import { explainPlanJob } from "./graphql/explain.js";
 import type { JobQueue } from "./jobs/queue.js";
 import type { Log } from "./log.js";
+
+/** A reminder is told within so many seconds of its minute. */
+const REMIND_SECONDS = 20;
 
 export async function workOnJobs(app: App, queue: JobQueue, log: Log): Promise<void> {
   await queue.work({
@@ -31,5 +35,13 @@ export async function workOnJobs(app: App, queue: JobQueue, log: Log): Promise<v
         throw error;
       }
     },
+  });
+  queue.every(REMIND_SECONDS, async () => {
+    try {
+      const { homes, reminders } = await remind(app);
+      if (reminders > 0) log.info({ homes, reminders }, "reminders");
+    } catch (error) {
+      log.error({ err: error }, "reminders broke off");
+    }
   });
 }

@@ -179,15 +179,20 @@ export type ChangeKind =
   /** What the child's other home packs is not what it was: read the boxes anew. */
   | 'BOXES'
   | 'BOX_KIT'
+  /** What was reported to have come back from a day's box. */
+  | 'CAME_BACK'
   | 'CARER'
   | 'CHILD'
   | 'DISRUPTION'
   | 'ENROLMENT'
   | 'EXEMPTION'
   | 'FREEZER'
+  /** The note of the week that starts on the date. */
+  | 'HANDOVER'
   /** A household became or ceased to be a home of the child. */
   | 'HOME'
   | 'HOT_DAYS'
+  | 'INVITATION'
   /** Name, time zone, allergens kept out, equipment. */
   | 'KITCHEN'
   | 'LABELS'
@@ -201,6 +206,8 @@ export type ChangeKind =
   | 'PREP_TIMES'
   /** A house rule rests for a day. */
   | 'RELAXATION'
+  /** Where the child wakes: proposed, accepted, declined or taken back. */
+  | 'RESIDENCE'
   /** A child's own rules. */
   | 'RULES'
   /** Days or facilities of a child's school. */
@@ -430,6 +437,8 @@ export type Facility =
 
 export type FinishTaskInput = {
   readonly idempotencyKey: string;
+  /** Hands-on minutes it took, 0 to 600, tenths count; absent: nobody looked at the clock. */
+  readonly minutes?: number | null | undefined;
   readonly seenRevision: number;
   readonly taskId: string;
 };
@@ -1906,6 +1915,8 @@ export type TickShoppingLineMutation = { readonly tickShoppingLine:
     | { readonly __typename: 'ShoppingLinePayload', readonly line: { readonly id: string, readonly ticked: boolean, readonly packs: number, readonly food: { readonly key: string, readonly name: string } } }
    };
 
+type Refusal_AgreementNeeded_Fragment = { readonly __typename: 'AgreementNeeded', readonly message: string };
+
 type Refusal_AlreadyCarer_Fragment = { readonly __typename: 'AlreadyCarer', readonly message: string };
 
 type Refusal_BoxBlocked_Fragment = { readonly __typename: 'BoxBlocked', readonly message: string };
@@ -1930,7 +1941,11 @@ type Refusal_ExemptionRefused_Fragment = { readonly __typename: 'ExemptionRefuse
 
 type Refusal_ForTheOtherHome_Fragment = { readonly __typename: 'ForTheOtherHome', readonly message: string };
 
+type Refusal_HelperNotFound_Fragment = { readonly __typename: 'HelperNotFound', readonly message: string };
+
 type Refusal_HouseholdNotFound_Fragment = { readonly __typename: 'HouseholdNotFound', readonly message: string };
+
+type Refusal_HouseholdsLeft_Fragment = { readonly __typename: 'HouseholdsLeft', readonly message: string };
 
 type Refusal_InvalidInput_Fragment = { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> };
 
@@ -1966,6 +1981,8 @@ type Refusal_OutsideTerm_Fragment = { readonly __typename: 'OutsideTerm', readon
 
 type Refusal_PersonNotFound_Fragment = { readonly __typename: 'PersonNotFound', readonly message: string };
 
+type Refusal_ProposalMoved_Fragment = { readonly __typename: 'ProposalMoved', readonly message: string };
+
 type Refusal_ProposalOpen_Fragment = { readonly __typename: 'ProposalOpen', readonly message: string };
 
 type Refusal_ProposalSettled_Fragment = { readonly __typename: 'ProposalSettled', readonly message: string };
@@ -1980,11 +1997,16 @@ type Refusal_SwapRefused_Fragment = { readonly __typename: 'SwapRefused', readon
 
 type Refusal_TaskHeld_Fragment = { readonly __typename: 'TaskHeld', readonly message: string };
 
+type Refusal_TaskNotHeld_Fragment = { readonly __typename: 'TaskNotHeld', readonly message: string };
+
 type Refusal_WeekAgreed_Fragment = { readonly __typename: 'WeekAgreed', readonly message: string };
 
 type Refusal_WeekInfeasible_Fragment = { readonly __typename: 'WeekInfeasible', readonly message: string };
 
+type Refusal_WorkUsed_Fragment = { readonly __typename: 'WorkUsed', readonly message: string };
+
 export type RefusalFragment =
+  | Refusal_AgreementNeeded_Fragment
   | Refusal_AlreadyCarer_Fragment
   | Refusal_BoxBlocked_Fragment
   | Refusal_BoxClosed_Fragment
@@ -1997,7 +2019,9 @@ export type RefusalFragment =
   | Refusal_DocumentRefused_Fragment
   | Refusal_ExemptionRefused_Fragment
   | Refusal_ForTheOtherHome_Fragment
+  | Refusal_HelperNotFound_Fragment
   | Refusal_HouseholdNotFound_Fragment
+  | Refusal_HouseholdsLeft_Fragment
   | Refusal_InvalidInput_Fragment
   | Refusal_InvitationClosed_Fragment
   | Refusal_InvitationNotFound_Fragment
@@ -2015,6 +2039,7 @@ export type RefusalFragment =
   | Refusal_OnlyHome_Fragment
   | Refusal_OutsideTerm_Fragment
   | Refusal_PersonNotFound_Fragment
+  | Refusal_ProposalMoved_Fragment
   | Refusal_ProposalOpen_Fragment
   | Refusal_ProposalSettled_Fragment
   | Refusal_RevisionPassed_Fragment
@@ -2022,8 +2047,10 @@ export type RefusalFragment =
   | Refusal_StillInUse_Fragment
   | Refusal_SwapRefused_Fragment
   | Refusal_TaskHeld_Fragment
+  | Refusal_TaskNotHeld_Fragment
   | Refusal_WeekAgreed_Fragment
   | Refusal_WeekInfeasible_Fragment
+  | Refusal_WorkUsed_Fragment
 ;
 
 export type ConflictsFragment = { readonly conflicts: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly wayOut: string, readonly date: string | null, readonly session: string | null, readonly child: { readonly id: string, readonly name: string } | null }> };
@@ -2132,6 +2159,7 @@ export type CreateHouseholdMutationVariables = Exact<{
 
 export type CreateHouseholdMutation = { readonly createHousehold:
     | { readonly __typename: 'CreateHouseholdPayload', readonly household: { readonly id: string, readonly name: string, readonly revision: number, readonly kitchen: { readonly hotDays: ReadonlyArray<string>, readonly equipment: ReadonlyArray<{ readonly kind: string, readonly units: number }>, readonly prepTimes: ReadonlyArray<{ readonly kind: WindowKind, readonly weekday: Weekday, readonly startsAt: string, readonly handsOnMinutes: number, readonly elapsedMinutes: number, readonly carers: number, readonly effort: number }>, readonly stock: ReadonlyArray<{ readonly grams: number, readonly food: { readonly key: string, readonly name: string } }>, readonly leftovers: ReadonlyArray<{ readonly id: string, readonly grams: number, readonly cookedOn: string, readonly lastSafeDay: string, readonly base: { readonly key: string, readonly name: string } }>, readonly labelChecks: ReadonlyArray<{ readonly contains: ReadonlyArray<string>, readonly mayContain: ReadonlyArray<string>, readonly readOn: string, readonly food: { readonly key: string, readonly name: string }, readonly kinds: ReadonlyArray<{ readonly kind: string, readonly says: LabelSays }> }> } } }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
     | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
     | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
    };

@@ -56,7 +56,8 @@ export function boxCard(box: BoxRow, plan: PlanRow, household: HouseholdRow): Bo
     return { compartment: number + 1, ml: kit[number]?.ml ?? null, leakProof: kit[number]?.leakProof ?? false, items };
   });
   const task = plan.tasks.find(
-    ({ kind, childIds, forDates }) => kind === "PACK" && childIds.includes(box.childId) && forDates.includes(box.date),
+    ({ kind, childIds, forDates, kept }) =>
+      kind === "PACK" && !kept && childIds.includes(box.childId) && forDates.includes(box.date),
   );
   const pack = box.state === "PACKED" || box.state === "EATEN" ? undefined : task;
   return {

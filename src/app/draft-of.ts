@@ -43,7 +43,8 @@ export const draftOf = (plan: PlanRow): WeekDraft => ({
     made: batch.state === "DONE",
   })),
   readyUses: plan.readyUses,
-  tasks: plan.tasks,
+  // What an earlier plan left on record is none of its work.
+  tasks: plan.tasks.filter(({ kept }) => !kept),
   sessions: plan.sessions,
   shopping: plan.shopping,
   cautions: plan.cautions,

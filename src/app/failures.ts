@@ -50,7 +50,14 @@ export type Failure =
   /** @property boxState null: the day is over */
   | { readonly kind: "DayClosed"; readonly date: string; readonly boxState: BoxStateCode | null }
   | { readonly kind: "OnlyHome" }
-  | { readonly kind: "ConfirmationNeeded"; readonly token: string; readonly expiresAt: string }
+  | {
+      readonly kind: "ConfirmationNeeded";
+      readonly of: "LESS_STRICT" | "ERASURE";
+      readonly token: string;
+      readonly expiresAt: string;
+    }
+  | { readonly kind: "AgreementNeeded" }
+  | { readonly kind: "HouseholdsLeft" }
   | {
       readonly kind: "StillInUse";
       /** Keys of the household's own dishes that are made of it. */
@@ -78,6 +85,15 @@ export type Failure =
       readonly issues: readonly DocumentIssue[];
       readonly warnings: readonly DocumentIssue[];
     }
-  | { readonly kind: "TaskHeld"; readonly holder: PersonRow | null; readonly state: WorkStateCode };
+  | { readonly kind: "TaskHeld"; readonly holder: PersonRow | null; readonly state: WorkStateCode }
+  | { readonly kind: "TaskNotHeld"; readonly state: WorkStateCode }
+  | {
+      readonly kind: "WorkUsed";
+      /** What they say. */
+      readonly tasks: readonly string[];
+      readonly boxes: readonly { readonly childId: string; readonly date: string; readonly householdId: string }[];
+    }
+  | { readonly kind: "HelperNotFound" }
+  | { readonly kind: "ProposalMoved" };
 
 export type FailureOf<K extends Failure["kind"]> = Extract<Failure, { kind: K }>;

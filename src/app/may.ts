@@ -31,9 +31,14 @@ export const leastRole = {
   reportAbsence: "HELPER",
   reportDisruption: "HELPER",
   workOnTasks: "HELPER",
+  workForOthers: "COORDINATOR",
+  setDuties: "COOK",
+  setAvailability: "HELPER",
+  setAvailabilityOfOthers: "COORDINATOR",
   tickShopping: "HELPER",
   haveFeed: "HELPER",
   exportHousehold: "COORDINATOR",
+  erase: "COORDINATOR",
 } as const satisfies Record<string, RoleCode>;
 
 export type Verb = keyof typeof leastRole;

@@ -29,6 +29,24 @@ const fingerprint = (input: unknown) =>
 
 const checkKey = (key: string) => checkInput(idempotencyKey, key, "idempotencyKey");
 
+/** One transaction as one person; a failure rolls everything back. */
+export async function allOrNothing<T, E>(
+  app: App,
+  personId: string,
+  work: (tx: Tx) => Promise<Result<T, E>>,
+): Promise<Result<T, E>> {
+  try {
+    return await app.db.asPerson(personId, async (tx) => {
+      const result = await work(tx);
+      if (!result.ok) throw new Refused(result.error);
+      return result;
+    });
+  } catch (error) {
+    if (error instanceof Refused) return fail(error.failure as E);
+    throw error;
+  }
+}
+
 /**
  * Runs `work` in one transaction unless the person's key was used before: then the stored outcome is answered again, or
  * `KeyReused` when the input differs. A failure rolls everything back, the key included.
@@ -42,32 +60,27 @@ export async function once<T, E>(
   const checked = checkKey(attempt.key);
   if (!checked.ok) return checked;
   const mark = fingerprint(attempt.input);
-  try {
-    return await app.db.asPerson(attempt.personId, async (tx) => {
-      // A second request with the same key waits here until the first has committed or rolled back.
-      const added = await tx.$executeRaw`insert into idempotency_key (person_id, key, action, fingerprint)
+  return allOrNothing<T, E | FailureOf<"KeyReused">>(app, attempt.personId, async (tx) => {
+    // A second request with the same key waits here until the first has committed or rolled back.
+    const added = await tx.$executeRaw`insert into idempotency_key (person_id, key, action, fingerprint)
         values (${attempt.personId}::uuid, ${attempt.key}, ${attempt.action}, ${mark}) on conflict (person_id, key) do nothing`;
-      if (added === 0) {
-        const before = await tx.idempotencyKey.findUniqueOrThrow({
-          where: { personId_key: { personId: attempt.personId, key: attempt.key } },
-        });
-        if (before.fingerprint !== mark || before.action !== attempt.action)
-          return fail({ kind: "KeyReused", usedFor: before.action } as const);
-        return ok(before.outcome as T);
-      }
-      const result = await work(tx);
-      if (!result.ok) throw new Refused(result.error);
-      await tx.idempotencyKey.update({
+    if (added === 0) {
+      const before = await tx.idempotencyKey.findUniqueOrThrow({
         where: { personId_key: { personId: attempt.personId, key: attempt.key } },
-        data: { outcome: result.value as Prisma.InputJsonValue },
-        select: { id: true },
       });
-      return result;
+      if (before.fingerprint !== mark || before.action !== attempt.action)
+        return fail({ kind: "KeyReused", usedFor: before.action } as const);
+      return ok(before.outcome as T);
+    }
+    const result = await work(tx);
+    if (!result.ok) return result;
+    await tx.idempotencyKey.update({
+      where: { personId_key: { personId: attempt.personId, key: attempt.key } },
+      data: { outcome: result.value as Prisma.InputJsonValue },
+      select: { id: true },
     });
-  } catch (error) {
-    if (error instanceof Refused) return fail(error.failure as E);
-    throw error;
-  }
+    return result;
+  });
 }
 
 /**

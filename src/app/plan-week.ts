@@ -8,6 +8,7 @@ import { addDays, isCalendarDate } from "../domain/calendar/dates.js";
 import { fail, ok, type Result } from "../domain/result.js";
 import type { WeekBrief } from "../domain/brief.js";
 import type { Conflict } from "../domain/planner/conflicts.js";
+import { hasBegun, takeOver } from "../domain/kitchen/kept-tasks.js";
 import { changedBoxes } from "../domain/week-difference.js";
 import type { BoxPlan, WeekDraft } from "../domain/week.js";
 import type { App, PlanAnswer, PlanWeek } from "./app.js";
@@ -153,8 +154,12 @@ export async function storePlanAs<Gone, T>(
       packsTicked: new Map(
         (old?.plan.shopping ?? []).filter(({ ticked }) => ticked).map(({ food, packs }) => [food, packs]),
       ),
-      taskStates: new Map(
-        (old?.plan.tasks ?? []).map((task) => [task.key, { state: task.state, takenById: task.takenBy?.id ?? null }]),
+      takenOver: takeOver(
+        old?.plan.tasks ?? [],
+        draft.tasks,
+        (base, session) =>
+          draft.batches.some((batch) => batch.made && batch.base === base && batch.session === session),
+        hasBegun(old?.plan.tasks ?? [], inputs.now),
       ),
       allergensOf: (dish) => inputs.index.derived(dish).allergens,
     });

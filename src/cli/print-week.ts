@@ -127,7 +127,8 @@ function sayTiming({ timing, startsAt }: ListedSession<TaskRow>): string {
 
 function printSessions(plan: PlanRow, names: Names): string[] {
   const lines = ["WHEN WHAT IS DONE (hands-on minutes; what needs no hands goes on by itself)"];
-  for (const session of listSessions(plan.tasks, plan.sessions)) {
+  const ofThisPlan = plan.tasks.filter(({ kept }) => !kept);
+  for (const session of listSessions(ofThisPlan, plan.sessions)) {
     const { key, startsAt, endsAt, handsOnMinutes, tasks, carers, appliances } = session;
     lines.push(
       ...wrap(

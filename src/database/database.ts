@@ -32,6 +32,8 @@ export interface Database {
   readReference(): Promise<Reference>;
   /** The homes whose boxes a change may reach, each with the member in whose name they are looked at. Nobody's own read. */
   homesToRecheck(scope: RecheckScope): Promise<readonly HomeToRecheck[]>;
+  /** The homes in which work may begin or get late between two instants, each with the member in whose name it is read. */
+  homesToRemind(since: Date, until: Date): Promise<readonly HomeToRecheck[]>;
   /** What came after an entry of a household's log, read once for all these listeners, and which of them may hear it. */
   changesFor(householdId: string, personIds: readonly string[], after: number, most: number): Promise<ChangesFor>;
   /**
@@ -56,7 +58,11 @@ export type Notice =
   /** A carer is none any more: what they listen to of this household ends. */
   | { kind: "CARER_LEFT"; householdId: string; personId: string }
   /** A job ended without a plan; why, as a sentence that everybody in the household may read. */
-  | { kind: "PLAN_FAILED"; householdId: string; weekStart: string; failure: string };
+  | { kind: "PLAN_FAILED"; householdId: string; weekStart: string; failure: string }
+  /** To one person, or to everybody in the household where there is none. */
+  | { kind: "REMINDER"; householdId: string; reminderId: string; personId: string | null }
+  /** For the servers alone: what they remember of this person is to be forgotten. */
+  | { kind: "PERSON_ERASED"; personId: string };
 
 export interface ReadSession {
   /** Runs one whole-tree statement inside the shared transaction; opens it on first use. */
@@ -175,6 +181,9 @@ export function connectDatabase(url: string, options: { writers?: number; reader
     readReference: () => readReference(sql),
 
     homesToRecheck: (scope) => readHomesToRecheck(sql, scope),
+
+    homesToRemind: (since, until) => sql<HomeToRecheck[]>`
+      select household_id as "householdId", person_id as "personId" from app_homes_to_remind(${since}, ${until})`,
 
     changesFor: (householdId, personIds, after, most) => readChangesFor(sql, householdId, personIds, after, most),
 

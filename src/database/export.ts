@@ -75,6 +75,7 @@ export const EXPORTED: Readonly<Record<string, Decision>> = {
   school_meal_day: { household: child },
   school_provision: { household: child },
   child_disruption: { household: child },
+  erasure_request: { household: child },
   exemption: { household: child },
   exemption_note: { household },
   child_body: { household },
@@ -125,6 +126,7 @@ export const EXPORTED: Readonly<Record<string, Decision>> = {
   dish_ingredient: reference,
   dish_step: reference,
   reference_table: reference,
+  erasure_count: { leftOut: "numbers about nobody" },
   _prisma_migrations: { leftOut: "bookkeeping of the tables themselves" },
 };
 

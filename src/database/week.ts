@@ -15,6 +15,7 @@ import type {
   WeekDraft,
   WishTotals,
 } from "../domain/week.js";
+import type { TakenOver } from "../domain/kitchen/kept-tasks.js";
 import type { ReadTx, Tx } from "./database.js";
 import type { PersonRow } from "./household.js";
 
@@ -140,7 +141,16 @@ export interface TaskRow {
   readonly after: readonly string[];
   readonly handles: readonly string[];
   readonly state: WorkStateCode;
+  /** Who holds it or has done it. */
+  readonly takenById: string | null;
+  /** The same person by name; null where that is no carer of the household any more. */
   readonly takenBy: PersonRow | null;
+  readonly takenAt: string | null;
+  readonly doneAt: string | null;
+  /** Hands-on minutes it took, where that was said. */
+  readonly actualMinutes: number | null;
+  /** Of an earlier plan of the week, where it was done or begun: no work of this plan's own. */
+  readonly kept: boolean;
 }
 export interface ShoppingLineRow {
   readonly id: string;
@@ -250,6 +260,7 @@ const weekColumns = (tx: ReadTx, number: number | null = null) => tx`
     coalesce((select json_agg(y) from (select t.id, t.key, t.session, t.kind, t.base_key as base, t.dish_key as dish, t.text, t.child_ids as "childIds",
         t.for_dates as "forDates", t.hands_on_minutes as "handsOnMinutes", t.passive_minutes as "passiveMinutes", t.equipment, t.starts_at as "startsAt",
         t.hands_free_at as "handsFreeAt", t.ends_at as "endsAt", t.latest_starts_at as "latestStartsAt", t.carer, t.after, t.handles, t.state,
+        t.taken_by_id as "takenById", t.taken_at as "takenAt", t.done_at as "doneAt", t.actual_minutes as "actualMinutes", t.kept,
         (select z from (select q.id, q.display_name as "displayName" from person q where q.id = t.taken_by_id) z) as "takenBy"
       from task t where t.week_plan_id = p.id
       order by substring(t.session from '[0-9].*'), t.session desc, t.starts_at, t.hands_free_at, t.carer, t.key) y), '[]') as tasks,
@@ -342,7 +353,8 @@ export interface PlanToSave {
   readonly blocks: ReadonlyMap<string, readonly BlockRow[]>;
   /** Packs in the basket already, by food. A line that wants more of them is open again. */
   readonly packsTicked: ReadonlyMap<string, number>;
-  readonly taskStates: ReadonlyMap<string, { state: WorkStateCode; takenById: string | null }>;
+  /** Of the plan before. */
+  readonly takenOver: TakenOver<TaskRow>;
   readonly allergensOf: (dish: string) => readonly AllergenCode[];
 }
 
@@ -524,7 +536,7 @@ export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
   const made = new Map(
     plan.draft.tasks
       .filter((task) => task.kind === "BASE")
-      .map((task) => [`${task.base}@${task.session}`, plan.taskStates.get(task.key)?.state]),
+      .map((task) => [`${task.base}@${task.session}`, plan.takenOver.goOn.get(task.key)?.state]),
   );
   await tx.batch.createMany({
     data: plan.draft.batches.map((batch) => ({
@@ -540,33 +552,42 @@ export async function savePlan(tx: Tx, plan: PlanToSave): Promise<string> {
     })),
   });
   await tx.task.createMany({
-    data: plan.draft.tasks.map((task) => {
-      const before = plan.taskStates.get(task.key);
-      return {
-        weekPlanId: planId,
-        householdId: plan.householdId,
+    data: [
+      ...plan.draft.tasks.map((task) => ({
         key: task.key,
-        session: task.session,
-        kind: task.kind,
-        baseKey: task.base,
-        dishKey: task.dish,
-        text: task.text,
-        childIds: [...task.childIds],
-        forDates: [...task.forDates],
-        handsOnMinutes: task.handsOnMinutes,
-        passiveMinutes: task.passiveMinutes,
-        equipment: json(task.equipment),
-        startsAt: task.startsAt,
-        handsFreeAt: task.handsFreeAt,
-        endsAt: task.endsAt,
-        latestStartsAt: task.latestStartsAt,
-        carer: task.carer,
-        after: [...task.after],
-        handles: [...task.handles],
-        state: before?.state ?? ("OPEN" as const),
-        takenById: before?.takenById ?? null,
-      };
-    }),
+        task,
+        before: plan.takenOver.goOn.get(task.key),
+        kept: false,
+      })),
+      ...plan.takenOver.kept.map(({ key, task }) => ({ key, task, before: task, kept: true })),
+    ].map(({ key, task, before, kept }) => ({
+      weekPlanId: planId,
+      householdId: plan.householdId,
+      key,
+      session: task.session,
+      kind: task.kind,
+      baseKey: task.base,
+      dishKey: task.dish,
+      text: task.text,
+      childIds: [...task.childIds],
+      forDates: [...task.forDates],
+      handsOnMinutes: task.handsOnMinutes,
+      passiveMinutes: task.passiveMinutes,
+      equipment: json(task.equipment),
+      startsAt: task.startsAt,
+      handsFreeAt: task.handsFreeAt,
+      endsAt: task.endsAt,
+      latestStartsAt: task.latestStartsAt,
+      carer: task.carer,
+      after: [...task.after],
+      handles: [...task.handles],
+      state: before?.state ?? ("OPEN" as const),
+      takenById: before?.takenById ?? null,
+      takenAt: before?.takenAt ?? null,
+      doneAt: before?.doneAt ?? null,
+      actualMinutes: before?.actualMinutes ?? null,
+      kept,
+    })),
   });
   await tx.shoppingLine.createMany({
     data: plan.draft.shopping.map((line) => ({

@@ -14,39 +14,33 @@ import { readInvitation, readInvitationOffer } from "../database/invitation.js";
 import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
 import { globalId, localId } from "./global-id.js";
-import { changedChild, childNode } from "./household.resolvers.js";
+import { GoneSince } from "./gone-since.js";
+import { changedChild, childNode, freshHousehold } from "./household.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import { meOf } from "./person.resolvers.js";
 
-/** Null for somebody who has left since: an answer is repeated for whoever asks, but nothing is read for them. */
-async function householdNow({ reads }: GraphqlContext, id: string) {
-  reads.forget();
-  return reads.household(id);
-}
-
-async function householdPayload(context: GraphqlContext, id: string) {
-  const household = await householdNow(context, id);
-  return household
-    ? { __typename: "HouseholdPayload" as const, household }
-    : explain({ kind: "HouseholdNotFound" as const });
-}
+const householdPayload = async (context: GraphqlContext, id: string) => ({
+  __typename: "HouseholdPayload" as const,
+  household: await freshHousehold(context, id),
+});
 
 function meNow(context: GraphqlContext) {
   context.reads.forget();
   return meOf(context);
 }
 
-async function invitationNow({ reads }: GraphqlContext, id: string) {
+async function freshInvitation({ reads }: GraphqlContext, id: string) {
   reads.forget();
-  return reads.session().read((tx) => readInvitation(tx, id));
+  const invitation = await reads.session().read((tx) => readInvitation(tx, id));
+  if (!invitation) throw new GoneSince();
+  return invitation;
 }
 
-async function invitationPayload(context: GraphqlContext, { invitationId, token }: Invited) {
-  const invitation = await invitationNow(context, invitationId);
-  return invitation
-    ? { __typename: "InvitationPayload" as const, invitation, token }
-    : explain({ kind: "HouseholdNotFound" as const });
-}
+const invitationPayload = async (context: GraphqlContext, { invitationId, token }: Invited) => ({
+  __typename: "InvitationPayload" as const,
+  invitation: await freshInvitation(context, invitationId),
+  token,
+});
 
 /** The ID's household and carer, as the actions know them. */
 const local = <T extends { readonly householdId: string; readonly personId: string }>(input: T) => ({
@@ -113,10 +107,8 @@ export const carerMutations: Pick<
     const invitationId = localId("Invitation", input.invitationId);
     const done = await withdrawInvitation(context.app, requirePerson(context), { ...input, invitationId });
     if (!done.ok) return explain(done.error);
-    const invitation = await invitationNow(context, done.value.invitationId);
-    return invitation
-      ? { __typename: "WithdrawInvitationPayload", invitation }
-      : explain({ kind: "InvitationNotFound" });
+    const invitation = await freshInvitation(context, done.value.invitationId);
+    return { __typename: "WithdrawInvitationPayload", invitation };
   },
   async acceptInvitation(_, { input }, context) {
     const done = await acceptInvitation(context.app, requirePerson(context), input);
@@ -126,8 +118,7 @@ export const carerMutations: Pick<
     const householdId = localId("Household", input.householdId);
     const done = await acceptHomeInvitation(context.app, requirePerson(context), { ...input, householdId });
     if (!done.ok) return explain(done.error);
-    const household = await householdNow(context, done.value.householdId);
-    if (!household?.children.some(({ id }) => id === done.value.childId)) return explain({ kind: "HouseholdNotFound" });
+    const household = await freshHousehold(context, done.value.householdId);
     return { __typename: "AcceptHomeInvitationPayload", ...changedChild(household, done.value.childId) };
   },
   async changeRole(_, { input }, context) {

@@ -2,6 +2,7 @@ import { GraphQLError } from "graphql";
 import type { App } from "../app/app.js";
 import type { ReadSession } from "../database/database.js";
 import { readLastChange } from "../database/change.js";
+import { readErasuresAsked, type ErasureAskedRow } from "../database/erase.js";
 import { readOwnCatalogue, type OwnCatalogueRows } from "../database/own-catalogue.js";
 import { indexSeen } from "../app/own-rows.js";
 import type { RulesOfHome } from "../app/rule-origins.js";
@@ -78,6 +79,8 @@ export interface Reads {
   lastChange(householdId: string): Promise<number>;
   /** Of all the reader's households, by one statement. */
   openInvitations(): Promise<readonly InvitationRow[]>;
+  /** Of every child the reader may see. */
+  erasuresAsked(): Promise<ErasureAskedRow[]>;
   schools(ids: readonly string[]): Promise<SchoolRow[]>;
   ruleSets(schoolId: string): Promise<RuleSetRow[]>;
   /** A household with every version of every rule set that may hold for its children; null when it is not the reader's. */
@@ -161,6 +164,7 @@ export function createReads(app: App, openSession: () => ReadSession, leaveSessi
         async () => (await session().read((tx) => readLastChange(tx, householdId))) ?? 0,
       ),
     openInvitations: () => once("open-invitations", () => session().read(readOpenInvitations)),
+    erasuresAsked: () => once("erasures-asked", () => session().read(readErasuresAsked)),
     schools: (ids) =>
       ids.length === 0
         ? Promise.resolve([])

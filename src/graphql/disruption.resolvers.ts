@@ -18,7 +18,7 @@ import { explain } from "./explain.js";
 import { baseOf, dishOf, foodOf } from "./food.resolvers.js";
 import { globalId, localId } from "./global-id.js";
 import type { DisruptionInput, Resolvers } from "./generated.js";
-import { childOf, childrenOf } from "./household.resolvers.js";
+import { childOf, childrenOf, freshHousehold } from "./household.resolvers.js";
 import { namesFor } from "./week.resolvers.js";
 
 const MOST_DAYS = 62;
@@ -83,7 +83,7 @@ export const disruptionMutations: Pick<
       disruption: askedBy(input.disruption),
     });
     if (!reported.ok) return explain(reported.error, householdId);
-    context.reads.forget();
+    await freshHousehold(context, reported.value.householdId);
     return { __typename: "DisruptionPayload", ...reported.value };
   },
   async withdrawDisruption(_, { input }, context) {
@@ -99,7 +99,7 @@ export const disruptionMutations: Pick<
         child !== null ? { of: "child", id: child } : kitchen !== null ? { of: "kitchen", id: kitchen } : null,
     });
     if (!withdrawn.ok) return explain(withdrawn.error, householdId);
-    context.reads.forget();
+    await freshHousehold(context, withdrawn.value.householdId);
     return { __typename: "DisruptionPayload", ...withdrawn.value };
   },
 };

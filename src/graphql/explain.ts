@@ -158,10 +158,33 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
     case "ConfirmationNeeded":
       return {
         __typename: failure.kind,
-        message:
-          "Nothing has changed yet. The child's boxes may hold it again once this is done: send the same again with the token to confirm.",
+        message: {
+          LESS_STRICT:
+            "Nothing has changed yet. The child's boxes may hold it again once this is done: send the same again with the token to confirm.",
+          ERASURE:
+            "Nothing has been erased yet. It cannot be taken back, and no copy is kept: send the same again with the token to confirm.",
+        }[failure.of],
+        of: failure.of,
         token: failure.token,
         expiresAt: failure.expiresAt,
+      };
+    case "AgreementNeeded":
+      return {
+        __typename: failure.kind,
+        message:
+          "Nothing has been erased yet: the child has another home. Once a coordinator there asks for the same within 30 days, the child is erased.",
+      };
+    case "HouseholdsLeft":
+      return {
+        __typename: failure.kind,
+        message:
+          "Nothing was erased: a household would be left without any carer. Invite somebody who carries on, or say withHouseholds: true to erase it too.",
+      };
+    case "LastCoordinator":
+      return {
+        __typename: failure.kind,
+        message:
+          "Nobody else coordinates this household. Hand coordination over (handOverCoordination) or make another carer coordinator (changeRole), then try again.",
       };
     case "ExemptionRefused":
       return {
@@ -234,10 +257,39 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
         __typename: failure.kind,
         message:
           failure.state === "DONE"
-            ? "The task is already done."
+            ? `${failure.holder?.displayName ?? "Another carer"} has done this task.`
             : `${failure.holder?.displayName ?? "Another carer"} has taken this task.`,
         holder: failure.holder,
         state: failure.state,
+      };
+    case "TaskNotHeld":
+      return {
+        __typename: failure.kind,
+        message:
+          failure.state === "OPEN"
+            ? "Nobody has taken this task; take it first (takeTask)."
+            : "The task is not done, so there is nothing to take back.",
+        state: failure.state,
+      };
+    case "WorkUsed":
+      return {
+        __typename: failure.kind,
+        message: `What was made is used already: ${[
+          ...(failure.tasks.length > 0 ? ["later work with it is done (take that back first)"] : []),
+          ...(failure.boxes.length > 0 ? ["it lies in a packed box"] : []),
+        ].join(", and ")}.`,
+        tasks: failure.tasks,
+        boxes: failure.boxes,
+      };
+    case "HelperNotFound":
+      return {
+        __typename: failure.kind,
+        message: "There is no such carer in this household who helps; name one who is a helper or more.",
+      };
+    case "ProposalMoved":
+      return {
+        __typename: failure.kind,
+        message: "The proposal is not the one you saw: work, rota or minutes have changed. Look at it again.",
       };
   }
 }

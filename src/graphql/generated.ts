@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { MeNode as MeRow, ChangeNode as ChangeNode, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, ResidencePatternNode as ResidencePatternRow, ResidenceProposalNode as ResidenceProposalRow, HandoverNode as HandoverRow, DishReturnedNode as DishReturnedRow, RuleSetVersionNode as RuleSetVersionNode, AppointmentNode as AppointmentRow, AuditEntryNode as AuditEntryRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleFindingNode as RuleFindingRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
+import type { MeNode as MeRow, ChangeNode as ChangeNode, ChildNode as ChildRow, EnrolmentNode as EnrolmentRow, ResidencePatternNode as ResidencePatternRow, ResidenceProposalNode as ResidenceProposalRow, HandoverNode as HandoverRow, DishReturnedNode as DishReturnedRow, RuleSetVersionNode as RuleSetVersionNode, AppointmentNode as AppointmentRow, AuditEntryNode as AuditEntryRow, CalendarEntryNode as CalendarEntryRow, PlanNode as WeekPlanRow, BoxNode as BoxRow, BoxItemNode as BoxItemRow, BoxItemNode as BoxItemNoteRow, BoxItemNode as ItemHoldingRow, BatchNode as BatchRow, BatchFeedNode as BatchFeedRow, TaskNode as TaskRow, PrepSessionNode as PrepSessionRow, CarerTasksNode as CarerTasksRow, ApplianceUsesNode as ApplianceUsesRow, ApplianceUseNode as ApplianceUseRow, RotaSessionNode as RotaSessionRow, RotaProposalNode as RotaProposalRow, ProposedSessionNode as ProposedSessionRow, ProposedMinutesNode as ProposedMinutesRow, ShoppingLineNode as ShoppingLineRow, SpareUseNode as SpareUseRow, SpareDishNode as SpareDishRow, BoxCardNode as BoxCardRow, BoxPartNode as BoxPartRow, CautionNode as CautionRow, ConflictNode as ConflictRow, WeekInfeasibleNode as WeekInfeasibleRow, ClashNode as ClashRow, ClashMemberNode as ClashMemberRow, DishNotOfferedNode as DishNotOfferedRow, ShutOutNode as ExclusionRow, RuleFindingNode as RuleFindingRow, RuleObeyedNode as RuleObeyedRow, RuleNoticeNode as RuleNoticeRow, ExemptionNode as ExemptionNodeRow, WayOutNode as WayOutRow, WayOutChangeNode as WayOutChangeRow, PricedDishNode as PricedAlternativeRow, PricedDishNode as PriceOfChangeRow, NoWeekWithDishNode as NoWeekWithDishRow, NoSchoolNode as NoSchoolRow, WeekPayloadNode as WeekPayloadRow, LabelsUnreadNode as LabelsUnreadRow, BlockNode as BlockReasonRow, BoxVerdictNode as BoxVerdictRow, MendedBoxNode as MendedBoxRow, StillInUseNode as StillInUseRow, BoxPlaceNode as BoxPlaceRow, DisruptionNode as DisruptionRow, WeekDifferenceNode as WeekDifferenceRow, BoxDifferenceNode as BoxDifferenceRow, SessionDifferenceNode as SessionDifferenceRow, TaskDifferenceNode as TaskDifferenceRow } from './rows.js';
 import type { PersonRow as PersonRow, HouseholdRow as HouseholdRow, HouseholdRow as KitchenRow, StockRow as StockRow, LeftoverRow as LeftoverRow, FreezerStockRow as FreezerStockRow, LabelCheckRow as LabelCheckRow, SchoolRow as SchoolRow, BreakRow as BreakRow, ProvisionRow as ProvisionRow, SchoolClassRow as SchoolClassRow } from '../database/household.js';
 import type { InvitationRow as InvitationRow, InvitationOfferRow as InvitationOfferRow } from '../database/invitation.js';
 import type { ResidenceRef as ResidencePayloadRow } from '../app/residence.js';
@@ -16,6 +16,7 @@ import type { DerivedDish as DishRow, NutrientDerivation as NutrientDerivationRo
 import type { ProcessingClass as ProcessingClassRow } from '../domain/catalogue/processing.js';
 import type { WeekRow as WeekRow, CertificateRow as PlanCertificateRow } from '../database/week.js';
 import type { SessionPlan as SessionTimingRow, ReadyUse as ReadyUseRow, ItemPlan as MendedItemRow, ItemPlan as ItemDifferenceRow } from '../domain/week.js';
+import type { ReminderRow as ReminderRow } from '../database/rota.js';
 import type { Alternative as AlternativeRow } from '../domain/planner/alternatives.js';
 import type { RuleOrigin as RuleOriginRow } from '../app/rule-origins.js';
 import type { Compliance as ComplianceRow } from '../app/compliance.js';
@@ -66,6 +67,18 @@ export type AcceptInvitationInput = {
 
 export type AcceptInvitationResult = AlreadyCarer | HouseholdNotFound | HouseholdPayload | InvalidInput | InvitationClosed | InvitationNotFound | KeyReused;
 
+export type AcceptRotaInput = {
+  readonly from: Scalars['LocalDate']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** Its token. */
+  readonly proposal: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly to: Scalars['LocalDate']['input'];
+};
+
+export type AcceptRotaResult = HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | ProposalMoved | RevisionPassed | RotaPayload;
+
 export type AddSchoolClassInput = {
   /** In the order of the day, none within another. */
   readonly breaks: ReadonlyArray<ClassBreakInput>;
@@ -102,6 +115,12 @@ export type AgreeWeekInput = {
 };
 
 export type AgreeWeekResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | WeekAgreed | WeekPayload;
+
+/** The child has another home, which has to ask for the same. */
+export type AgreementNeeded = UserError & {
+  readonly __typename?: 'AgreementNeeded';
+  readonly message: Scalars['String']['output'];
+};
 
 export type AllergenSource = {
   readonly __typename?: 'AllergenSource';
@@ -246,6 +265,23 @@ export type AuditEntry = {
   /** Who did it; null for the operator of the server, or for somebody who is gone. */
   readonly person?: Maybe<Person>;
   readonly school?: Maybe<School>;
+};
+
+/** How much a carer can give to sessions of one kind on one weekday. What is not listed they can, whatever it takes. */
+export type Availability = {
+  readonly __typename?: 'Availability';
+  readonly kind: WindowKind;
+  /** Hands-on minutes at most; 0: cannot help then. */
+  readonly minutes: Scalars['Int']['output'];
+  readonly person: Person;
+  readonly weekday: Weekday;
+};
+
+export type AvailabilityInput = {
+  readonly kind: WindowKind;
+  /** 0 to 600; 0: cannot help then. */
+  readonly minutes: Scalars['Int']['input'];
+  readonly weekday: Weekday;
 };
 
 export type Avoid =
@@ -613,6 +649,16 @@ export type Carer = {
   readonly since: Scalars['DateTime']['output'];
 };
 
+export type CarerMinutes = {
+  readonly __typename?: 'CarerMinutes';
+  /** Estimates of what is taken and not done, in sessions from asOf on. */
+  readonly minutesAhead: Scalars['Float']['output'];
+  readonly minutesDone: Scalars['Float']['output'];
+  readonly person: Person;
+  /** Of all minutes done; 0 where nobody did any. */
+  readonly sharePercent: Scalars['Float']['output'];
+};
+
 /** No such carer in this household. */
 export type CarerNotFound = UserError & {
   readonly __typename?: 'CarerNotFound';
@@ -681,15 +727,20 @@ export type ChangeKind =
   /** What the child's other home packs is not what it was: read the boxes anew. */
   | 'BOXES'
   | 'BOX_KIT'
+  /** What was reported to have come back from a day's box. */
+  | 'CAME_BACK'
   | 'CARER'
   | 'CHILD'
   | 'DISRUPTION'
   | 'ENROLMENT'
   | 'EXEMPTION'
   | 'FREEZER'
+  /** The note of the week that starts on the date. */
+  | 'HANDOVER'
   /** A household became or ceased to be a home of the child. */
   | 'HOME'
   | 'HOT_DAYS'
+  | 'INVITATION'
   /** Name, time zone, allergens kept out, equipment. */
   | 'KITCHEN'
   | 'LABELS'
@@ -703,6 +754,8 @@ export type ChangeKind =
   | 'PREP_TIMES'
   /** A house rule rests for a day. */
   | 'RELAXATION'
+  /** Where the child wakes: proposed, accepted, declined or taken back. */
+  | 'RESIDENCE'
   /** A child's own rules. */
   | 'RULES'
   /** Days or facilities of a child's school. */
@@ -769,6 +822,8 @@ export type Child = Node & {
   /** Dish keys or food kinds. */
   readonly dislikes: ReadonlyArray<Scalars['String']['output']>;
   readonly enrolments: ReadonlyArray<Enrolment>;
+  /** Homes that ask for this child to be erased. Where all of them do, within 30 days, it is done. */
+  readonly erasureAsked: ReadonlyArray<ErasureAsked>;
   /** Rules that rest for the child on a clinician's note. */
   readonly exemptions: ReadonlyArray<Exemption>;
   readonly id: Scalars['ID']['output'];
@@ -1058,7 +1113,7 @@ export type CreateHouseholdPayload = {
   readonly household: Household;
 };
 
-export type CreateHouseholdResult = CreateHouseholdPayload | InvalidInput | KeyReused;
+export type CreateHouseholdResult = CreateHouseholdPayload | HouseholdNotFound | InvalidInput | KeyReused;
 
 /** What is made first, and on what. Washing and separate boards lower the risk; they do not take it away. */
 export type CrossContact = {
@@ -1368,6 +1423,12 @@ export type DropOwnRulesInput = {
 
 export type DropOwnRulesResult = HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | OwnRulesPayload | RevisionPassed;
 
+export type DutyInput = {
+  /** Carers of the household, helper or more; at most 6. */
+  readonly personIds: ReadonlyArray<Scalars['ID']['input']>;
+  readonly session: Scalars['String']['input'];
+};
+
 export type EarlyFinishInput = {
   readonly childId: Scalars['ID']['input'];
   readonly date: Scalars['LocalDate']['input'];
@@ -1429,6 +1490,53 @@ export type Equipment = {
 export type EquipmentInput = {
   readonly kind: Scalars['String']['input'];
   readonly units: Scalars['Int']['input'];
+};
+
+export type EraseChildInput = {
+  readonly childId: Scalars['ID']['input'];
+  /** The home that asks. */
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** From the first step's answer, with everything else the same. Absent: the first step. */
+  readonly token?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type EraseChildResult = AgreementNeeded | ChildNotFound | ConfirmationNeeded | ErasedPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted;
+
+export type EraseHouseholdInput = {
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** From the first step's answer, with everything else the same. Absent: the first step. */
+  readonly token?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type EraseHouseholdResult = ConfirmationNeeded | ErasedPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted;
+
+export type EraseMeInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** From the first step's answer, with everything else the same. Absent: the first step. */
+  readonly token?: InputMaybe<Scalars['String']['input']>;
+  /** Also erase the households of which the sender is the only carer, as eraseHousehold does. */
+  readonly withHouseholds: Scalars['Boolean']['input'];
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type EraseMeResult = ConfirmationNeeded | ErasedPayload | HouseholdsLeft | InvalidInput | KeyReused | LastAdministrator | LastCoordinator;
+
+/** Nothing of it is left. */
+export type ErasedPayload = {
+  readonly __typename?: 'ErasedPayload';
+  readonly erasedAt: Scalars['DateTime']['output'];
+};
+
+/** That a home of this child asks for the child to be erased. */
+export type ErasureAsked = {
+  readonly __typename?: 'ErasureAsked';
+  readonly askedAt: Scalars['DateTime']['output'];
+  /** Asked by this household; else by the child's other home. */
+  readonly askedHere: Scalars['Boolean']['output'];
 };
 
 export type EstimatedCost = {
@@ -1499,6 +1607,17 @@ export type Facility =
   /** Food can be heated before it is eaten. */
   | 'REHEATING';
 
+/** How the work of the 28 days that end with asOf is spread; a task counts for the day of its session, with the minutes it took, or else the estimate. */
+export type Fairness = {
+  readonly __typename?: 'Fairness';
+  readonly asOf: Scalars['LocalDate']['output'];
+  /** Those who help: observers are left out. */
+  readonly carers: ReadonlyArray<CarerMinutes>;
+  readonly from: Scalars['LocalDate']['output'];
+  /** Done by people who are no carers that help any more. */
+  readonly othersMinutes: Scalars['Float']['output'];
+};
+
 /** The sender's own calendar feed (RFC 5545) of the tasks they have taken in one household. */
 export type Feed = {
   readonly __typename?: 'Feed';
@@ -1524,6 +1643,8 @@ export type FieldChange = {
 
 export type FinishTaskInput = {
   readonly idempotencyKey: Scalars['String']['input'];
+  /** Hands-on minutes it took, 0 to 600, tenths count; absent: nobody looked at the clock. */
+  readonly minutes?: InputMaybe<Scalars['Float']['input']>;
   readonly seenRevision: Scalars['Int']['input'];
   readonly taskId: Scalars['ID']['input'];
 };
@@ -1628,6 +1749,16 @@ export type HandOverCoordinationInput = {
 
 export type HandOverCoordinationResult = CarerNotFound | HouseholdNotFound | HouseholdPayload | InvalidInput | KeyReused | NotPermitted;
 
+export type HandTaskInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** A carer of the household, helper or more. */
+  readonly personId: Scalars['ID']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly taskId: Scalars['ID']['input'];
+};
+
+export type HandTaskResult = HelperNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | TaskHeld | TaskNotHeld | TaskPayload;
+
 /** What either home of a child has to know for a week. Nothing of a kitchen and nobody's name is in it. */
 export type Handover = {
   readonly __typename?: 'Handover';
@@ -1653,6 +1784,12 @@ export type Handover = {
 export type HandoverPayload = {
   readonly __typename?: 'HandoverPayload';
   readonly handover: Handover;
+};
+
+/** No carer of the household who helps: an observer does not. */
+export type HelperNotFound = UserError & {
+  readonly __typename?: 'HelperNotFound';
+  readonly message: Scalars['String']['output'];
 };
 
 export type HoldingPoint = {
@@ -1681,6 +1818,7 @@ export type HouseRule =
 /** A kitchen that packs boxes. */
 export type Household = Node & {
   readonly __typename?: 'Household';
+  readonly availability: ReadonlyArray<Availability>;
   readonly carers: ReadonlyArray<Carer>;
   /** How far the log goes at the moment this answer shows: subscribe to `changes` after it and nothing is missed or told twice. */
   readonly changeCursor: Scalars['String']['output'];
@@ -1690,6 +1828,7 @@ export type Household = Node & {
   /** What was reported for these days, by date, at most 62 days: of its kitchen, and of its children in either home. */
   readonly disruptions: ReadonlyArray<Disruption>;
   readonly energyMethod: EnergyMethod;
+  readonly fairness: Fairness;
   readonly id: Scalars['ID']['output'];
   /** Open invitations, the newest first. Null to everybody but a coordinator. */
   readonly invitations?: Maybe<ReadonlyArray<Invitation>>;
@@ -1705,8 +1844,14 @@ export type Household = Node & {
   readonly ownDishes: ReadonlyArray<Dish>;
   /** Foods on this household's own list, by key. */
   readonly ownFoods: ReadonlyArray<Food>;
+  /** One's own and everybody's, due after an instant, the first first; at most 200. */
+  readonly reminders: ReadonlyArray<Reminder>;
   /** Goes up with every change of kitchen, children or stock. */
   readonly revision: Scalars['Int']['output'];
+  /** Sessions of these days in time order, at most 62 days: those the kitchen gives time to, and those of plans. */
+  readonly rota: ReadonlyArray<RotaSession>;
+  /** For the sessions of these days that have not begun, at most 62 days. The same facts give the same proposal. */
+  readonly rotaProposal: RotaProposal;
   /** What the household should look at in its children's rules. */
   readonly ruleNotices: ReadonlyArray<RuleNotice>;
   /** IANA name: Europe/London. */
@@ -1726,9 +1871,35 @@ export type HouseholdDisruptionsArgs = {
 
 
 /** A kitchen that packs boxes. */
+export type HouseholdFairnessArgs = {
+  asOf: Scalars['LocalDate']['input'];
+};
+
+
+/** A kitchen that packs boxes. */
 export type HouseholdLogArgs = {
   after?: InputMaybe<Scalars['String']['input']>;
   first: Scalars['Int']['input'];
+};
+
+
+/** A kitchen that packs boxes. */
+export type HouseholdRemindersArgs = {
+  after: Scalars['DateTime']['input'];
+};
+
+
+/** A kitchen that packs boxes. */
+export type HouseholdRotaArgs = {
+  from: Scalars['LocalDate']['input'];
+  to: Scalars['LocalDate']['input'];
+};
+
+
+/** A kitchen that packs boxes. */
+export type HouseholdRotaProposalArgs = {
+  from: Scalars['LocalDate']['input'];
+  to: Scalars['LocalDate']['input'];
 };
 
 
@@ -1746,6 +1917,12 @@ export type HouseholdNotFound = UserError & {
 export type HouseholdPayload = {
   readonly __typename?: 'HouseholdPayload';
   readonly household: Household;
+};
+
+/** The sender is the only carer of a household, and did not say that it goes too. */
+export type HouseholdsLeft = UserError & {
+  readonly __typename?: 'HouseholdsLeft';
+  readonly message: Scalars['String']['output'];
 };
 
 export type InputIssue = {
@@ -2224,6 +2401,8 @@ export type Mutation = {
   readonly acceptHomeInvitation: AcceptHomeInvitationResult;
   /** Become a carer of the household whose link it is. The link stays good when this is refused. */
   readonly acceptInvitation: AcceptInvitationResult;
+  /** Put a proposal on the rota, as long as it is the one that was seen. */
+  readonly acceptRota: AcceptRotaResult;
   /** Add a class with its breaks. Only for the administrator. */
   readonly addSchoolClass: AddSchoolClassResult;
   /** Let a jurisdiction's rule set hold in a school for food from home, or end that. Only for the school's administrator. */
@@ -2256,12 +2435,20 @@ export type Mutation = {
   readonly endExemption: EndExemptionResult;
   /** Join a child to a class of a school from a day on. */
   readonly enrolChild: EnrolChildResult;
+  /** Erases a child, for good and in both homes: a child with another home only once that home's coordinator asks for it too. Takes two steps; siblings' weeks stay. */
+  readonly eraseChild: EraseChildResult;
+  /** Erases a household, for good: kitchen, weeks, log, and the children who live nowhere else. Children with another home stay there, with their allergies. Takes two steps. */
+  readonly eraseHousehold: EraseHouseholdResult;
+  /** Erases the sender: name, sign-in, memberships, appointments, and their name on what they did. Takes two steps. */
+  readonly eraseMe: EraseMeResult;
   /** Say a task is done. */
   readonly finishTask: FinishTaskResult;
   /** This household stops being one of the child's homes, from today on. Its planned boxes of the child fall away, patterns that name it end the day before, and the body size, box and leaving times it entered are gone. Never the only home. */
   readonly giveUpHome: GiveUpHomeResult;
   /** Make another carer coordinator and take another role oneself, in one step. */
   readonly handOverCoordination: HandOverCoordinationResult;
+  /** Hand a task to a carer, who holds it from then on. For whoever holds it; a coordinator may hand on any that is not done. */
+  readonly handTask: HandTaskResult;
   /** Make a link by which one person becomes a carer. Only for a coordinator. */
   readonly inviteCarer: InviteCarerResult;
   /** Make a link by which the coordinator of another household takes a child in as well. Only for a coordinator. */
@@ -2296,6 +2483,8 @@ export type Mutation = {
   readonly registerSchool: RegisterSchoolResult;
   /** Let a house rule rest for one day. Safety, school rules and the kitchen's limits cannot be relaxed. */
   readonly relaxHouseRule: RelaxHouseRuleResult;
+  /** Let go of a task: anybody may take it again. For whoever holds it, and for a coordinator. */
+  readonly releaseTask: ReleaseTaskResult;
   /** Remove or loosen this home's record of an allergy. Takes two steps: without a token it answers what to send back. */
   readonly removeAllergy: RemoveAllergyResult;
   /** Take a carer out. Only for a coordinator. What they had taken is open again, what they did stays done. */
@@ -2322,6 +2511,10 @@ export type Mutation = {
   readonly saveOwnDish: SaveOwnDishResult;
   /** Add a food to the household's own list, or change one: the product in hand, as its label prints it. */
   readonly saveOwnFood: SaveOwnFoodResult;
+  /** Say when one can help; replaces what was said before. A coordinator may say it for others. */
+  readonly setAvailability: SetAvailabilityResult;
+  /** Say who is on for sessions. Sessions not named stay as they are; an empty list takes everybody off. */
+  readonly setDuties: SetDutiesResult;
   /** Choose the equation that the household's energy figures come from. */
   readonly setEnergyMethod: SetEnergyMethodResult;
   /** Set how many of each piece of equipment the kitchen has; kinds not named stay. */
@@ -2352,9 +2545,13 @@ export type Mutation = {
   readonly takeTask: TakeTaskResult;
   /** Tick a line of the shopping list, or take the tick back. */
   readonly tickShoppingLine: TickShoppingLineResult;
+  /** Take back that a task is done: whoever did it holds it again. For that person, and for a coordinator. */
+  readonly undoTask: UndoTaskResult;
   readonly unpinItem: UnpinItemResult;
   /** Take a report back, from either home when it is about a child; the week is planned again near what it is. */
   readonly withdrawDisruption: WithdrawDisruptionResult;
+  /** Takes back this home's asking for a child to be erased. */
+  readonly withdrawErasure: WithdrawErasureResult;
   /** Take an open link back. Only for a coordinator. */
   readonly withdrawInvitation: WithdrawInvitationResult;
   /** Take back what this home proposed and nobody has answered. */
@@ -2373,6 +2570,11 @@ export type MutationAcceptHomeInvitationArgs = {
 
 export type MutationAcceptInvitationArgs = {
   input: AcceptInvitationInput;
+};
+
+
+export type MutationAcceptRotaArgs = {
+  input: AcceptRotaInput;
 };
 
 
@@ -2456,6 +2658,21 @@ export type MutationEnrolChildArgs = {
 };
 
 
+export type MutationEraseChildArgs = {
+  input: EraseChildInput;
+};
+
+
+export type MutationEraseHouseholdArgs = {
+  input: EraseHouseholdInput;
+};
+
+
+export type MutationEraseMeArgs = {
+  input: EraseMeInput;
+};
+
+
 export type MutationFinishTaskArgs = {
   input: FinishTaskInput;
 };
@@ -2468,6 +2685,11 @@ export type MutationGiveUpHomeArgs = {
 
 export type MutationHandOverCoordinationArgs = {
   input: HandOverCoordinationInput;
+};
+
+
+export type MutationHandTaskArgs = {
+  input: HandTaskInput;
 };
 
 
@@ -2556,6 +2778,11 @@ export type MutationRelaxHouseRuleArgs = {
 };
 
 
+export type MutationReleaseTaskArgs = {
+  input: ReleaseTaskInput;
+};
+
+
 export type MutationRemoveAllergyArgs = {
   input: RemoveAllergyInput;
 };
@@ -2618,6 +2845,16 @@ export type MutationSaveOwnDishArgs = {
 
 export type MutationSaveOwnFoodArgs = {
   input: SaveOwnFoodInput;
+};
+
+
+export type MutationSetAvailabilityArgs = {
+  input: SetAvailabilityInput;
+};
+
+
+export type MutationSetDutiesArgs = {
+  input: SetDutiesInput;
 };
 
 
@@ -2696,6 +2933,11 @@ export type MutationTickShoppingLineArgs = {
 };
 
 
+export type MutationUndoTaskArgs = {
+  input: UndoTaskInput;
+};
+
+
 export type MutationUnpinItemArgs = {
   input: UnpinItemInput;
 };
@@ -2703,6 +2945,11 @@ export type MutationUnpinItemArgs = {
 
 export type MutationWithdrawDisruptionArgs = {
   input: WithdrawDisruptionInput;
+};
+
+
+export type MutationWithdrawErasureArgs = {
+  input: WithdrawErasureInput;
 };
 
 
@@ -3209,6 +3456,12 @@ export type ProcessingClass = {
   readonly tag: Scalars['String']['output'];
 };
 
+/** Work, rota or minutes have changed since: look at the proposal again. */
+export type ProposalMoved = UserError & {
+  readonly __typename?: 'ProposalMoved';
+  readonly message: Scalars['String']['output'];
+};
+
 /** A proposal about the same pattern or day stands open. Answer it, or withdraw it where it is this home's. */
 export type ProposalOpen = UserError & {
   readonly __typename?: 'ProposalOpen';
@@ -3250,6 +3503,20 @@ export type ProposedDay = {
   readonly __typename?: 'ProposedDay';
   readonly date: Scalars['LocalDate']['output'];
   readonly here: Scalars['Boolean']['output'];
+};
+
+export type ProposedMinutes = {
+  readonly __typename?: 'ProposedMinutes';
+  readonly minutes: Scalars['Float']['output'];
+  readonly person: Person;
+};
+
+export type ProposedSession = {
+  readonly __typename?: 'ProposedSession';
+  readonly onDuty: ReadonlyArray<Person>;
+  /** Pairs of hands that nobody can take. */
+  readonly openHands: Scalars['Int']['output'];
+  readonly session: RotaSession;
 };
 
 export type Query = {
@@ -3507,6 +3774,36 @@ export type RelaxHouseRuleInput = {
 
 export type RelaxHouseRuleResult = HouseholdNotFound | InvalidInput | KeyReused | KitchenPayload | NotPermitted | RevisionPassed;
 
+export type ReleaseTaskInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly taskId: Scalars['ID']['input'];
+};
+
+export type ReleaseTaskResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | TaskHeld | TaskNotHeld | TaskPayload;
+
+export type Reminder = {
+  readonly __typename?: 'Reminder';
+  /** When it begins, or begins to be late. */
+  readonly aboutAt: Scalars['DateTime']['output'];
+  readonly dueAt: Scalars['DateTime']['output'];
+  readonly forEverybody: Scalars['Boolean']['output'];
+  readonly id: Scalars['ID']['output'];
+  readonly kind: ReminderKind;
+  readonly session: Scalars['String']['output'];
+  /** Null for a session, and where the plan has the task no more. */
+  readonly task?: Maybe<Task>;
+  readonly text: Scalars['String']['output'];
+};
+
+export type ReminderKind =
+  /** A quarter of an hour before a session, to those on for it. */
+  | 'SESSION_BEGINS'
+  /** Ten minutes before a task, to whoever holds it. */
+  | 'TASK_BEGINS'
+  /** When a task that nobody holds can begin no later, to everybody in the household. */
+  | 'TASK_GETS_LATE';
+
 export type RemoveAllergyInput = {
   readonly allergen?: InputMaybe<Scalars['String']['input']>;
   readonly childId: Scalars['ID']['input'];
@@ -3727,6 +4024,41 @@ export type Role =
   | 'HELPER'
   /** Reads. */
   | 'OBSERVER';
+
+export type RotaPayload = {
+  readonly __typename?: 'RotaPayload';
+  readonly household: Household;
+};
+
+/** Who could be on for the sessions nobody is on for yet, so that everybody's minutes of four weeks even out. */
+export type RotaProposal = {
+  readonly __typename?: 'RotaProposal';
+  /** No other rota of these sessions is more even: every one was ruled out. */
+  readonly isFairest: Scalars['Boolean']['output'];
+  /** Done in the four weeks that end with the last day, what is on the rota already, and this. */
+  readonly minutes: ReadonlyArray<ProposedMinutes>;
+  readonly sessions: ReadonlyArray<ProposedSession>;
+  /** Names just this proposal, for acceptRota. */
+  readonly token: Scalars['String']['output'];
+};
+
+/** A session of the kitchen and who is on for it. */
+export type RotaSession = {
+  readonly __typename?: 'RotaSession';
+  /** Pairs of hands. */
+  readonly carers: Scalars['Int']['output'];
+  readonly date: Scalars['LocalDate']['output'];
+  /** Of its tasks where its week is planned, else what the kitchen gives. */
+  readonly handsOnMinutes: Scalars['Float']['output'];
+  /** Whether its week is planned. */
+  readonly isPlanned: Scalars['Boolean']['output'];
+  /** weekend-, evening- or morning- and the date it happens. */
+  readonly key: Scalars['String']['output'];
+  readonly kind: WindowKind;
+  readonly onDuty: ReadonlyArray<Person>;
+  /** Of its first task where there is one, else as the kitchen's prep times say. */
+  readonly startsAt: Scalars['LocalTime']['output'];
+};
 
 export type Rule = {
   readonly __typename?: 'Rule';
@@ -4126,6 +4458,26 @@ export type SessionTiming = {
   readonly provenShortest: Scalars['Boolean']['output'];
 };
 
+export type SetAvailabilityInput = {
+  readonly entries: ReadonlyArray<AvailabilityInput>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  /** Absent: one's own. */
+  readonly personId?: InputMaybe<Scalars['ID']['input']>;
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type SetAvailabilityResult = HelperNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed | RotaPayload;
+
+export type SetDutiesInput = {
+  readonly duties: ReadonlyArray<DutyInput>;
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+};
+
+export type SetDutiesResult = HelperNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | RevisionPassed | RotaPayload;
+
 export type SetEnergyMethodInput = {
   readonly householdId: Scalars['ID']['input'];
   readonly idempotencyKey: Scalars['String']['input'];
@@ -4397,6 +4749,8 @@ export type Subscription = {
   readonly changes: Change;
   /** How far a plan of this household has come. */
   readonly planProgress: PlanProgress;
+  /** Reminders as they come due: one's own and everybody's. */
+  readonly reminders: Reminder;
   /** The week each time it changes. */
   readonly weekChanged: Week;
 };
@@ -4414,6 +4768,11 @@ export type SubscriptionChangesArgs = {
 
 
 export type SubscriptionPlanProgressArgs = {
+  householdId: Scalars['ID']['input'];
+};
+
+
+export type SubscriptionRemindersArgs = {
   householdId: Scalars['ID']['input'];
 };
 
@@ -4461,19 +4820,25 @@ export type TakeTaskResult = InvalidInput | KeyReused | NotPermitted | NothingTh
 
 export type Task = Node & {
   readonly __typename?: 'Task';
+  /** Hands-on minutes it took, where that was said when it was done. */
+  readonly actualMinutes?: Maybe<Scalars['Float']['output']>;
   /** Which pair of hands, from 1. */
   readonly carer: Scalars['Int']['output'];
   readonly children: ReadonlyArray<Child>;
   /** Where it stands when the session handles something a child here avoids; null when it handles nothing of the kind. */
   readonly crossContact?: Maybe<CrossContact>;
+  readonly doneAt?: Maybe<Scalars['DateTime']['output']>;
   readonly endsAt: Scalars['LocalTime']['output'];
   readonly equipment: ReadonlyArray<Scalars['String']['output']>;
   readonly forDates: ReadonlyArray<Scalars['LocalDate']['output']>;
   /** What it handles that a child here avoids, by recipe or by a label on record: allergens and single foods. */
   readonly handles: ReadonlyArray<Scalars['String']['output']>;
   readonly handsFreeAt: Scalars['LocalTime']['output'];
+  /** The estimate. */
   readonly handsOnMinutes: Scalars['Float']['output'];
   readonly id: Scalars['ID']['output'];
+  /** Of an earlier plan of the week, where it was done or begun: it stays on record and is no work of this plan's. */
+  readonly kept: Scalars['Boolean']['output'];
   /** BASE, FINISH, COOL, PACK or DEFROST. */
   readonly kind: Scalars['String']['output'];
   /** The latest it may begin when everything stays in this order and every box is to be ready in time. */
@@ -4483,6 +4848,8 @@ export type Task = Node & {
   readonly session: Scalars['String']['output'];
   readonly startsAt: Scalars['LocalTime']['output'];
   readonly state: WorkState;
+  readonly takenAt?: Maybe<Scalars['DateTime']['output']>;
+  /** Who holds it, or has done it. */
   readonly takenBy?: Maybe<Person>;
   readonly text: Scalars['String']['output'];
 };
@@ -4500,13 +4867,23 @@ export type TaskDifference = {
 /** Another carer has it, or it is done. */
 export type TaskHeld = UserError & {
   readonly __typename?: 'TaskHeld';
+  /** Null where that person is no carer of the household any more. */
   readonly holder?: Maybe<Person>;
+  readonly message: Scalars['String']['output'];
+  readonly state: WorkState;
+};
+
+/** It is not taken, or not done, which this asks for. */
+export type TaskNotHeld = UserError & {
+  readonly __typename?: 'TaskNotHeld';
   readonly message: Scalars['String']['output'];
   readonly state: WorkState;
 };
 
 export type TaskPayload = {
   readonly __typename?: 'TaskPayload';
+  /** The week's, with this change. */
+  readonly revision: Scalars['Int']['output'];
   readonly task: Task;
 };
 
@@ -4525,6 +4902,14 @@ export type TripDaysInput = {
   readonly date: Scalars['LocalDate']['input'];
   readonly until?: InputMaybe<Scalars['LocalDate']['input']>;
 };
+
+export type UndoTaskInput = {
+  readonly idempotencyKey: Scalars['String']['input'];
+  readonly seenRevision: Scalars['Int']['input'];
+  readonly taskId: Scalars['ID']['input'];
+};
+
+export type UndoTaskResult = InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed | TaskHeld | TaskNotHeld | TaskPayload | WorkUsed;
 
 export type UnitSystem =
   | 'METRIC'
@@ -4726,6 +5111,20 @@ export type WithdrawDisruptionInput = {
 
 export type WithdrawDisruptionResult = DisruptionPayload | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | NothingThere | RevisionPassed;
 
+export type WithdrawErasureInput = {
+  readonly childId: Scalars['ID']['input'];
+  readonly householdId: Scalars['ID']['input'];
+  readonly idempotencyKey: Scalars['String']['input'];
+};
+
+export type WithdrawErasurePayload = {
+  readonly __typename?: 'WithdrawErasurePayload';
+  readonly child: Child;
+};
+
+/** Select `... on UserError` as well: members may be added. */
+export type WithdrawErasureResult = ChildNotFound | HouseholdNotFound | InvalidInput | KeyReused | NotPermitted | WithdrawErasurePayload;
+
 export type WithdrawInvitationInput = {
   readonly idempotencyKey: Scalars['String']['input'];
   readonly invitationId: Scalars['ID']['input'];
@@ -4736,7 +5135,7 @@ export type WithdrawInvitationPayload = {
   readonly invitation: Invitation;
 };
 
-export type WithdrawInvitationResult = InvalidInput | InvitationClosed | InvitationNotFound | KeyReused | NotPermitted | WithdrawInvitationPayload;
+export type WithdrawInvitationResult = HouseholdNotFound | InvalidInput | InvitationClosed | InvitationNotFound | KeyReused | NotPermitted | WithdrawInvitationPayload;
 
 export type WithdrawResidenceChangeInput = {
   readonly householdId: Scalars['ID']['input'];
@@ -4762,6 +5161,16 @@ export type WorkState =
   | 'DONE'
   | 'OPEN'
   | 'TAKEN';
+
+/** What was made is used: later work with it is done, or it lies in a packed box. */
+export type WorkUsed = UserError & {
+  readonly __typename?: 'WorkUsed';
+  /** Packed boxes that hold it. */
+  readonly boxes: ReadonlyArray<BoxPlace>;
+  readonly message: Scalars['String']['output'];
+  /** Tasks that are done and come after it. */
+  readonly tasks: ReadonlyArray<Scalars['String']['output']>;
+};
 
 export type WriteHandoverInput = {
   readonly avoid: ReadonlyArray<Scalars['String']['input']>;
@@ -4874,6 +5283,15 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( InvitationNotFound & { __typename: 'InvitationNotFound' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
   ;
+  AcceptRotaResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( ProposalMoved & { __typename: 'ProposalMoved' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<RotaPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'RotaPayload' } )
+  ;
   AddSchoolClassResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -4982,6 +5400,7 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
   ;
   CreateHouseholdResult:
     | ( Omit<CreateHouseholdPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'CreateHouseholdPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
   ;
@@ -5030,6 +5449,33 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( SchoolNotFound & { __typename: 'SchoolNotFound' } )
   ;
+  EraseChildResult:
+    | ( AgreementNeeded & { __typename: 'AgreementNeeded' } )
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
+    | ( ErasedPayload & { __typename: 'ErasedPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
+  EraseHouseholdResult:
+    | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
+    | ( ErasedPayload & { __typename: 'ErasedPayload' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
+  EraseMeResult:
+    | ( ConfirmationNeeded & { __typename: 'ConfirmationNeeded' } )
+    | ( ErasedPayload & { __typename: 'ErasedPayload' } )
+    | ( HouseholdsLeft & { __typename: 'HouseholdsLeft' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( LastAdministrator & { __typename: 'LastAdministrator' } )
+    | ( LastCoordinator & { __typename: 'LastCoordinator' } )
+  ;
   FinishTaskResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -5056,6 +5502,17 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
     | ( NotPermitted & { __typename: 'NotPermitted' } )
+  ;
+  HandTaskResult:
+    | ( HelperNotFound & { __typename: 'HelperNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
+    | ( TaskNotHeld & { __typename: 'TaskNotHeld' } )
+    | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
   ;
   InviteCarerResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
@@ -5226,6 +5683,16 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
+  ReleaseTaskResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
+    | ( TaskNotHeld & { __typename: 'TaskNotHeld' } )
+    | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
+  ;
   RemoveAllergyResult:
     | ( Omit<AllergyPayload, 'child' | 'household'> & { child: _RefType['Child'], household: _RefType['Household'] } & { __typename: 'AllergyPayload' } )
     | ( ChildNotFound & { __typename: 'ChildNotFound' } )
@@ -5344,6 +5811,24 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NotPermitted & { __typename: 'NotPermitted' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( Omit<SaveOwnFoodPayload, 'food' | 'household' | 'missing'> & { food: _RefType['Food'], household: _RefType['Household'], missing: ReadonlyArray<_RefType['MissingFact']> } & { __typename: 'SaveOwnFoodPayload' } )
+  ;
+  SetAvailabilityResult:
+    | ( HelperNotFound & { __typename: 'HelperNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<RotaPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'RotaPayload' } )
+  ;
+  SetDutiesResult:
+    | ( HelperNotFound & { __typename: 'HelperNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<RotaPayload, 'household'> & { household: _RefType['Household'] } & { __typename: 'RotaPayload' } )
   ;
   SetEnergyMethodResult:
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
@@ -5473,6 +5958,17 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
     | ( Omit<ShoppingLinePayload, 'line'> & { line: _RefType['ShoppingLine'] } & { __typename: 'ShoppingLinePayload' } )
   ;
+  UndoTaskResult:
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( NothingThere & { __typename: 'NothingThere' } )
+    | ( RevisionPassed & { __typename: 'RevisionPassed' } )
+    | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
+    | ( TaskNotHeld & { __typename: 'TaskNotHeld' } )
+    | ( Omit<TaskPayload, 'task'> & { task: _RefType['Task'] } & { __typename: 'TaskPayload' } )
+    | ( Omit<WorkUsed, 'boxes'> & { boxes: ReadonlyArray<_RefType['BoxPlace']> } & { __typename: 'WorkUsed' } )
+  ;
   UnpinItemResult:
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( KeyReused & { __typename: 'KeyReused' } )
@@ -5496,7 +5992,16 @@ export type ResolversUnionTypes<_RefType extends Record<string, unknown>> = {
     | ( NothingThere & { __typename: 'NothingThere' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
   ;
+  WithdrawErasureResult:
+    | ( ChildNotFound & { __typename: 'ChildNotFound' } )
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( InvalidInput & { __typename: 'InvalidInput' } )
+    | ( KeyReused & { __typename: 'KeyReused' } )
+    | ( NotPermitted & { __typename: 'NotPermitted' } )
+    | ( Omit<WithdrawErasurePayload, 'child'> & { child: _RefType['Child'] } & { __typename: 'WithdrawErasurePayload' } )
+  ;
   WithdrawInvitationResult:
+    | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( InvitationClosed & { __typename: 'InvitationClosed' } )
     | ( InvitationNotFound & { __typename: 'InvitationNotFound' } )
@@ -5555,6 +6060,7 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( WeekPlanRow & { __typename: 'WeekPlan' } )
   ;
   UserError:
+    | ( AgreementNeeded & { __typename: 'AgreementNeeded' } )
     | ( AlreadyCarer & { __typename: 'AlreadyCarer' } )
     | ( BoxBlocked & { __typename: 'BoxBlocked' } )
     | ( BoxClosed & { __typename: 'BoxClosed' } )
@@ -5567,7 +6073,9 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( DocumentRefused & { __typename: 'DocumentRefused' } )
     | ( ExemptionRefused & { __typename: 'ExemptionRefused' } )
     | ( ForTheOtherHome & { __typename: 'ForTheOtherHome' } )
+    | ( HelperNotFound & { __typename: 'HelperNotFound' } )
     | ( HouseholdNotFound & { __typename: 'HouseholdNotFound' } )
+    | ( HouseholdsLeft & { __typename: 'HouseholdsLeft' } )
     | ( InvalidInput & { __typename: 'InvalidInput' } )
     | ( InvitationClosed & { __typename: 'InvitationClosed' } )
     | ( InvitationNotFound & { __typename: 'InvitationNotFound' } )
@@ -5585,6 +6093,7 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( OnlyHome & { __typename: 'OnlyHome' } )
     | ( OutsideTerm & { __typename: 'OutsideTerm' } )
     | ( PersonNotFound & { __typename: 'PersonNotFound' } )
+    | ( ProposalMoved & { __typename: 'ProposalMoved' } )
     | ( ProposalOpen & { __typename: 'ProposalOpen' } )
     | ( ProposalSettled & { __typename: 'ProposalSettled' } )
     | ( RevisionPassed & { __typename: 'RevisionPassed' } )
@@ -5592,8 +6101,10 @@ export type ResolversInterfaceTypes<_RefType extends Record<string, unknown>> = 
     | ( StillInUseRow & { __typename: 'StillInUse' } )
     | ( Omit<SwapRefused, 'conflicts'> & { conflicts: ReadonlyArray<_RefType['Conflict']> } & { __typename: 'SwapRefused' } )
     | ( Omit<TaskHeld, 'holder'> & { holder?: Maybe<_RefType['Person']> } & { __typename: 'TaskHeld' } )
+    | ( TaskNotHeld & { __typename: 'TaskNotHeld' } )
     | ( WeekAgreed & { __typename: 'WeekAgreed' } )
     | ( WeekInfeasibleRow & { __typename: 'WeekInfeasible' } )
+    | ( Omit<WorkUsed, 'boxes'> & { boxes: ReadonlyArray<_RefType['BoxPlace']> } & { __typename: 'WorkUsed' } )
   ;
 };
 
@@ -5604,6 +6115,8 @@ export type ResolversTypes = {
   AcceptHomeInvitationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AcceptHomeInvitationResult']>;
   AcceptInvitationInput: AcceptInvitationInput;
   AcceptInvitationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AcceptInvitationResult']>;
+  AcceptRotaInput: AcceptRotaInput;
+  AcceptRotaResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AcceptRotaResult']>;
   AddSchoolClassInput: AddSchoolClassInput;
   AddSchoolClassResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AddSchoolClassResult']>;
   AdoptRuleSetInput: AdoptRuleSetInput;
@@ -5611,6 +6124,7 @@ export type ResolversTypes = {
   AgeSpan: ResolverTypeWrapper<AgeSpan>;
   AgreeWeekInput: AgreeWeekInput;
   AgreeWeekResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['AgreeWeekResult']>;
+  AgreementNeeded: ResolverTypeWrapper<AgreementNeeded>;
   AllergenSource: ResolverTypeWrapper<Omit<AllergenSource, 'foods'> & { foods: ReadonlyArray<ResolversTypes['Food']> }>;
   Allergy: ResolverTypeWrapper<Allergy>;
   AllergyInput: AllergyInput;
@@ -5629,6 +6143,8 @@ export type ResolversTypes = {
   AuditAction: AuditAction;
   AuditConnection: ResolverTypeWrapper<Omit<AuditConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversTypes['AuditEntry']> }>;
   AuditEntry: ResolverTypeWrapper<AuditEntryRow>;
+  Availability: ResolverTypeWrapper<Omit<Availability, 'person'> & { person: ResolversTypes['Person'] }>;
+  AvailabilityInput: AvailabilityInput;
   Avoid: Avoid;
   Base: ResolverTypeWrapper<BaseRow>;
   Batch: ResolverTypeWrapper<BatchRow>;
@@ -5661,6 +6177,7 @@ export type ResolversTypes = {
   CalendarKind: CalendarKind;
   CameBack: CameBack;
   Carer: ResolverTypeWrapper<Omit<Carer, 'person'> & { person: ResolversTypes['Person'] }>;
+  CarerMinutes: ResolverTypeWrapper<Omit<CarerMinutes, 'person'> & { person: ResolversTypes['Person'] }>;
   CarerNotFound: ResolverTypeWrapper<CarerNotFound>;
   CarerTasks: ResolverTypeWrapper<CarerTasksRow>;
   Caution: ResolverTypeWrapper<CautionRow>;
@@ -5730,6 +6247,7 @@ export type ResolversTypes = {
   DocumentRefused: ResolverTypeWrapper<DocumentRefused>;
   DropOwnRulesInput: DropOwnRulesInput;
   DropOwnRulesResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['DropOwnRulesResult']>;
+  DutyInput: DutyInput;
   EarlyFinishInput: EarlyFinishInput;
   EndExemptionInput: EndExemptionInput;
   EndExemptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EndExemptionResult']>;
@@ -5740,6 +6258,14 @@ export type ResolversTypes = {
   Enrolment: ResolverTypeWrapper<EnrolmentRow>;
   Equipment: ResolverTypeWrapper<Equipment>;
   EquipmentInput: EquipmentInput;
+  EraseChildInput: EraseChildInput;
+  EraseChildResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EraseChildResult']>;
+  EraseHouseholdInput: EraseHouseholdInput;
+  EraseHouseholdResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EraseHouseholdResult']>;
+  EraseMeInput: EraseMeInput;
+  EraseMeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['EraseMeResult']>;
+  ErasedPayload: ResolverTypeWrapper<ErasedPayload>;
+  ErasureAsked: ResolverTypeWrapper<ErasureAsked>;
   EstimatedCost: ResolverTypeWrapper<EstimatedCost>;
   Exclusion: ResolverTypeWrapper<ExclusionRow>;
   Exemption: ResolverTypeWrapper<ExemptionNodeRow>;
@@ -5748,6 +6274,7 @@ export type ResolversTypes = {
   ExemptionRefusal: ExemptionRefusal;
   ExemptionRefused: ResolverTypeWrapper<ExemptionRefused>;
   Facility: Facility;
+  Fairness: ResolverTypeWrapper<Omit<Fairness, 'carers'> & { carers: ReadonlyArray<ResolversTypes['CarerMinutes']> }>;
   Feed: ResolverTypeWrapper<FeedAddressRow>;
   FeedAddressPayload: ResolverTypeWrapper<FeedAddressPayload>;
   FieldChange: ResolverTypeWrapper<FieldChange>;
@@ -5763,14 +6290,18 @@ export type ResolversTypes = {
   GiveUpHomeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['GiveUpHomeResult']>;
   HandOverCoordinationInput: HandOverCoordinationInput;
   HandOverCoordinationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['HandOverCoordinationResult']>;
+  HandTaskInput: HandTaskInput;
+  HandTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['HandTaskResult']>;
   Handover: ResolverTypeWrapper<HandoverRow>;
   HandoverPayload: ResolverTypeWrapper<HandoverPayloadRow>;
+  HelperNotFound: ResolverTypeWrapper<HelperNotFound>;
   HoldingPoint: ResolverTypeWrapper<HoldingPoint>;
   HomeSide: HomeSide;
   HouseRule: HouseRule;
   Household: ResolverTypeWrapper<HouseholdRow>;
   HouseholdNotFound: ResolverTypeWrapper<HouseholdNotFound>;
   HouseholdPayload: ResolverTypeWrapper<Omit<HouseholdPayload, 'household'> & { household: ResolversTypes['Household'] }>;
+  HouseholdsLeft: ResolverTypeWrapper<HouseholdsLeft>;
   ID: ResolverTypeWrapper<Scalars['ID']['output']>;
   InputIssue: ResolverTypeWrapper<InputIssue>;
   Int: ResolverTypeWrapper<Scalars['Int']['output']>;
@@ -5881,12 +6412,15 @@ export type ResolversTypes = {
   PriceOfDishResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['PriceOfDishResult']>;
   PricedAlternative: ResolverTypeWrapper<PricedAlternativeRow>;
   ProcessingClass: ResolverTypeWrapper<ProcessingClassRow>;
+  ProposalMoved: ResolverTypeWrapper<ProposalMoved>;
   ProposalOpen: ResolverTypeWrapper<ProposalOpen>;
   ProposalSettled: ResolverTypeWrapper<ProposalSettled>;
   ProposalState: ProposalState;
   ProposeResidenceChangeInput: ProposeResidenceChangeInput;
   ProposeResidenceChangeResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ProposeResidenceChangeResult']>;
   ProposedDay: ResolverTypeWrapper<ProposedDay>;
+  ProposedMinutes: ResolverTypeWrapper<ProposedMinutesRow>;
+  ProposedSession: ResolverTypeWrapper<ProposedSessionRow>;
   Query: ResolverTypeWrapper<Record<PropertyKey, never>>;
   ReadyUse: ResolverTypeWrapper<ReadyUseRow>;
   RecordAllergyInput: RecordAllergyInput;
@@ -5899,6 +6433,10 @@ export type ResolversTypes = {
   RegisterSchoolResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RegisterSchoolResult']>;
   RelaxHouseRuleInput: RelaxHouseRuleInput;
   RelaxHouseRuleResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RelaxHouseRuleResult']>;
+  ReleaseTaskInput: ReleaseTaskInput;
+  ReleaseTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['ReleaseTaskResult']>;
+  Reminder: ResolverTypeWrapper<ReminderRow>;
+  ReminderKind: ReminderKind;
   RemoveAllergyInput: RemoveAllergyInput;
   RemoveAllergyResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['RemoveAllergyResult']>;
   RemoveCarerInput: RemoveCarerInput;
@@ -5934,6 +6472,9 @@ export type ResolversTypes = {
   ReturnedPayload: ResolverTypeWrapper<ReturnedPayloadRow>;
   RevisionPassed: ResolverTypeWrapper<RevisionPassed>;
   Role: Role;
+  RotaPayload: ResolverTypeWrapper<Omit<RotaPayload, 'household'> & { household: ResolversTypes['Household'] }>;
+  RotaProposal: ResolverTypeWrapper<RotaProposalRow>;
+  RotaSession: ResolverTypeWrapper<RotaSessionRow>;
   Rule: ResolverTypeWrapper<RuleRow>;
   RuleChange: ResolverTypeWrapper<ChangedRule>;
   RuleChangeKind: RuleChangeKind;
@@ -5973,6 +6514,10 @@ export type ResolversTypes = {
   ServedWarmth: ServedWarmth;
   SessionDifference: ResolverTypeWrapper<SessionDifferenceRow>;
   SessionTiming: ResolverTypeWrapper<SessionTimingRow>;
+  SetAvailabilityInput: SetAvailabilityInput;
+  SetAvailabilityResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetAvailabilityResult']>;
+  SetDutiesInput: SetDutiesInput;
+  SetDutiesResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetDutiesResult']>;
   SetEnergyMethodInput: SetEnergyMethodInput;
   SetEnergyMethodResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['SetEnergyMethodResult']>;
   SetEquipmentInput: SetEquipmentInput;
@@ -6024,10 +6569,13 @@ export type ResolversTypes = {
   Task: ResolverTypeWrapper<TaskRow>;
   TaskDifference: ResolverTypeWrapper<TaskDifferenceRow>;
   TaskHeld: ResolverTypeWrapper<Omit<TaskHeld, 'holder'> & { holder?: Maybe<ResolversTypes['Person']> }>;
+  TaskNotHeld: ResolverTypeWrapper<TaskNotHeld>;
   TaskPayload: ResolverTypeWrapper<Omit<TaskPayload, 'task'> & { task: ResolversTypes['Task'] }>;
   TickShoppingLineInput: TickShoppingLineInput;
   TickShoppingLineResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['TickShoppingLineResult']>;
   TripDaysInput: TripDaysInput;
+  UndoTaskInput: UndoTaskInput;
+  UndoTaskResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['UndoTaskResult']>;
   UnitSystem: UnitSystem;
   UnpinItemInput: UnpinItemInput;
   UnpinItemResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['UnpinItemResult']>;
@@ -6049,6 +6597,9 @@ export type ResolversTypes = {
   WishTotals: ResolverTypeWrapper<WishTotals>;
   WithdrawDisruptionInput: WithdrawDisruptionInput;
   WithdrawDisruptionResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawDisruptionResult']>;
+  WithdrawErasureInput: WithdrawErasureInput;
+  WithdrawErasurePayload: ResolverTypeWrapper<Omit<WithdrawErasurePayload, 'child'> & { child: ResolversTypes['Child'] }>;
+  WithdrawErasureResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawErasureResult']>;
   WithdrawInvitationInput: WithdrawInvitationInput;
   WithdrawInvitationPayload: ResolverTypeWrapper<Omit<WithdrawInvitationPayload, 'invitation'> & { invitation: ResolversTypes['Invitation'] }>;
   WithdrawInvitationResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawInvitationResult']>;
@@ -6057,6 +6608,7 @@ export type ResolversTypes = {
   WithdrawRuleSetInput: WithdrawRuleSetInput;
   WithdrawRuleSetResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WithdrawRuleSetResult']>;
   WorkState: WorkState;
+  WorkUsed: ResolverTypeWrapper<Omit<WorkUsed, 'boxes'> & { boxes: ReadonlyArray<ResolversTypes['BoxPlace']> }>;
   WriteHandoverInput: WriteHandoverInput;
   WriteHandoverResult: ResolverTypeWrapper<ResolversUnionTypes<ResolversTypes>['WriteHandoverResult']>;
 };
@@ -6068,6 +6620,8 @@ export type ResolversParentTypes = {
   AcceptHomeInvitationResult: ResolversUnionTypes<ResolversParentTypes>['AcceptHomeInvitationResult'];
   AcceptInvitationInput: AcceptInvitationInput;
   AcceptInvitationResult: ResolversUnionTypes<ResolversParentTypes>['AcceptInvitationResult'];
+  AcceptRotaInput: AcceptRotaInput;
+  AcceptRotaResult: ResolversUnionTypes<ResolversParentTypes>['AcceptRotaResult'];
   AddSchoolClassInput: AddSchoolClassInput;
   AddSchoolClassResult: ResolversUnionTypes<ResolversParentTypes>['AddSchoolClassResult'];
   AdoptRuleSetInput: AdoptRuleSetInput;
@@ -6075,6 +6629,7 @@ export type ResolversParentTypes = {
   AgeSpan: AgeSpan;
   AgreeWeekInput: AgreeWeekInput;
   AgreeWeekResult: ResolversUnionTypes<ResolversParentTypes>['AgreeWeekResult'];
+  AgreementNeeded: AgreementNeeded;
   AllergenSource: Omit<AllergenSource, 'foods'> & { foods: ReadonlyArray<ResolversParentTypes['Food']> };
   Allergy: Allergy;
   AllergyInput: AllergyInput;
@@ -6092,6 +6647,8 @@ export type ResolversParentTypes = {
   AppointmentsPayload: Omit<AppointmentsPayload, 'appointments'> & { appointments: ReadonlyArray<ResolversParentTypes['Appointment']> };
   AuditConnection: Omit<AuditConnection, 'nodes'> & { nodes: ReadonlyArray<ResolversParentTypes['AuditEntry']> };
   AuditEntry: AuditEntryRow;
+  Availability: Omit<Availability, 'person'> & { person: ResolversParentTypes['Person'] };
+  AvailabilityInput: AvailabilityInput;
   Base: BaseRow;
   Batch: BatchRow;
   BatchDifference: BatchDifferenceRow;
@@ -6119,6 +6676,7 @@ export type ResolversParentTypes = {
   CalendarEntry: CalendarEntryRow;
   CalendarEntryChange: Omit<CalendarEntryChange, 'after' | 'before'> & { after: ResolversParentTypes['CalendarEntry'], before: ResolversParentTypes['CalendarEntry'] };
   Carer: Omit<Carer, 'person'> & { person: ResolversParentTypes['Person'] };
+  CarerMinutes: Omit<CarerMinutes, 'person'> & { person: ResolversParentTypes['Person'] };
   CarerNotFound: CarerNotFound;
   CarerTasks: CarerTasksRow;
   Caution: CautionRow;
@@ -6181,6 +6739,7 @@ export type ResolversParentTypes = {
   DocumentRefused: DocumentRefused;
   DropOwnRulesInput: DropOwnRulesInput;
   DropOwnRulesResult: ResolversUnionTypes<ResolversParentTypes>['DropOwnRulesResult'];
+  DutyInput: DutyInput;
   EarlyFinishInput: EarlyFinishInput;
   EndExemptionInput: EndExemptionInput;
   EndExemptionResult: ResolversUnionTypes<ResolversParentTypes>['EndExemptionResult'];
@@ -6190,12 +6749,21 @@ export type ResolversParentTypes = {
   Enrolment: EnrolmentRow;
   Equipment: Equipment;
   EquipmentInput: EquipmentInput;
+  EraseChildInput: EraseChildInput;
+  EraseChildResult: ResolversUnionTypes<ResolversParentTypes>['EraseChildResult'];
+  EraseHouseholdInput: EraseHouseholdInput;
+  EraseHouseholdResult: ResolversUnionTypes<ResolversParentTypes>['EraseHouseholdResult'];
+  EraseMeInput: EraseMeInput;
+  EraseMeResult: ResolversUnionTypes<ResolversParentTypes>['EraseMeResult'];
+  ErasedPayload: ErasedPayload;
+  ErasureAsked: ErasureAsked;
   EstimatedCost: EstimatedCost;
   Exclusion: ExclusionRow;
   Exemption: ExemptionNodeRow;
   ExemptionNote: ExemptionNote;
   ExemptionPayload: Omit<ExemptionPayload, 'child' | 'exemption' | 'household'> & { child: ResolversParentTypes['Child'], exemption?: Maybe<ResolversParentTypes['Exemption']>, household: ResolversParentTypes['Household'] };
   ExemptionRefused: ExemptionRefused;
+  Fairness: Omit<Fairness, 'carers'> & { carers: ReadonlyArray<ResolversParentTypes['CarerMinutes']> };
   Feed: FeedAddressRow;
   FeedAddressPayload: FeedAddressPayload;
   FieldChange: FieldChange;
@@ -6211,12 +6779,16 @@ export type ResolversParentTypes = {
   GiveUpHomeResult: ResolversUnionTypes<ResolversParentTypes>['GiveUpHomeResult'];
   HandOverCoordinationInput: HandOverCoordinationInput;
   HandOverCoordinationResult: ResolversUnionTypes<ResolversParentTypes>['HandOverCoordinationResult'];
+  HandTaskInput: HandTaskInput;
+  HandTaskResult: ResolversUnionTypes<ResolversParentTypes>['HandTaskResult'];
   Handover: HandoverRow;
   HandoverPayload: HandoverPayloadRow;
+  HelperNotFound: HelperNotFound;
   HoldingPoint: HoldingPoint;
   Household: HouseholdRow;
   HouseholdNotFound: HouseholdNotFound;
   HouseholdPayload: Omit<HouseholdPayload, 'household'> & { household: ResolversParentTypes['Household'] };
+  HouseholdsLeft: HouseholdsLeft;
   ID: Scalars['ID']['output'];
   InputIssue: InputIssue;
   Int: Scalars['Int']['output'];
@@ -6319,11 +6891,14 @@ export type ResolversParentTypes = {
   PriceOfDishResult: ResolversUnionTypes<ResolversParentTypes>['PriceOfDishResult'];
   PricedAlternative: PricedAlternativeRow;
   ProcessingClass: ProcessingClassRow;
+  ProposalMoved: ProposalMoved;
   ProposalOpen: ProposalOpen;
   ProposalSettled: ProposalSettled;
   ProposeResidenceChangeInput: ProposeResidenceChangeInput;
   ProposeResidenceChangeResult: ResolversUnionTypes<ResolversParentTypes>['ProposeResidenceChangeResult'];
   ProposedDay: ProposedDay;
+  ProposedMinutes: ProposedMinutesRow;
+  ProposedSession: ProposedSessionRow;
   Query: Record<PropertyKey, never>;
   ReadyUse: ReadyUseRow;
   RecordAllergyInput: RecordAllergyInput;
@@ -6336,6 +6911,9 @@ export type ResolversParentTypes = {
   RegisterSchoolResult: ResolversUnionTypes<ResolversParentTypes>['RegisterSchoolResult'];
   RelaxHouseRuleInput: RelaxHouseRuleInput;
   RelaxHouseRuleResult: ResolversUnionTypes<ResolversParentTypes>['RelaxHouseRuleResult'];
+  ReleaseTaskInput: ReleaseTaskInput;
+  ReleaseTaskResult: ResolversUnionTypes<ResolversParentTypes>['ReleaseTaskResult'];
+  Reminder: ReminderRow;
   RemoveAllergyInput: RemoveAllergyInput;
   RemoveAllergyResult: ResolversUnionTypes<ResolversParentTypes>['RemoveAllergyResult'];
   RemoveCarerInput: RemoveCarerInput;
@@ -6367,6 +6945,9 @@ export type ResolversParentTypes = {
   ReturnedInput: ReturnedInput;
   ReturnedPayload: ReturnedPayloadRow;
   RevisionPassed: RevisionPassed;
+  RotaPayload: Omit<RotaPayload, 'household'> & { household: ResolversParentTypes['Household'] };
+  RotaProposal: RotaProposalRow;
+  RotaSession: RotaSessionRow;
   Rule: RuleRow;
   RuleChange: ChangedRule;
   RuleCount: RuleCount;
@@ -6400,6 +6981,10 @@ export type ResolversParentTypes = {
   Season: Season;
   SessionDifference: SessionDifferenceRow;
   SessionTiming: SessionTimingRow;
+  SetAvailabilityInput: SetAvailabilityInput;
+  SetAvailabilityResult: ResolversUnionTypes<ResolversParentTypes>['SetAvailabilityResult'];
+  SetDutiesInput: SetDutiesInput;
+  SetDutiesResult: ResolversUnionTypes<ResolversParentTypes>['SetDutiesResult'];
   SetEnergyMethodInput: SetEnergyMethodInput;
   SetEnergyMethodResult: ResolversUnionTypes<ResolversParentTypes>['SetEnergyMethodResult'];
   SetEquipmentInput: SetEquipmentInput;
@@ -6446,10 +7031,13 @@ export type ResolversParentTypes = {
   Task: TaskRow;
   TaskDifference: TaskDifferenceRow;
   TaskHeld: Omit<TaskHeld, 'holder'> & { holder?: Maybe<ResolversParentTypes['Person']> };
+  TaskNotHeld: TaskNotHeld;
   TaskPayload: Omit<TaskPayload, 'task'> & { task: ResolversParentTypes['Task'] };
   TickShoppingLineInput: TickShoppingLineInput;
   TickShoppingLineResult: ResolversUnionTypes<ResolversParentTypes>['TickShoppingLineResult'];
   TripDaysInput: TripDaysInput;
+  UndoTaskInput: UndoTaskInput;
+  UndoTaskResult: ResolversUnionTypes<ResolversParentTypes>['UndoTaskResult'];
   UnpinItemInput: UnpinItemInput;
   UnpinItemResult: ResolversUnionTypes<ResolversParentTypes>['UnpinItemResult'];
   UpperLevel: UpperLevel;
@@ -6467,6 +7055,9 @@ export type ResolversParentTypes = {
   WishTotals: WishTotals;
   WithdrawDisruptionInput: WithdrawDisruptionInput;
   WithdrawDisruptionResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawDisruptionResult'];
+  WithdrawErasureInput: WithdrawErasureInput;
+  WithdrawErasurePayload: Omit<WithdrawErasurePayload, 'child'> & { child: ResolversParentTypes['Child'] };
+  WithdrawErasureResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawErasureResult'];
   WithdrawInvitationInput: WithdrawInvitationInput;
   WithdrawInvitationPayload: Omit<WithdrawInvitationPayload, 'invitation'> & { invitation: ResolversParentTypes['Invitation'] };
   WithdrawInvitationResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawInvitationResult'];
@@ -6474,6 +7065,7 @@ export type ResolversParentTypes = {
   WithdrawResidenceChangeResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawResidenceChangeResult'];
   WithdrawRuleSetInput: WithdrawRuleSetInput;
   WithdrawRuleSetResult: ResolversUnionTypes<ResolversParentTypes>['WithdrawRuleSetResult'];
+  WorkUsed: Omit<WorkUsed, 'boxes'> & { boxes: ReadonlyArray<ResolversParentTypes['BoxPlace']> };
   WriteHandoverInput: WriteHandoverInput;
   WriteHandoverResult: ResolversUnionTypes<ResolversParentTypes>['WriteHandoverResult'];
 };
@@ -6492,6 +7084,10 @@ export type AcceptInvitationResultResolvers<ContextType = GraphqlContext, Parent
   __resolveType: TypeResolveFn<'AlreadyCarer' | 'HouseholdNotFound' | 'HouseholdPayload' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused', ParentType, ContextType>;
 };
 
+export type AcceptRotaResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AcceptRotaResult'] = ResolversParentTypes['AcceptRotaResult']> = {
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'ProposalMoved' | 'RevisionPassed' | 'RotaPayload', ParentType, ContextType>;
+};
+
 export type AddSchoolClassResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AddSchoolClassResult'] = ResolversParentTypes['AddSchoolClassResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotAppointed' | 'RevisionPassed' | 'SchoolNotFound' | 'SchoolPayload', ParentType, ContextType>;
 };
@@ -6507,6 +7103,11 @@ export type AgeSpanResolvers<ContextType = GraphqlContext, ParentType extends Re
 
 export type AgreeWeekResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AgreeWeekResult'] = ResolversParentTypes['AgreeWeekResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'WeekAgreed' | 'WeekPayload', ParentType, ContextType>;
+};
+
+export type AgreementNeededResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AgreementNeeded'] = ResolversParentTypes['AgreementNeeded']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type AllergenSourceResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['AllergenSource'] = ResolversParentTypes['AllergenSource']> = {
@@ -6585,6 +7186,13 @@ export type AuditEntryResolvers<ContextType = GraphqlContext, ParentType extends
   jurisdiction?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   person?: Resolver<Maybe<ResolversTypes['Person']>, ParentType, ContextType>;
   school?: Resolver<Maybe<ResolversTypes['School']>, ParentType, ContextType>;
+};
+
+export type AvailabilityResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Availability'] = ResolversParentTypes['Availability']> = {
+  kind?: Resolver<ResolversTypes['WindowKind'], ParentType, ContextType>;
+  minutes?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
+  weekday?: Resolver<ResolversTypes['Weekday'], ParentType, ContextType>;
 };
 
 export type BaseResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Base'] = ResolversParentTypes['Base']> = {
@@ -6799,6 +7407,13 @@ export type CarerResolvers<ContextType = GraphqlContext, ParentType extends Reso
   since?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
 };
 
+export type CarerMinutesResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CarerMinutes'] = ResolversParentTypes['CarerMinutes']> = {
+  minutesAhead?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  minutesDone?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
+  sharePercent?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
 export type CarerNotFoundResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CarerNotFound'] = ResolversParentTypes['CarerNotFound']> = {
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
@@ -6863,6 +7478,7 @@ export type ChildResolvers<ContextType = GraphqlContext, ParentType extends Reso
   diets?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   dislikes?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   enrolments?: Resolver<ReadonlyArray<ResolversTypes['Enrolment']>, ParentType, ContextType>;
+  erasureAsked?: Resolver<ReadonlyArray<ResolversTypes['ErasureAsked']>, ParentType, ContextType>;
   exemptions?: Resolver<ReadonlyArray<ResolversTypes['Exemption']>, ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   minutesToEat?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
@@ -6988,7 +7604,7 @@ export type CreateHouseholdPayloadResolvers<ContextType = GraphqlContext, Parent
 };
 
 export type CreateHouseholdResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CreateHouseholdResult'] = ResolversParentTypes['CreateHouseholdResult']> = {
-  __resolveType: TypeResolveFn<'CreateHouseholdPayload' | 'InvalidInput' | 'KeyReused', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'CreateHouseholdPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused', ParentType, ContextType>;
 };
 
 export type CrossContactResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['CrossContact'] = ResolversParentTypes['CrossContact']> = {
@@ -7204,6 +7820,28 @@ export type EquipmentResolvers<ContextType = GraphqlContext, ParentType extends 
   units?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
+export type EraseChildResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EraseChildResult'] = ResolversParentTypes['EraseChildResult']> = {
+  __resolveType: TypeResolveFn<'AgreementNeeded' | 'ChildNotFound' | 'ConfirmationNeeded' | 'ErasedPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
+};
+
+export type EraseHouseholdResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EraseHouseholdResult'] = ResolversParentTypes['EraseHouseholdResult']> = {
+  __resolveType: TypeResolveFn<'ConfirmationNeeded' | 'ErasedPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
+};
+
+export type EraseMeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EraseMeResult'] = ResolversParentTypes['EraseMeResult']> = {
+  __resolveType: TypeResolveFn<'ConfirmationNeeded' | 'ErasedPayload' | 'HouseholdsLeft' | 'InvalidInput' | 'KeyReused' | 'LastAdministrator' | 'LastCoordinator', ParentType, ContextType>;
+};
+
+export type ErasedPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ErasedPayload'] = ResolversParentTypes['ErasedPayload']> = {
+  erasedAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type ErasureAskedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ErasureAsked'] = ResolversParentTypes['ErasureAsked']> = {
+  askedAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  askedHere?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+};
+
 export type EstimatedCostResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['EstimatedCost'] = ResolversParentTypes['EstimatedCost']> = {
   currency?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   minor?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
@@ -7243,6 +7881,13 @@ export type ExemptionRefusedResolvers<ContextType = GraphqlContext, ParentType e
   reason?: Resolver<ResolversTypes['ExemptionRefusal'], ParentType, ContextType>;
   says?: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type FairnessResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Fairness'] = ResolversParentTypes['Fairness']> = {
+  asOf?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  carers?: Resolver<ReadonlyArray<ResolversTypes['CarerMinutes']>, ParentType, ContextType>;
+  from?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  othersMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
 export type FeedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Feed'] = ResolversParentTypes['Feed']> = {
@@ -7320,6 +7965,10 @@ export type HandOverCoordinationResultResolvers<ContextType = GraphqlContext, Pa
   __resolveType: TypeResolveFn<'CarerNotFound' | 'HouseholdNotFound' | 'HouseholdPayload' | 'InvalidInput' | 'KeyReused' | 'NotPermitted', ParentType, ContextType>;
 };
 
+export type HandTaskResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HandTaskResult'] = ResolversParentTypes['HandTaskResult']> = {
+  __resolveType: TypeResolveFn<'HelperNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'TaskHeld' | 'TaskNotHeld' | 'TaskPayload', ParentType, ContextType>;
+};
+
 export type HandoverResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Handover'] = ResolversParentTypes['Handover']> = {
   allergies?: Resolver<ReadonlyArray<ResolversTypes['Allergy']>, ParentType, ContextType>;
   avoid?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
@@ -7339,6 +7988,11 @@ export type HandoverPayloadResolvers<ContextType = GraphqlContext, ParentType ex
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type HelperNotFoundResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HelperNotFound'] = ResolversParentTypes['HelperNotFound']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type HoldingPointResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HoldingPoint'] = ResolversParentTypes['HoldingPoint']> = {
   celsius?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   log10?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
@@ -7346,12 +8000,14 @@ export type HoldingPointResolvers<ContextType = GraphqlContext, ParentType exten
 };
 
 export type HouseholdResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Household'] = ResolversParentTypes['Household']> = {
+  availability?: Resolver<ReadonlyArray<ResolversTypes['Availability']>, ParentType, ContextType>;
   carers?: Resolver<ReadonlyArray<ResolversTypes['Carer']>, ParentType, ContextType>;
   changeCursor?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
   currency?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   disruptions?: Resolver<ReadonlyArray<ResolversTypes['Disruption']>, ParentType, ContextType, RequireFields<HouseholdDisruptionsArgs, 'from' | 'to'>>;
   energyMethod?: Resolver<ResolversTypes['EnergyMethod'], ParentType, ContextType>;
+  fairness?: Resolver<ResolversTypes['Fairness'], ParentType, ContextType, RequireFields<HouseholdFairnessArgs, 'asOf'>>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   invitations?: Resolver<Maybe<ReadonlyArray<ResolversTypes['Invitation']>>, ParentType, ContextType>;
   keepsOut?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
@@ -7362,7 +8018,10 @@ export type HouseholdResolvers<ContextType = GraphqlContext, ParentType extends 
   name?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   ownDishes?: Resolver<ReadonlyArray<ResolversTypes['Dish']>, ParentType, ContextType>;
   ownFoods?: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  reminders?: Resolver<ReadonlyArray<ResolversTypes['Reminder']>, ParentType, ContextType, RequireFields<HouseholdRemindersArgs, 'after'>>;
   revision?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  rota?: Resolver<ReadonlyArray<ResolversTypes['RotaSession']>, ParentType, ContextType, RequireFields<HouseholdRotaArgs, 'from' | 'to'>>;
+  rotaProposal?: Resolver<ResolversTypes['RotaProposal'], ParentType, ContextType, RequireFields<HouseholdRotaProposalArgs, 'from' | 'to'>>;
   ruleNotices?: Resolver<ReadonlyArray<ResolversTypes['RuleNotice']>, ParentType, ContextType>;
   timeZone?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   unitSystem?: Resolver<ResolversTypes['UnitSystem'], ParentType, ContextType>;
@@ -7378,6 +8037,11 @@ export type HouseholdNotFoundResolvers<ContextType = GraphqlContext, ParentType 
 
 export type HouseholdPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HouseholdPayload'] = ResolversParentTypes['HouseholdPayload']> = {
   household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type HouseholdsLeftResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['HouseholdsLeft'] = ResolversParentTypes['HouseholdsLeft']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -7654,6 +8318,7 @@ export type MissingFigureResolvers<ContextType = GraphqlContext, ParentType exte
 export type MutationResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Mutation'] = ResolversParentTypes['Mutation']> = {
   acceptHomeInvitation?: Resolver<ResolversTypes['AcceptHomeInvitationResult'], ParentType, ContextType, RequireFields<MutationAcceptHomeInvitationArgs, 'input'>>;
   acceptInvitation?: Resolver<ResolversTypes['AcceptInvitationResult'], ParentType, ContextType, RequireFields<MutationAcceptInvitationArgs, 'input'>>;
+  acceptRota?: Resolver<ResolversTypes['AcceptRotaResult'], ParentType, ContextType, RequireFields<MutationAcceptRotaArgs, 'input'>>;
   addSchoolClass?: Resolver<ResolversTypes['AddSchoolClassResult'], ParentType, ContextType, RequireFields<MutationAddSchoolClassArgs, 'input'>>;
   adoptRuleSet?: Resolver<ResolversTypes['AdoptRuleSetResult'], ParentType, ContextType, RequireFields<MutationAdoptRuleSetArgs, 'input'>>;
   agreeWeek?: Resolver<ResolversTypes['AgreeWeekResult'], ParentType, ContextType, RequireFields<MutationAgreeWeekArgs, 'input'>>;
@@ -7670,9 +8335,13 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   dropOwnRules?: Resolver<ResolversTypes['DropOwnRulesResult'], ParentType, ContextType, RequireFields<MutationDropOwnRulesArgs, 'input'>>;
   endExemption?: Resolver<ResolversTypes['EndExemptionResult'], ParentType, ContextType, RequireFields<MutationEndExemptionArgs, 'input'>>;
   enrolChild?: Resolver<ResolversTypes['EnrolChildResult'], ParentType, ContextType, RequireFields<MutationEnrolChildArgs, 'input'>>;
+  eraseChild?: Resolver<ResolversTypes['EraseChildResult'], ParentType, ContextType, RequireFields<MutationEraseChildArgs, 'input'>>;
+  eraseHousehold?: Resolver<ResolversTypes['EraseHouseholdResult'], ParentType, ContextType, RequireFields<MutationEraseHouseholdArgs, 'input'>>;
+  eraseMe?: Resolver<ResolversTypes['EraseMeResult'], ParentType, ContextType, RequireFields<MutationEraseMeArgs, 'input'>>;
   finishTask?: Resolver<ResolversTypes['FinishTaskResult'], ParentType, ContextType, RequireFields<MutationFinishTaskArgs, 'input'>>;
   giveUpHome?: Resolver<ResolversTypes['GiveUpHomeResult'], ParentType, ContextType, RequireFields<MutationGiveUpHomeArgs, 'input'>>;
   handOverCoordination?: Resolver<ResolversTypes['HandOverCoordinationResult'], ParentType, ContextType, RequireFields<MutationHandOverCoordinationArgs, 'input'>>;
+  handTask?: Resolver<ResolversTypes['HandTaskResult'], ParentType, ContextType, RequireFields<MutationHandTaskArgs, 'input'>>;
   inviteCarer?: Resolver<ResolversTypes['InviteCarerResult'], ParentType, ContextType, RequireFields<MutationInviteCarerArgs, 'input'>>;
   inviteHome?: Resolver<ResolversTypes['InviteHomeResult'], ParentType, ContextType, RequireFields<MutationInviteHomeArgs, 'input'>>;
   keepOwnRules?: Resolver<ResolversTypes['KeepOwnRulesResult'], ParentType, ContextType, RequireFields<MutationKeepOwnRulesArgs, 'input'>>;
@@ -7690,6 +8359,7 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   recordLabel?: Resolver<ResolversTypes['RecordLabelResult'], ParentType, ContextType, RequireFields<MutationRecordLabelArgs, 'input'>>;
   registerSchool?: Resolver<ResolversTypes['RegisterSchoolResult'], ParentType, ContextType, RequireFields<MutationRegisterSchoolArgs, 'input'>>;
   relaxHouseRule?: Resolver<ResolversTypes['RelaxHouseRuleResult'], ParentType, ContextType, RequireFields<MutationRelaxHouseRuleArgs, 'input'>>;
+  releaseTask?: Resolver<ResolversTypes['ReleaseTaskResult'], ParentType, ContextType, RequireFields<MutationReleaseTaskArgs, 'input'>>;
   removeAllergy?: Resolver<ResolversTypes['RemoveAllergyResult'], ParentType, ContextType, RequireFields<MutationRemoveAllergyArgs, 'input'>>;
   removeCarer?: Resolver<ResolversTypes['RemoveCarerResult'], ParentType, ContextType, RequireFields<MutationRemoveCarerArgs, 'input'>>;
   removeOwnDish?: Resolver<ResolversTypes['RemoveOwnDishResult'], ParentType, ContextType, RequireFields<MutationRemoveOwnDishArgs, 'input'>>;
@@ -7703,6 +8373,8 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   reportReturned?: Resolver<ResolversTypes['ReportReturnedResult'], ParentType, ContextType, RequireFields<MutationReportReturnedArgs, 'input'>>;
   saveOwnDish?: Resolver<ResolversTypes['SaveOwnDishResult'], ParentType, ContextType, RequireFields<MutationSaveOwnDishArgs, 'input'>>;
   saveOwnFood?: Resolver<ResolversTypes['SaveOwnFoodResult'], ParentType, ContextType, RequireFields<MutationSaveOwnFoodArgs, 'input'>>;
+  setAvailability?: Resolver<ResolversTypes['SetAvailabilityResult'], ParentType, ContextType, RequireFields<MutationSetAvailabilityArgs, 'input'>>;
+  setDuties?: Resolver<ResolversTypes['SetDutiesResult'], ParentType, ContextType, RequireFields<MutationSetDutiesArgs, 'input'>>;
   setEnergyMethod?: Resolver<ResolversTypes['SetEnergyMethodResult'], ParentType, ContextType, RequireFields<MutationSetEnergyMethodArgs, 'input'>>;
   setEquipment?: Resolver<ResolversTypes['SetEquipmentResult'], ParentType, ContextType, RequireFields<MutationSetEquipmentArgs, 'input'>>;
   setFacility?: Resolver<ResolversTypes['SetFacilityResult'], ParentType, ContextType, RequireFields<MutationSetFacilityArgs, 'input'>>;
@@ -7718,8 +8390,10 @@ export type MutationResolvers<ContextType = GraphqlContext, ParentType extends R
   swapItem?: Resolver<ResolversTypes['SwapItemResult'], ParentType, ContextType, RequireFields<MutationSwapItemArgs, 'input'>>;
   takeTask?: Resolver<ResolversTypes['TakeTaskResult'], ParentType, ContextType, RequireFields<MutationTakeTaskArgs, 'input'>>;
   tickShoppingLine?: Resolver<ResolversTypes['TickShoppingLineResult'], ParentType, ContextType, RequireFields<MutationTickShoppingLineArgs, 'input'>>;
+  undoTask?: Resolver<ResolversTypes['UndoTaskResult'], ParentType, ContextType, RequireFields<MutationUndoTaskArgs, 'input'>>;
   unpinItem?: Resolver<ResolversTypes['UnpinItemResult'], ParentType, ContextType, RequireFields<MutationUnpinItemArgs, 'input'>>;
   withdrawDisruption?: Resolver<ResolversTypes['WithdrawDisruptionResult'], ParentType, ContextType, RequireFields<MutationWithdrawDisruptionArgs, 'input'>>;
+  withdrawErasure?: Resolver<ResolversTypes['WithdrawErasureResult'], ParentType, ContextType, RequireFields<MutationWithdrawErasureArgs, 'input'>>;
   withdrawInvitation?: Resolver<ResolversTypes['WithdrawInvitationResult'], ParentType, ContextType, RequireFields<MutationWithdrawInvitationArgs, 'input'>>;
   withdrawResidenceChange?: Resolver<ResolversTypes['WithdrawResidenceChangeResult'], ParentType, ContextType, RequireFields<MutationWithdrawResidenceChangeArgs, 'input'>>;
   withdrawRuleSet?: Resolver<ResolversTypes['WithdrawRuleSetResult'], ParentType, ContextType, RequireFields<MutationWithdrawRuleSetArgs, 'input'>>;
@@ -7947,6 +8621,11 @@ export type ProcessingClassResolvers<ContextType = GraphqlContext, ParentType ex
   tag?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type ProposalMovedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ProposalMoved'] = ResolversParentTypes['ProposalMoved']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type ProposalOpenResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ProposalOpen'] = ResolversParentTypes['ProposalOpen']> = {
   dates?: Resolver<ReadonlyArray<ResolversTypes['LocalDate']>, ParentType, ContextType>;
   madeHere?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
@@ -7968,6 +8647,17 @@ export type ProposeResidenceChangeResultResolvers<ContextType = GraphqlContext, 
 export type ProposedDayResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ProposedDay'] = ResolversParentTypes['ProposedDay']> = {
   date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
   here?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+};
+
+export type ProposedMinutesResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ProposedMinutes'] = ResolversParentTypes['ProposedMinutes']> = {
+  minutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  person?: Resolver<ResolversTypes['Person'], ParentType, ContextType>;
+};
+
+export type ProposedSessionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ProposedSession'] = ResolversParentTypes['ProposedSession']> = {
+  onDuty?: Resolver<ReadonlyArray<ResolversTypes['Person']>, ParentType, ContextType>;
+  openHands?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  session?: Resolver<ResolversTypes['RotaSession'], ParentType, ContextType>;
 };
 
 export type QueryResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
@@ -8021,6 +8711,21 @@ export type RegisterSchoolResultResolvers<ContextType = GraphqlContext, ParentTy
 
 export type RelaxHouseRuleResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RelaxHouseRuleResult'] = ResolversParentTypes['RelaxHouseRuleResult']> = {
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
+};
+
+export type ReleaseTaskResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['ReleaseTaskResult'] = ResolversParentTypes['ReleaseTaskResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'TaskHeld' | 'TaskNotHeld' | 'TaskPayload', ParentType, ContextType>;
+};
+
+export type ReminderResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Reminder'] = ResolversParentTypes['Reminder']> = {
+  aboutAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  dueAt?: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  forEverybody?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['ReminderKind'], ParentType, ContextType>;
+  session?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  task?: Resolver<Maybe<ResolversTypes['Task']>, ParentType, ContextType>;
+  text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type RemoveAllergyResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RemoveAllergyResult'] = ResolversParentTypes['RemoveAllergyResult']> = {
@@ -8119,6 +8824,29 @@ export type RevisionPassedResolvers<ContextType = GraphqlContext, ParentType ext
   message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   seenRevision?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type RotaPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RotaPayload'] = ResolversParentTypes['RotaPayload']> = {
+  household?: Resolver<ResolversTypes['Household'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type RotaProposalResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RotaProposal'] = ResolversParentTypes['RotaProposal']> = {
+  isFairest?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  minutes?: Resolver<ReadonlyArray<ResolversTypes['ProposedMinutes']>, ParentType, ContextType>;
+  sessions?: Resolver<ReadonlyArray<ResolversTypes['ProposedSession']>, ParentType, ContextType>;
+  token?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type RotaSessionResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['RotaSession'] = ResolversParentTypes['RotaSession']> = {
+  carers?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  date?: Resolver<ResolversTypes['LocalDate'], ParentType, ContextType>;
+  handsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  isPlanned?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  key?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  kind?: Resolver<ResolversTypes['WindowKind'], ParentType, ContextType>;
+  onDuty?: Resolver<ReadonlyArray<ResolversTypes['Person']>, ParentType, ContextType>;
+  startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
 };
 
 export type RuleResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Rule'] = ResolversParentTypes['Rule']> = {
@@ -8355,6 +9083,14 @@ export type SessionTimingResolvers<ContextType = GraphqlContext, ParentType exte
   provenShortest?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
 };
 
+export type SetAvailabilityResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetAvailabilityResult'] = ResolversParentTypes['SetAvailabilityResult']> = {
+  __resolveType: TypeResolveFn<'HelperNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed' | 'RotaPayload', ParentType, ContextType>;
+};
+
+export type SetDutiesResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetDutiesResult'] = ResolversParentTypes['SetDutiesResult']> = {
+  __resolveType: TypeResolveFn<'HelperNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed' | 'RotaPayload', ParentType, ContextType>;
+};
+
 export type SetEnergyMethodResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['SetEnergyMethodResult'] = ResolversParentTypes['SetEnergyMethodResult']> = {
   __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'KitchenPayload' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
@@ -8480,6 +9216,7 @@ export type SubscriptionResolvers<ContextType = GraphqlContext, ParentType exten
   boxesBlocked?: SubscriptionResolver<Maybe<ResolversTypes['BoxVerdict']>, "boxesBlocked", ParentType, ContextType, RequireFields<SubscriptionBoxesBlockedArgs, 'householdId'>>;
   changes?: SubscriptionResolver<ResolversTypes['Change'], "changes", ParentType, ContextType, RequireFields<SubscriptionChangesArgs, 'householdId'>>;
   planProgress?: SubscriptionResolver<ResolversTypes['PlanProgress'], "planProgress", ParentType, ContextType, RequireFields<SubscriptionPlanProgressArgs, 'householdId'>>;
+  reminders?: SubscriptionResolver<ResolversTypes['Reminder'], "reminders", ParentType, ContextType, RequireFields<SubscriptionRemindersArgs, 'householdId'>>;
   weekChanged?: SubscriptionResolver<ResolversTypes['Week'], "weekChanged", ParentType, ContextType, RequireFields<SubscriptionWeekChangedArgs, 'householdId'>>;
 };
 
@@ -8498,9 +9235,11 @@ export type TakeTaskResultResolvers<ContextType = GraphqlContext, ParentType ext
 };
 
 export type TaskResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Task'] = ResolversParentTypes['Task']> = {
+  actualMinutes?: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   carer?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   children?: Resolver<ReadonlyArray<ResolversTypes['Child']>, ParentType, ContextType>;
   crossContact?: Resolver<Maybe<ResolversTypes['CrossContact']>, ParentType, ContextType>;
+  doneAt?: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   endsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
   equipment?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   forDates?: Resolver<ReadonlyArray<ResolversTypes['LocalDate']>, ParentType, ContextType>;
@@ -8508,12 +9247,14 @@ export type TaskResolvers<ContextType = GraphqlContext, ParentType extends Resol
   handsFreeAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
   handsOnMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   id?: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  kept?: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   kind?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   latestStartsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
   passiveMinutes?: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   session?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   startsAt?: Resolver<ResolversTypes['LocalTime'], ParentType, ContextType>;
   state?: Resolver<ResolversTypes['WorkState'], ParentType, ContextType>;
+  takenAt?: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   takenBy?: Resolver<Maybe<ResolversTypes['Person']>, ParentType, ContextType>;
   text?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
@@ -8534,13 +9275,24 @@ export type TaskHeldResolvers<ContextType = GraphqlContext, ParentType extends R
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type TaskNotHeldResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['TaskNotHeld'] = ResolversParentTypes['TaskNotHeld']> = {
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  state?: Resolver<ResolversTypes['WorkState'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type TaskPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['TaskPayload'] = ResolversParentTypes['TaskPayload']> = {
+  revision?: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   task?: Resolver<ResolversTypes['Task'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type TickShoppingLineResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['TickShoppingLineResult'] = ResolversParentTypes['TickShoppingLineResult']> = {
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'ShoppingLinePayload', ParentType, ContextType>;
+};
+
+export type UndoTaskResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UndoTaskResult'] = ResolversParentTypes['UndoTaskResult']> = {
+  __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed' | 'TaskHeld' | 'TaskNotHeld' | 'TaskPayload' | 'WorkUsed', ParentType, ContextType>;
 };
 
 export type UnpinItemResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UnpinItemResult'] = ResolversParentTypes['UnpinItemResult']> = {
@@ -8555,7 +9307,7 @@ export type UpperLevelResolvers<ContextType = GraphqlContext, ParentType extends
 };
 
 export type UserErrorResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['UserError'] = ResolversParentTypes['UserError']> = {
-  __resolveType: TypeResolveFn<'AlreadyCarer' | 'BoxBlocked' | 'BoxClosed' | 'CarerNotFound' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DayClosed' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'ForTheOtherHome' | 'HouseholdNotFound' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'LastCoordinator' | 'LivesHereAlready' | 'LivesInTwoHomes' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OnlyHome' | 'OutsideTerm' | 'PersonNotFound' | 'ProposalOpen' | 'ProposalSettled' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'WeekAgreed' | 'WeekInfeasible', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'AgreementNeeded' | 'AlreadyCarer' | 'BoxBlocked' | 'BoxClosed' | 'CarerNotFound' | 'ChildNotFound' | 'ConfirmationNeeded' | 'DayClosed' | 'DishNotOffered' | 'DishUnknown' | 'DocumentRefused' | 'ExemptionRefused' | 'ForTheOtherHome' | 'HelperNotFound' | 'HouseholdNotFound' | 'HouseholdsLeft' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'LabelsUnread' | 'LastAdministrator' | 'LastCoordinator' | 'LivesHereAlready' | 'LivesInTwoHomes' | 'NoSchool' | 'NoWeekWithDish' | 'NotAppointed' | 'NotPermitted' | 'NothingThere' | 'OnlyHome' | 'OutsideTerm' | 'PersonNotFound' | 'ProposalMoved' | 'ProposalOpen' | 'ProposalSettled' | 'RevisionPassed' | 'SchoolNotFound' | 'StillInUse' | 'SwapRefused' | 'TaskHeld' | 'TaskNotHeld' | 'WeekAgreed' | 'WeekInfeasible' | 'WorkUsed', ParentType, ContextType>;
 };
 
 export type VerdictsResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['Verdicts'] = ResolversParentTypes['Verdicts']> = {
@@ -8654,13 +9406,22 @@ export type WithdrawDisruptionResultResolvers<ContextType = GraphqlContext, Pare
   __resolveType: TypeResolveFn<'DisruptionPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type WithdrawErasurePayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawErasurePayload'] = ResolversParentTypes['WithdrawErasurePayload']> = {
+  child?: Resolver<ResolversTypes['Child'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type WithdrawErasureResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawErasureResult'] = ResolversParentTypes['WithdrawErasureResult']> = {
+  __resolveType: TypeResolveFn<'ChildNotFound' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'WithdrawErasurePayload', ParentType, ContextType>;
+};
+
 export type WithdrawInvitationPayloadResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawInvitationPayload'] = ResolversParentTypes['WithdrawInvitationPayload']> = {
   invitation?: Resolver<ResolversTypes['Invitation'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
 export type WithdrawInvitationResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawInvitationResult'] = ResolversParentTypes['WithdrawInvitationResult']> = {
-  __resolveType: TypeResolveFn<'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'NotPermitted' | 'WithdrawInvitationPayload', ParentType, ContextType>;
+  __resolveType: TypeResolveFn<'HouseholdNotFound' | 'InvalidInput' | 'InvitationClosed' | 'InvitationNotFound' | 'KeyReused' | 'NotPermitted' | 'WithdrawInvitationPayload', ParentType, ContextType>;
 };
 
 export type WithdrawResidenceChangeResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WithdrawResidenceChangeResult'] = ResolversParentTypes['WithdrawResidenceChangeResult']> = {
@@ -8671,6 +9432,13 @@ export type WithdrawRuleSetResultResolvers<ContextType = GraphqlContext, ParentT
   __resolveType: TypeResolveFn<'InvalidInput' | 'KeyReused' | 'LoadRuleSetPayload' | 'NotAppointed' | 'NothingThere' | 'RevisionPassed', ParentType, ContextType>;
 };
 
+export type WorkUsedResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WorkUsed'] = ResolversParentTypes['WorkUsed']> = {
+  boxes?: Resolver<ReadonlyArray<ResolversTypes['BoxPlace']>, ParentType, ContextType>;
+  message?: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  tasks?: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
 export type WriteHandoverResultResolvers<ContextType = GraphqlContext, ParentType extends ResolversParentTypes['WriteHandoverResult'] = ResolversParentTypes['WriteHandoverResult']> = {
   __resolveType: TypeResolveFn<'ChildNotFound' | 'HandoverPayload' | 'HouseholdNotFound' | 'InvalidInput' | 'KeyReused' | 'NotPermitted' | 'RevisionPassed', ParentType, ContextType>;
 };
@@ -8679,10 +9447,12 @@ export type Resolvers<ContextType = GraphqlContext> = {
   AcceptHomeInvitationPayload?: AcceptHomeInvitationPayloadResolvers<ContextType>;
   AcceptHomeInvitationResult?: AcceptHomeInvitationResultResolvers<ContextType>;
   AcceptInvitationResult?: AcceptInvitationResultResolvers<ContextType>;
+  AcceptRotaResult?: AcceptRotaResultResolvers<ContextType>;
   AddSchoolClassResult?: AddSchoolClassResultResolvers<ContextType>;
   AdoptRuleSetResult?: AdoptRuleSetResultResolvers<ContextType>;
   AgeSpan?: AgeSpanResolvers<ContextType>;
   AgreeWeekResult?: AgreeWeekResultResolvers<ContextType>;
+  AgreementNeeded?: AgreementNeededResolvers<ContextType>;
   AllergenSource?: AllergenSourceResolvers<ContextType>;
   Allergy?: AllergyResolvers<ContextType>;
   AllergyPayload?: AllergyPayloadResolvers<ContextType>;
@@ -8696,6 +9466,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   AppointmentsPayload?: AppointmentsPayloadResolvers<ContextType>;
   AuditConnection?: AuditConnectionResolvers<ContextType>;
   AuditEntry?: AuditEntryResolvers<ContextType>;
+  Availability?: AvailabilityResolvers<ContextType>;
   Base?: BaseResolvers<ContextType>;
   Batch?: BatchResolvers<ContextType>;
   BatchDifference?: BatchDifferenceResolvers<ContextType>;
@@ -8721,6 +9492,7 @@ export type Resolvers<ContextType = GraphqlContext> = {
   CalendarEntry?: CalendarEntryResolvers<ContextType>;
   CalendarEntryChange?: CalendarEntryChangeResolvers<ContextType>;
   Carer?: CarerResolvers<ContextType>;
+  CarerMinutes?: CarerMinutesResolvers<ContextType>;
   CarerNotFound?: CarerNotFoundResolvers<ContextType>;
   CarerTasks?: CarerTasksResolvers<ContextType>;
   Caution?: CautionResolvers<ContextType>;
@@ -8775,12 +9547,18 @@ export type Resolvers<ContextType = GraphqlContext> = {
   EnrolChildResult?: EnrolChildResultResolvers<ContextType>;
   Enrolment?: EnrolmentResolvers<ContextType>;
   Equipment?: EquipmentResolvers<ContextType>;
+  EraseChildResult?: EraseChildResultResolvers<ContextType>;
+  EraseHouseholdResult?: EraseHouseholdResultResolvers<ContextType>;
+  EraseMeResult?: EraseMeResultResolvers<ContextType>;
+  ErasedPayload?: ErasedPayloadResolvers<ContextType>;
+  ErasureAsked?: ErasureAskedResolvers<ContextType>;
   EstimatedCost?: EstimatedCostResolvers<ContextType>;
   Exclusion?: ExclusionResolvers<ContextType>;
   Exemption?: ExemptionResolvers<ContextType>;
   ExemptionNote?: ExemptionNoteResolvers<ContextType>;
   ExemptionPayload?: ExemptionPayloadResolvers<ContextType>;
   ExemptionRefused?: ExemptionRefusedResolvers<ContextType>;
+  Fairness?: FairnessResolvers<ContextType>;
   Feed?: FeedResolvers<ContextType>;
   FeedAddressPayload?: FeedAddressPayloadResolvers<ContextType>;
   FieldChange?: FieldChangeResolvers<ContextType>;
@@ -8791,12 +9569,15 @@ export type Resolvers<ContextType = GraphqlContext> = {
   FreezerStock?: FreezerStockResolvers<ContextType>;
   GiveUpHomeResult?: GiveUpHomeResultResolvers<ContextType>;
   HandOverCoordinationResult?: HandOverCoordinationResultResolvers<ContextType>;
+  HandTaskResult?: HandTaskResultResolvers<ContextType>;
   Handover?: HandoverResolvers<ContextType>;
   HandoverPayload?: HandoverPayloadResolvers<ContextType>;
+  HelperNotFound?: HelperNotFoundResolvers<ContextType>;
   HoldingPoint?: HoldingPointResolvers<ContextType>;
   Household?: HouseholdResolvers<ContextType>;
   HouseholdNotFound?: HouseholdNotFoundResolvers<ContextType>;
   HouseholdPayload?: HouseholdPayloadResolvers<ContextType>;
+  HouseholdsLeft?: HouseholdsLeftResolvers<ContextType>;
   InputIssue?: InputIssueResolvers<ContextType>;
   InvalidInput?: InvalidInputResolvers<ContextType>;
   Invitation?: InvitationResolvers<ContextType>;
@@ -8873,10 +9654,13 @@ export type Resolvers<ContextType = GraphqlContext> = {
   PriceOfDishResult?: PriceOfDishResultResolvers<ContextType>;
   PricedAlternative?: PricedAlternativeResolvers<ContextType>;
   ProcessingClass?: ProcessingClassResolvers<ContextType>;
+  ProposalMoved?: ProposalMovedResolvers<ContextType>;
   ProposalOpen?: ProposalOpenResolvers<ContextType>;
   ProposalSettled?: ProposalSettledResolvers<ContextType>;
   ProposeResidenceChangeResult?: ProposeResidenceChangeResultResolvers<ContextType>;
   ProposedDay?: ProposedDayResolvers<ContextType>;
+  ProposedMinutes?: ProposedMinutesResolvers<ContextType>;
+  ProposedSession?: ProposedSessionResolvers<ContextType>;
   Query?: QueryResolvers<ContextType>;
   ReadyUse?: ReadyUseResolvers<ContextType>;
   RecordAllergyResult?: RecordAllergyResultResolvers<ContextType>;
@@ -8884,6 +9668,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   RecordLabelResult?: RecordLabelResultResolvers<ContextType>;
   RegisterSchoolResult?: RegisterSchoolResultResolvers<ContextType>;
   RelaxHouseRuleResult?: RelaxHouseRuleResultResolvers<ContextType>;
+  ReleaseTaskResult?: ReleaseTaskResultResolvers<ContextType>;
+  Reminder?: ReminderResolvers<ContextType>;
   RemoveAllergyResult?: RemoveAllergyResultResolvers<ContextType>;
   RemoveCarerResult?: RemoveCarerResultResolvers<ContextType>;
   RemoveOwnDishResult?: RemoveOwnDishResultResolvers<ContextType>;
@@ -8903,6 +9689,9 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Retention?: RetentionResolvers<ContextType>;
   ReturnedPayload?: ReturnedPayloadResolvers<ContextType>;
   RevisionPassed?: RevisionPassedResolvers<ContextType>;
+  RotaPayload?: RotaPayloadResolvers<ContextType>;
+  RotaProposal?: RotaProposalResolvers<ContextType>;
+  RotaSession?: RotaSessionResolvers<ContextType>;
   Rule?: RuleResolvers<ContextType>;
   RuleChange?: RuleChangeResolvers<ContextType>;
   RuleCount?: RuleCountResolvers<ContextType>;
@@ -8932,6 +9721,8 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Season?: SeasonResolvers<ContextType>;
   SessionDifference?: SessionDifferenceResolvers<ContextType>;
   SessionTiming?: SessionTimingResolvers<ContextType>;
+  SetAvailabilityResult?: SetAvailabilityResultResolvers<ContextType>;
+  SetDutiesResult?: SetDutiesResultResolvers<ContextType>;
   SetEnergyMethodResult?: SetEnergyMethodResultResolvers<ContextType>;
   SetEquipmentResult?: SetEquipmentResultResolvers<ContextType>;
   SetFacilityResult?: SetFacilityResultResolvers<ContextType>;
@@ -8961,8 +9752,10 @@ export type Resolvers<ContextType = GraphqlContext> = {
   Task?: TaskResolvers<ContextType>;
   TaskDifference?: TaskDifferenceResolvers<ContextType>;
   TaskHeld?: TaskHeldResolvers<ContextType>;
+  TaskNotHeld?: TaskNotHeldResolvers<ContextType>;
   TaskPayload?: TaskPayloadResolvers<ContextType>;
   TickShoppingLineResult?: TickShoppingLineResultResolvers<ContextType>;
+  UndoTaskResult?: UndoTaskResultResolvers<ContextType>;
   UnpinItemResult?: UnpinItemResultResolvers<ContextType>;
   UpperLevel?: UpperLevelResolvers<ContextType>;
   UserError?: UserErrorResolvers<ContextType>;
@@ -8978,10 +9771,13 @@ export type Resolvers<ContextType = GraphqlContext> = {
   WeekPlan?: WeekPlanResolvers<ContextType>;
   WishTotals?: WishTotalsResolvers<ContextType>;
   WithdrawDisruptionResult?: WithdrawDisruptionResultResolvers<ContextType>;
+  WithdrawErasurePayload?: WithdrawErasurePayloadResolvers<ContextType>;
+  WithdrawErasureResult?: WithdrawErasureResultResolvers<ContextType>;
   WithdrawInvitationPayload?: WithdrawInvitationPayloadResolvers<ContextType>;
   WithdrawInvitationResult?: WithdrawInvitationResultResolvers<ContextType>;
   WithdrawResidenceChangeResult?: WithdrawResidenceChangeResultResolvers<ContextType>;
   WithdrawRuleSetResult?: WithdrawRuleSetResultResolvers<ContextType>;
+  WorkUsed?: WorkUsedResolvers<ContextType>;
   WriteHandoverResult?: WriteHandoverResultResolvers<ContextType>;
 };
 

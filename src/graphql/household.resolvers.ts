@@ -16,6 +16,7 @@ import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
 import { baseOf, foodOf } from "./food.resolvers.js";
 import { globalId, localId } from "./global-id.js";
+import { GoneSince } from "./gone-since.js";
 import type { Resolvers } from "./generated.js";
 import type { ChildNode } from "./rows.js";
 import { verdictsOf } from "./verdicts.js";
@@ -26,7 +27,7 @@ const MOST_DAYS = 62;
 export async function freshHousehold({ reads }: GraphqlContext, id: string): Promise<HouseholdRow> {
   reads.forget();
   const household = await reads.household(id);
-  if (!household) throw new Error("a household just changed cannot be read");
+  if (!household) throw new GoneSince();
   return household;
 }
 
@@ -39,7 +40,7 @@ export const childNode = (row: ChildRow, household: HouseholdRow): ChildNode => 
 /** The payload of a change to one child. */
 export function changedChild(household: HouseholdRow, childId: string) {
   const row = household.children.find((child) => child.id === childId);
-  if (!row) throw new Error("a child just changed is not in its household");
+  if (!row) throw new GoneSince();
   return { household, child: childNode(row, household) };
 }
 

@@ -16,6 +16,7 @@ import type { Result } from "../domain/result.js";
 import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
 import { localId } from "./global-id.js";
+import { GoneSince } from "./gone-since.js";
 import type { Resolvers } from "./generated.js";
 
 interface KitchenInput {
@@ -39,7 +40,7 @@ const kitchenMutation =
     if (!done.ok) return explain(done.error);
     context.reads.forget();
     const household = await context.reads.household(done.value.householdId);
-    if (!household) throw new Error("a household just changed cannot be read");
+    if (!household) throw new GoneSince();
     return { __typename: "KitchenPayload" as const, household };
   };
 

@@ -3,13 +3,14 @@ import { EventEmitter, on } from "node:events";
 import type { Database, Notice } from "../database/database.js";
 import { createChangeTails, type ChangeTails } from "./change-tails.js";
 
-type Told = Exclude<Notice, { kind: "CARER_LEFT" | "CHANGED" }>;
+type Told = Exclude<Notice, { kind: "CARER_LEFT" | "CHANGED" | "PERSON_ERASED" }>;
 /** The subscription that tells of each kind of notice. */
 const toldBy = {
   PLAN_CHANGED: "weekChanged",
   PLAN_PROGRESS: "planProgress",
   PLAN_FAILED: "planProgress",
   BOX_CHECKED: "boxesBlocked",
+  REMINDER: "reminders",
 } as const satisfies Record<Told["kind"], string>;
 export type Topic = (typeof toldBy)[Told["kind"]];
 export type NoticeOn<T extends Topic> = Extract<
@@ -25,6 +26,9 @@ export interface Notices {
   about<T extends Topic>(topic: T, householdId: string, personId: string): AsyncIterableIterator<NoticeOn<T>>;
   /** A household's log from an entry on, as it grows. */
   readonly changes: Pick<ChangeTails, "follow">;
+  /** Is told of every person who was erased, on whichever server; those of this one before they have their answer. */
+  onErased(forget: (personId: string) => void): void;
+  erased(personId: string): void;
   stop(): Promise<void>;
 }
 
@@ -40,6 +44,8 @@ export async function listenForNotices(db: Database): Promise<Notices> {
         return changes.grown(notice.householdId);
       case "CARER_LEFT":
         return void emitter.emit(left(notice.householdId, notice.personId));
+      case "PERSON_ERASED":
+        return void emitter.emit("erased", notice.personId);
       default:
         emitter.emit(`${toldBy[notice.kind]}/${notice.householdId}`, notice);
     }
@@ -51,7 +57,31 @@ export async function listenForNotices(db: Database): Promise<Notices> {
       const source = on(emitter, `${topic}/${householdId}`, { close: [left(householdId, personId)] });
       return mapped(source, ([notice]) => notice as NoticeOn<T>);
     },
+    onErased: (forget) => void emitter.on("erased", forget),
+    erased: (personId) => void emitter.emit("erased", personId),
     stop: stopListening,
+  };
+}
+
+/** Passes on what may be passed on, looking at one event after the other. No generator, for the reason below. */
+export function filtered<T>(
+  source: AsyncIterator<T>,
+  isWanted: (value: T) => boolean | Promise<boolean>,
+): AsyncIterableIterator<T> {
+  return {
+    async next() {
+      for (;;) {
+        const step = await source.next();
+        if (step.done || (await isWanted(step.value))) return step;
+      }
+    },
+    async return() {
+      await source.return?.();
+      return { done: true, value: undefined };
+    },
+    [Symbol.asyncIterator]() {
+      return this;
+    },
   };
 }
 

@@ -5,11 +5,14 @@ import type { ReadSession } from "../database/database.js";
 import { createReads, createSearches, type GraphqlContext } from "./context.js";
 import type { Notices } from "./notices.js";
 
-/** Subjects seen before, so that a signed-in person costs no statement; bounded, and a person's row never moves. */
+/** Subjects seen before, so that a signed-in person costs no statement; bounded, and a person's row only ever goes by erasure. */
 const MOST_KNOWN = 10_000;
 
 export function createContextOpener(app: App, notices: Notices) {
   const known = new Map<string, string>();
+  notices.onErased((personId) => {
+    for (const [subject, id] of known) if (id === personId) known.delete(subject);
+  });
   const personOf = async (subject: string, name: string | null): Promise<string> => {
     const before = known.get(subject);
     if (before !== undefined) return before;

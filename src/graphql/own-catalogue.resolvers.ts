@@ -11,13 +11,14 @@ import { explain } from "./explain.js";
 import { dishOf, foodOf, indexSeenBy } from "./food.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import { localId } from "./global-id.js";
+import { GoneSince } from "./gone-since.js";
 import { childOf } from "./household.resolvers.js";
 
 /** Everything a payload says is read again: the answer to a repeated request is about the rows as they are. */
 async function freshAround(context: GraphqlContext, householdId: string) {
   context.reads.forget();
   const [household, { index }] = await Promise.all([context.reads.household(householdId), context.reads.own()]);
-  if (!household) throw new Error("a household just changed cannot be read");
+  if (!household) throw new GoneSince();
   return { household, index };
 }
 

@@ -73,7 +73,7 @@ export const recheckResolvers: Pick<
         childId: localId("Child", input.childId),
       });
       if (!removed.ok) return explain(removed.error);
-      if ("token" in removed.value) return explain({ kind: "ConfirmationNeeded", ...removed.value });
+      if ("token" in removed.value) return explain({ kind: "ConfirmationNeeded", of: "LESS_STRICT", ...removed.value });
       return allergyPayload(context, removed.value);
     },
     async mendWeek(_, { input }, context) {

@@ -8,6 +8,7 @@ import {
 import { changeMutations, changeSubscriptions, changeTypes, logOfHousehold, tickOfLine } from "./change.resolvers.js";
 import { carerMutations, carerQueries, carersOfHousehold, carerTypes } from "./carer.resolvers.js";
 import { complianceOfBox, complianceOfPlan, complianceQueries, complianceTypes } from "./compliance.resolvers.js";
+import { erasureMutations, erasureOfChild } from "./erasure.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import {
   differencesOfPlan,
@@ -27,6 +28,7 @@ import {
 } from "./family-rules.resolvers.js";
 import { feedMutations, feedQueries, feedTypes } from "./feed.resolvers.js";
 import { foodResolvers } from "./food.resolvers.js";
+import { answeredAfterLeaving } from "./gone-since.js";
 import { handoverMutations, handoverQueries, handoverTypes, returnedOfItem } from "./handover.resolvers.js";
 import { householdResolvers } from "./household.resolvers.js";
 import { foodOnLabels, labelLawQueries } from "./label-law.resolvers.js";
@@ -36,9 +38,11 @@ import { personResolvers } from "./person.resolvers.js";
 import { DateTime, LocalDate, LocalTime } from "./scalars.js";
 import { residenceMutations, residenceOfChild, residenceTypes } from "./residence.resolvers.js";
 import { recheckResolvers } from "./recheck.resolvers.js";
+import { rotaMutations, rotaOfHousehold, rotaSubscriptions, rotaTypes } from "./rota.resolvers.js";
 import { ruleSetMutations, ruleSetQueries, ruleSetTypes } from "./rule-set.resolvers.js";
 import { calendarMutations, calendarQueries, calendarTypes } from "./school-calendar.resolvers.js";
 import { schoolResolvers } from "./school.resolvers.js";
+import { factsOfTask, taskMutations } from "./task.resolvers.js";
 import { latestOfTask, timetableOfPlan, timetableTypes } from "./timetable.resolvers.js";
 import { weekResolvers } from "./week.resolvers.js";
 import { whyOfItems, whyQueries, whyTypes } from "./why.resolvers.js";
@@ -88,8 +92,9 @@ export const resolvers: Resolvers = {
     ...disruptionsOfHousehold,
     ...noticesOfHousehold,
     ...logOfHousehold,
+    ...rotaOfHousehold,
   },
-  Child: { ...plainChild, ...ownRulesOfChild, ...residenceOfChild },
+  Child: { ...plainChild, ...ownRulesOfChild, ...residenceOfChild, ...erasureOfChild },
   ...node,
   ...ownTypes,
   ...person,
@@ -108,7 +113,8 @@ export const resolvers: Resolvers = {
   ...recheck,
   ...whyTypes,
   ...timetableTypes,
-  Task: { ...plainTask, ...latestOfTask },
+  ...rotaTypes,
+  Task: { ...plainTask, ...latestOfTask, ...factsOfTask },
   ShoppingLine: { ...plainLine, ...tickOfLine },
   ...changeTypes,
   ...disruptionTypes,
@@ -136,12 +142,13 @@ export const resolvers: Resolvers = {
     ...weekQueries,
     ...whyQueries,
   },
-  Mutation: {
+  Mutation: answeredAfterLeaving({
     ...administratorMutations,
     ...calendarMutations,
     ...changeMutations,
     ...carerMutations,
     ...disruptionMutations,
+    ...erasureMutations,
     ...familyRuleMutations,
     ...feedMutations,
     ...ownMutations,
@@ -149,8 +156,10 @@ export const resolvers: Resolvers = {
     ...residenceMutations,
     ...householdMutations,
     ...recheckMutations,
+    ...rotaMutations,
     ...ruleSetMutations,
+    ...taskMutations,
     ...weekMutations,
-  },
-  Subscription: { ...weekSubscriptions, ...recheckSubscriptions, ...changeSubscriptions },
+  }),
+  Subscription: { ...weekSubscriptions, ...recheckSubscriptions, ...changeSubscriptions, ...rotaSubscriptions },
 };

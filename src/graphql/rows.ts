@@ -24,6 +24,7 @@ import type { BoxCard, BoxPart } from "../app/box-card.js";
 import type { RuleFinding } from "../app/compliance.js";
 import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import type { RuleNotice } from "../app/own-rules.js";
+import type { ProposedRota, RotaSession } from "../app/rota.js";
 import type { NamedRule, ObeyedRule } from "../app/rule-origins.js";
 import type { CalendarEntry } from "../domain/calendar/school-calendar.js";
 import type { DisruptionRow } from "../database/disruption.js";
@@ -115,6 +116,13 @@ export type PrepSessionNode = WithTasks<{ readonly row: ListedSession<TaskRow> }
 export type CarerTasksNode = WithTasks<{ readonly row: ListedSession<TaskRow>["carers"][number] }>;
 export type ApplianceUsesNode = WithTasks<{ readonly row: ListedAppliance<TaskRow> }>;
 export type ApplianceUseNode = WithTasks<{ readonly row: ListedAppliance<TaskRow>["uses"][number] }>;
+
+/** With the household whose carers it names. */
+type OfHousehold<T> = { readonly row: T; readonly household: HouseholdRow };
+export type RotaSessionNode = OfHousehold<RotaSession>;
+export type RotaProposalNode = OfHousehold<ProposedRota>;
+export type ProposedSessionNode = OfHousehold<ProposedRota["sessions"][number]>;
+export type ProposedMinutesNode = OfHousehold<ProposedRota["minutes"][number]>;
 
 export interface ShoppingLineNode {
   readonly row: ShoppingLineRow;

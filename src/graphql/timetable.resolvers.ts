@@ -5,7 +5,10 @@ import { tenths } from "./week.resolvers.js";
 
 export const timetableOfPlan: Pick<NonNullable<Resolvers["WeekPlan"]>, "sessions"> = {
   sessions: ({ row: { tasks, sessions }, householdId }) =>
-    listSessions(tasks, sessions).map((row) => ({ row, among: tasks, householdId })),
+    listSessions(
+      tasks.filter(({ kept }) => !kept),
+      sessions,
+    ).map((row) => ({ row, among: tasks, householdId })),
 };
 
 export const latestOfTask: Pick<NonNullable<Resolvers["Task"]>, "latestStartsAt"> = {

@@ -24,7 +24,6 @@ import { sayBoxCard } from "../app/say-box-card.js";
 import { boxKey } from "../domain/box-key.js";
 import { stockAfter } from "../domain/shopping/shopping.js";
 import { holdingCurve } from "../domain/food-safety/forecast.js";
-import { finishTask, takeTask, type TaskRef } from "../app/tasks.js";
 import type { HouseholdRow } from "../database/household.js";
 import type { CertificateRow } from "../database/week.js";
 import { avoidedInSession, orderForCrossContact } from "../domain/kitchen/cross-contact.js";
@@ -33,6 +32,7 @@ import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
 import { baseOf, dishOf, foodOf, indexSeenBy } from "./food.resolvers.js";
 import { globalId, localId } from "./global-id.js";
+import { GoneSince } from "./gone-since.js";
 import type { Resolvers } from "./generated.js";
 import { childIfHere, childOf, childrenOf } from "./household.resolvers.js";
 import { mapped, nothingToHear, type NoticeOn, type Topic } from "./notices.js";
@@ -76,17 +76,8 @@ async function householdOf(reads: GraphqlContext["reads"], id: string): Promise<
 export async function weekPayload(context: GraphqlContext, ref: WeekRef) {
   context.reads.forget();
   const week = await context.reads.week(ref.householdId, ref.weekStart);
-  if (!week) throw new Error("a week just changed cannot be read");
+  if (!week) throw new GoneSince();
   return { __typename: "WeekPayload" as const, week, changed: ref.changed };
-}
-
-async function taskPayload(context: GraphqlContext, ref: TaskRef) {
-  context.reads.forget();
-  const week = await context.reads.weekById(ref.weekId);
-  const row = week?.plan.tasks.find((task) => task.id === ref.taskId);
-  // The key was used for a task of a plan that has been replaced since.
-  if (!week || !row) return explain({ kind: "NothingThere", what: "task" });
-  return { __typename: "TaskPayload" as const, task: { row, among: week.plan.tasks, householdId: week.householdId } };
 }
 
 type Types =
@@ -120,9 +111,7 @@ type Mutations =
   | "swapItem"
   | "agreeWeek"
   | "markPacked"
-  | "reportAbsence"
-  | "takeTask"
-  | "finishTask";
+  | "reportAbsence";
 
 export const weekResolvers: Pick<Resolvers, Types> & {
   Query: Pick<NonNullable<Resolvers["Query"]>, "week" | "alternatives">;
@@ -192,20 +181,6 @@ export const weekResolvers: Pick<Resolvers, Types> & {
         childId: localId("Child", input.childId),
       });
       return reported.ok ? weekPayload(context, reported.value) : explain(reported.error, householdId);
-    },
-    async takeTask(_, { input }, context) {
-      const taken = await takeTask(context.app, requirePerson(context), {
-        ...input,
-        taskId: localId("Task", input.taskId),
-      });
-      return taken.ok ? taskPayload(context, taken.value) : explain(taken.error);
-    },
-    async finishTask(_, { input }, context) {
-      const finished = await finishTask(context.app, requirePerson(context), {
-        ...input,
-        taskId: localId("Task", input.taskId),
-      });
-      return finished.ok ? taskPayload(context, finished.value) : explain(finished.error);
     },
   },
   Subscription: {

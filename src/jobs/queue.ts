@@ -30,6 +30,8 @@ export interface JobHandlers {
 export interface JobQueue extends Queue {
   /** Takes jobs of each kind one by one until the queue stops. */
   work(handlers: JobHandlers): Promise<void>;
+  /** Runs something at once and again and again until the queue stops; a run that takes longer leaves the next ones out. */
+  every(seconds: number, run: () => Promise<void>): void;
   /** Lets the job in hand end, for ten seconds; after that it goes to another worker. */
   stop(): Promise<void>;
 }
@@ -118,6 +120,8 @@ export async function openQueue(serverUrl: string, options: QueueOptions = {}): 
     boss.work<J>(name, { pollingIntervalSeconds: Math.min(2, lookSeconds), batchSize: 1 }, async ([job]) => {
       if (job) await handle(job.data);
     });
+  const timers: NodeJS.Timeout[] = [];
+  const inHand = new Set<Promise<void>>();
   return {
     async send(job, tx) {
       await boss.send(QUEUE, job, {
@@ -136,6 +140,26 @@ export async function openQueue(serverUrl: string, options: QueueOptions = {}): 
       await take(GIVEN_UP, giveUp);
       await take(RECHECK, recheck);
     },
-    stop: () => boss.stop({ graceful: true, wait: true, timeout: 10_000 }),
+    every(seconds, run) {
+      let isRunning = false;
+      const once = () => {
+        if (isRunning) return;
+        isRunning = true;
+        const done: Promise<void> = run()
+          .catch((error: unknown) => onError(error instanceof Error ? error : new Error(String(error))))
+          .finally(() => {
+            isRunning = false;
+            inHand.delete(done);
+          });
+        inHand.add(done);
+      };
+      once();
+      timers.push(setInterval(once, seconds * 1000));
+    },
+    async stop() {
+      timers.splice(0).forEach(clearInterval);
+      await Promise.all(inHand);
+      await boss.stop({ graceful: true, wait: true, timeout: 10_000 });
+    },
   };
 }

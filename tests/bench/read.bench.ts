@@ -4,9 +4,8 @@
  * interleaved, so that whatever else the machine does falls on all of them. Peers run with NODE_ENV=production, ours without.
  * Options: `-- --rounds N --seconds N --connections N --flags="..."`, the last for more of Node's flags on our server.
  */
-import { execFileSync, fork, spawn, type ChildProcess } from "node:child_process";
+import { execFileSync, fork } from "node:child_process";
 import { existsSync, readFileSync, rmSync } from "node:fs";
-import { createServer, type AddressInfo } from "node:net";
 import { join } from "node:path";
 import { isDeepStrictEqual, parseArgs } from "node:util";
 import { fileURLToPath } from "node:url";
@@ -18,6 +17,7 @@ import { prepareDatabase } from "../../src/prepare-database.js";
 import { openDatabase } from "../../src/database/start.js";
 import { globalId } from "../../src/graphql/global-id.js";
 import type { LoadOrder, LoadReport } from "./load.js";
+import { freePort, post, startOurs, stopChild } from "./our-server.js";
 import { loadNow, median, printHold, printMachine, printTable, processorMs } from "./machine.js";
 import { startStatementCounter } from "./statement-counter.js";
 
@@ -29,7 +29,7 @@ const { values: options } = parseArgs({
     flags: { type: "string", default: "" },
   },
 });
-const root = fileURLToPath(new URL("../..", import.meta.url));
+const flags = options.flags.split(" ").filter(Boolean);
 const peers = fileURLToPath(new URL("./peers", import.meta.url));
 const say = (line: string) => process.stderr.write(`${line}\n`);
 
@@ -88,93 +88,6 @@ interface Contender {
   readonly body: string;
   readonly pid: number;
   stop(): Promise<void>;
-}
-
-function stopChild(child: ChildProcess): Promise<void> {
-  if (child.exitCode !== null || child.signalCode !== null) return Promise.resolve();
-  return new Promise((resolve) => {
-    child.once("exit", () => resolve());
-    child.kill("SIGTERM");
-  });
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve) => {
-    const probe = createServer();
-    probe.listen(0, "127.0.0.1", () => {
-      const { port } = probe.address() as AddressInfo;
-      probe.close(() => resolve(port));
-    });
-  });
-}
-
-interface OurServer {
-  readonly url: string;
-  readonly pid: number;
-  token(subject: string): Promise<string>;
-  ask<T>(authorization: string, query: string, variables: object): Promise<T>;
-  stop(): Promise<void>;
-}
-
-/** Node's arguments in `npm start`, which is "tsx" with them: started without the loader's own process between. */
-function startArguments(): string[] {
-  const { scripts } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as { scripts: { start: string } };
-  const [command, ...rest] = scripts.start.split(" ");
-  if (command !== "tsx") throw new Error(`npm start is not what this benchmark starts: ${scripts.start}`);
-  return ["--import", "tsx", ...rest];
-}
-
-/** The command of `npm start`, on the given database. */
-async function startOurs(databaseUrl: string, dataDir: string, port: number): Promise<OurServer> {
-  const child = spawn(process.execPath, [...options.flags.split(" ").filter(Boolean), ...startArguments()], {
-    cwd: root,
-    env: {
-      ...process.env,
-      BOUND_SECONDS: "0",
-      DATABASE_URL: databaseUrl,
-      DATA_DIR: dataDir,
-      HOST: "127.0.0.1",
-      PORT: String(port),
-      NODE_ENV: "development",
-    },
-    stdio: ["ignore", "ignore", "inherit"],
-  });
-  const url = `http://127.0.0.1:${port}`;
-  const patience = performance.now() + 60_000;
-  for (;;) {
-    const ready = await fetch(`${url}/health/ready`).catch(() => null);
-    if (ready?.ok) break;
-    if (child.exitCode !== null || performance.now() > patience) throw new Error("our server did not start");
-    await wait(100);
-  }
-  return {
-    url,
-    pid: child.pid!,
-    async token(subject) {
-      const answer = await fetch(`${url}/dev/token`, {
-        method: "POST",
-        headers: { "content-type": "application/json" },
-        body: JSON.stringify({ person: subject }),
-      });
-      return `Bearer ${((await answer.json()) as { access_token: string }).access_token}`;
-    },
-    ask: (authorization, query, variables) =>
-      post(`${url}/graphql`, authorization, JSON.stringify({ query, variables })),
-    stop: () => stopChild(child),
-  };
-}
-
-async function post<T>(url: string, authorization: string, body: string): Promise<T> {
-  const answer = await fetch(url, {
-    method: "POST",
-    headers: { authorization, "content-type": "application/json", accept: "application/json" },
-    body,
-  });
-  const text = await answer.text();
-  const read = JSON.parse(text) as { data?: T; errors?: unknown };
-  if (!answer.ok || !read.data || read.errors)
-    throw new Error(`${url} answered ${answer.status}: ${text.slice(0, 600)}`);
-  return read.data;
 }
 
 async function startPeer(name: string, file: string, path: string, body: string, settings: object): Promise<Contender> {
@@ -296,7 +209,7 @@ const stops: (() => Promise<unknown>)[] = [];
 async function planAndCount(serverUrl: string, dataDir: string) {
   const demo = readDemoFiles();
   const counter = await startStatementCounter(serverUrl, "noonpail");
-  const ours = await startOurs(counter.url, dataDir, await freePort());
+  const ours = await startOurs(counter.url, dataDir, await freePort(), flags);
   const counts: string[] = [];
   try {
     for (const home of demo.homes) {
@@ -358,7 +271,7 @@ async function measure(): Promise<void> {
   const home = demo.homes[0]!;
   const date = demo.residence.demoWeek;
   const port = await freePort();
-  const ours = await startOurs(opened.serverUrl, dataDir, port);
+  const ours = await startOurs(opened.serverUrl, dataDir, port, flags);
   stops.push(ours.stop);
   const settings = {
     databaseUrl: opened.serverUrl,

@@ -128,7 +128,7 @@ test("a plan's past cannot be rewritten: boxes, items, plans and rules have no c
     lunch_box: ["current", "packed_at", "state"],
     rule_set_version: ["in_force_until"],
     shopping_line: ["ticked"],
-    task: ["state", "taken_by_id"],
+    task: ["actual_minutes", "done_at", "state", "taken_at", "taken_by_id"],
     week: ["revision"],
     week_plan: ["agreed_at", "comparison", "state"],
   });

@@ -127,6 +127,52 @@ describe("an owner that is not a superuser", () => {
       );
       expect(await db.asPerson(person, (tx) => tx.child.findMany({ select: { id: true } }))).toEqual([{ id: child }]);
       expect(await plain.asPerson("", (tx) => tx.household.count())).toBe(0);
+      // The owner's function finds the homes with work all the same, and only it does.
+      await db.asPerson(person, async (tx) => {
+        const householdId = home;
+        const week = await tx.week.create({ data: { householdId, weekStart: new Date("2027-01-11T00:00:00Z") } });
+        const made = {
+          seed: 0n,
+          steps: 0,
+          problemHash: "",
+          catalogueVersion: "",
+          wishes: {},
+          cautions: {},
+          readyUses: {},
+        };
+        const plan = await tx.weekPlan.create({
+          data: { weekId: week.id, householdId, number: 1, state: "DRAFT", ...made },
+        });
+        const clock = { startsAt: "06:50", handsFreeAt: "06:54", endsAt: "06:54", latestStartsAt: "07:00" };
+        const work = { kind: "PACK", text: "Pack.", handsOnMinutes: 4, passiveMinutes: 0, equipment: [], carer: 0 };
+        await tx.task.createMany({
+          data: [{ weekPlanId: plan.id, householdId, key: "pack", session: "morning-2027-01-11", ...work, ...clock }],
+        });
+      });
+      const look = (time: string) => {
+        const at = new Date(`2027-01-11T${time}:00Z`);
+        return db.homesToRemind(at, at);
+      };
+      expect(await look("06:55")).toEqual([{ householdId: home, personId: person }]);
+      expect(await look("09:00")).toEqual([]);
+      expect(await plain.asPerson("", (tx) => tx.task.count())).toBe(0);
+      // Erasing as well, though row security binds this owner: everything in one transaction of its coordinator.
+      const other = "7f0c3a52-d0a7-4b0f-8d6e-1a2b3c4d5e6f";
+      await db.asPerson(
+        person,
+        (tx) =>
+          tx.$executeRaw`select app_found_child(${other}::uuid, ${home}::uuid, 'Bo', date '2018-03-01', date '2024-01-01')`,
+      );
+      await db.asPerson(person, (tx) => tx.$executeRaw`select app_erase_child(${other}::uuid, ${home}::uuid)`);
+      expect(await db.asPerson(person, (tx) => tx.child.findMany({ select: { id: true } }))).toEqual([{ id: child }]);
+      await db.asPerson(person, (tx) => tx.$executeRaw`select app_erase_me(true)`);
+      expect(await db.knownPerson("test:founder")).toBeNull();
+      expect(await plain.asPerson("", (tx) => tx.membership.count())).toBe(0);
+      const counts = await plain.asPerson(
+        "00000000-0000-0000-0000-000000000000",
+        (tx) => tx.$queryRaw`select app_erasing() as on, (select count(*)::int from erasure_count) as seen`,
+      );
+      expect(counts).toEqual([{ on: false, seen: 0 }]);
     } finally {
       await Promise.all([db.close(), plain.close()]);
     }

@@ -29,7 +29,8 @@ export interface Mutation {
 }
 
 const itemOf = (week: WeekSeen, slot: string) => week.plan.boxes[0]!.items.find((item) => item.slot === slot)!;
-const openTask = (week: WeekSeen) => week.plan.tasks.find((task) => task.state === "OPEN" && task.kind !== "PACK")!;
+const openTasks = (week: WeekSeen) => week.plan.tasks.filter((task) => task.state === "OPEN" && task.kind !== "PACK");
+const openTask = (week: WeekSeen) => openTasks(week)[0]!;
 const ofWeek = (week: WeekSeen) => ({ seenRevision: week.revision });
 const nothingThere = (name: string) => ({ missing: "NothingThere", names: [name] });
 const householdGone = { missing: "HouseholdNotFound", names: ["householdId"] };
@@ -90,6 +91,31 @@ export const weekMutations: readonly Mutation[] = [
     needs: "HELPER",
     ...nothingThere("taskId"),
     input: (_, week) => ({ taskId: openTask(week).id, ...ofWeek(week) }),
+    other: { minutes: 2.5 },
+  },
+  {
+    field: "releaseTask",
+    needs: "HELPER",
+    ...nothingThere("taskId"),
+    input: (home, week) => afterTask(home, week, "takeTask"),
+    other: { seenRevision: 0 },
+  },
+  {
+    field: "handTask",
+    needs: "HELPER",
+    ...nothingThere("taskId"),
+    input: async (home, week) => ({
+      ...(await afterTask(home, week, "takeTask")),
+      personId: await coordinatorOf(home),
+    }),
+    other: { seenRevision: 0 },
+  },
+  {
+    field: "undoTask",
+    needs: "HELPER",
+    ...nothingThere("taskId"),
+    // Of the last day: nothing is packed yet that holds it.
+    input: (home, week) => afterTask(home, week, "finishTask", openTasks(week).at(-1)),
     other: { seenRevision: 0 },
   },
   {
@@ -170,6 +196,24 @@ async function lineToBuy(home: Household): Promise<string> {
   );
   return found.week.plan.shopping[0]!.id;
 }
+
+/** A task that the coordinator has just taken or done. */
+async function afterTask(
+  home: Household,
+  week: WeekSeen,
+  field: string,
+  task = openTask(week),
+): Promise<Record<string, unknown>> {
+  const about = { taskId: task.id, ...ofWeek(week) };
+  const done = await home.change(documentOf(field), { householdId: undefined, ...about });
+  expect(done.__typename).toBe("TaskPayload");
+  return about;
+}
+const coordinatorOf = async (home: Household): Promise<string> => {
+  const query = "query Carers($id: ID!) { node(id: $id) { ... on Household { carers { role person { id } } } } }";
+  const { carers } = await home.ask<{ carers: { role: string; person: { id: string } }[] }>(query, home.id);
+  return carers.find(({ role }) => role === "COORDINATOR")!.person.id;
+};
 
 /** A report to take back, of a week that nobody has planned: nothing else of the home changes. */
 async function withdrawal(home: Household): Promise<Record<string, unknown>> {
@@ -504,6 +548,25 @@ export const kitchenMutations: readonly Mutation[] = [
     input: (home) => ({ childId: home.children[0], schoolClassId: classId("class-4"), fromDate: "2027-04-12" }),
     other: { fromDate: "2027-04-13" },
   },
+  {
+    ...kitchen("setDuties", "COOK", {}, { duties: [{ session: "morning-2027-01-12", personIds: [] }] }),
+    input: async (home) => ({ duties: [{ session: "morning-2027-01-11", personIds: [await coordinatorOf(home)] }] }),
+  },
+  {
+    ...kitchen("acceptRota", "COOK", {}, { to: "2027-02-06" }),
+    async input(home) {
+      const days = { from: "2027-02-01", to: "2027-02-05" };
+      const query = `query Proposal($id: ID!) { node(id: $id) { ... on Household { rotaProposal(from: "${days.from}", to: "${days.to}") { token } } } }`;
+      const { rotaProposal } = await home.ask<{ rotaProposal: { token: string } }>(query, home.id);
+      return { ...days, proposal: rotaProposal.token };
+    },
+  },
+  kitchen(
+    "setAvailability",
+    "HELPER",
+    { entries: [{ weekday: "MONDAY", kind: "MORNING", minutes: 20 }] },
+    { entries: [] },
+  ),
   kitchen("setEnergyMethod", "COORDINATOR", { method: "IOM_2005" }, { method: "NASEM_2023" }),
   {
     field: "setSchoolProvision",
@@ -605,12 +668,29 @@ const feedMutations: readonly Mutation[] = ["renewFeedAddress", "closeFeed"].map
   other: {},
 }));
 
+const ofFirstChild = (home: Household) => ({ householdId: home.id, childId: home.children[0] });
+/** Their two steps are in tests/graphql/erasure.test.ts: here nobody gets past the first. */
+const erasureMutations: readonly Mutation[] = [
+  { field: "eraseChild", needs: "COORDINATOR", ...householdGone, input: ofFirstChild, other: {} },
+  { field: "withdrawErasure", needs: "COORDINATOR", ...householdGone, input: ofFirstChild, other: {} },
+  {
+    field: "eraseHousehold",
+    needs: "COORDINATOR",
+    ...householdGone,
+    input: (home) => ({ householdId: home.id }),
+    other: {},
+  },
+];
+/** Of nobody but the sender; in the same test. */
+export const ownMutation = "eraseMe";
+
 /** Every mutation of a household. */
 export const everyMutation: readonly Mutation[] = [
   ...kitchenMutations,
   ...weekMutations,
   ...carerMutations,
   ...feedMutations,
+  ...erasureMutations,
   queuedMutation,
 ];
 
@@ -802,6 +882,9 @@ const withoutWeek = [
   "handOverCoordination",
   "renewFeedAddress",
   "closeFeed",
+  "eraseChild",
+  "withdrawErasure",
+  "eraseHousehold",
 ];
 const asking = (field: string, refusals: string): string => {
   const input = `${field[0]!.toUpperCase()}${field.slice(1)}Input`;

@@ -10,6 +10,7 @@ import {
   ownMattersMutations,
   inputNow,
   jurisdictionMutations,
+  ownMutation,
   schoolDocumentOf,
   schoolInputNow,
   schoolMutations,
@@ -42,7 +43,7 @@ const sendAs = async (person: string, mutation: Mutation, change: Record<string,
 it("every mutation there is answers for itself here", () => {
   const asked = [...everyMutation, ...schoolMutations, ...jurisdictionMutations].map(({ field }) => field);
   const offered = Object.keys(served.inProcess.schema.getMutationType()!.getFields());
-  expect([...asked, ...ownMattersMutations, foundingMutation].sort()).toEqual(offered.sort());
+  expect([...asked, ...ownMattersMutations, foundingMutation, ownMutation].sort()).toEqual(offered.sort());
 });
 
 describe("a carer whose role does not reach", () => {

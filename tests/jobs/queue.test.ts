@@ -232,7 +232,7 @@ it("a job that comes again after its plan was stored stores no second one and re
   expect(await giveUpPlanJob(app, job, explainPlanJob)).toMatchObject({ ok: true });
   // Notices keep their order: when this one is here, so is everything before it.
   await parts.database.db.announce({ kind: "PLAN_FAILED", householdId: "the", weekStart: "last", failure: "one" });
-  await until((notice) => notice.householdId === "the");
+  await until((notice) => notice.kind === "PLAN_FAILED" && notice.householdId === "the");
   await stop();
   expect(notices.filter(({ kind }) => kind === "PLAN_FAILED")).toHaveLength(1);
   expect(await plans()).toMatchObject([{ number: 1 }]);

@@ -53,6 +53,8 @@ test("the README shows the query it sends and the answer that comes back", async
       throw new Error("nobody listens here");
     };
     const silent = {
+      onErased: () => undefined,
+      erased: () => undefined,
       about: nobody,
       changes: { follow: nobody },
       stop: () => Promise.resolve(),
