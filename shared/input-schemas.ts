@@ -7,10 +7,12 @@ import { makeInputSchemas, type InputTypeName } from "./generated/inputs.js";
 import {
   absenceReason,
   allergyInput,
+  availabilityEntries,
   createChildInput,
   createHouseholdInput,
   displayName,
   disruptionInput,
+  dutyEntries,
   equipmentEntries,
   exemptionInput,
   expiresInHours,
@@ -31,6 +33,7 @@ import {
   schoolInput,
   stockEntries,
   subject,
+  taskMinutes,
   termInput,
 } from "./inputs.js";
 import { ownDishInput, ownFoodInput } from "./own-catalogue.js";
@@ -62,6 +65,9 @@ const ranges: { readonly [T in InputTypeName]?: z.ZodType } = {
   RecordLabelInput: labelInput,
   OwnFoodInput: ownFoodInput,
   OwnDishInput: ownDishInput,
+  FinishTaskInput: z.object({ minutes: taskMinutes }),
+  SetDutiesInput: z.object({ duties: dutyEntries }),
+  SetAvailabilityInput: z.object({ entries: availabilityEntries }),
   ReportAbsenceInput: z.object({ reason: absenceReason }),
   DisruptionInput: disruptionInput,
   RecordExemptionInput: exemptionInput,
