@@ -6,10 +6,13 @@
 import {
   BoxesOfChild,
   Changes,
+  Fairness,
+  FinishTask,
   Handover,
   MarkPacked,
   MyHomes,
   RecordLabel,
+  RotaProposal,
   TakeTask,
   Timetable,
   WriteHandover,
@@ -57,6 +60,18 @@ console.log(`${task.startsAt} ${task.text}`);
 console.log(`Tom: ${first.__typename} ${first.__typename === "TaskPayload" ? "" : first.message}`);
 console.log(`Iris: ${second.__typename} ${second.__typename === "TaskPayload" ? "" : second.message}`);
 console.log(`Iris sees that it is held by ${await seen}`);
+
+const [holder, taken] = first.__typename === "TaskPayload" ? [tom, first] : [iris, second];
+if (taken.__typename === "TaskPayload") {
+  const done = await holder.send(FinishTask, { taskId: task.id, seenRevision: taken.revision, minutes: 12 });
+  console.log(`done in 12 minutes: ${done.__typename}`);
+}
+const { household: fair } = await tom.ask(Fairness, { householdId, day: DAY });
+for (const { person, minutesDone, minutesAhead } of fair?.fairness.carers ?? [])
+  console.log(`  ${person.displayName}: ${minutesDone} min done, ${minutesAhead} min taken`);
+const { household: kitchen } = await tom.ask(RotaProposal, { householdId, from: DAY, to: "2027-01-15" });
+for (const { session, onDuty } of kitchen?.rotaProposal.sessions ?? [])
+  console.log(`  ${session.key}: ${onDuty.map(({ displayName }) => displayName).join(", ") || "nobody"} could be on`);
 
 const boxes = week.plan.boxes.filter(({ date }) => date === DAY);
 const box = boxes.find(({ items }) => items.some(({ labelsToRead }) => labelsToRead?.length)) ?? boxes[0]!;

@@ -40,6 +40,9 @@ it(
     const outcomes = [...said.matchAll(/^(?:Tom|Iris): (\w+)/gm)].map(([, outcome]) => outcome);
     expect(outcomes.sort()).toEqual(["TaskHeld", "TaskPayload"]);
     expect(said).toMatch(/^Iris sees that it is held by (?:Tom|Iris) /m);
+    expect(said).toMatch(/^done in 12 minutes: TaskPayload$/m);
+    expect(said).toMatch(/^ {2}(?:Tom|Iris) \w+: 12 min done, /m);
+    expect(said).toMatch(/^ {2}morning-2027-01-12: .+ could be on$/m);
     expect(said).toMatch(/^\w+'s box: WeekPayload/m);
     expect(said).toMatch(/reads: The blue lid leaks; keep it upright. The box is WITH_CHILD, the flask OTHER_HOME.$/m);
     expect(said).toMatch(/^ {2}2027-01-11 (?:PACKED|PLANNED): /m);
