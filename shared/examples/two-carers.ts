@@ -1,100 +1,129 @@
-/** Two carers reach for one task, then one reads a label and packs a box. Run while `npm start` serves, after family-app. */
-import { newKey, signIn } from "./client.js";
-
-interface Task {
-  id: string;
-  kind: string;
-  state: string;
-  startsAt: string;
-  text: string;
-}
-interface Box {
-  id: string;
-  date: string;
-  state: string;
-  child: { name: string };
-  items: { labelsToRead: { key: string; name: string }[] }[];
-}
-interface Session {
-  key: string;
-  startsAt: string;
-  endsAt: string;
-  timing: { leastMinutes: number; provenShortest: boolean; latestStartsAt: string } | null;
-  carers: { carer: number; handsOnMinutes: number }[];
-}
-interface Home {
-  id: string;
-  revision: number;
-  week: { revision: number; plan: { tasks: Task[]; boxes: Box[]; sessions: Session[] } } | null;
-}
-type Answer = { __typename: string; message?: string };
+/**
+ * Two carers reach for one task and one hears what the other does; then one reads a label and packs a box. At the end the child's
+ * other home reads the handover note, and sees the boxes without anything of this kitchen. Run while `npm start` serves, after
+ * family-app.
+ */
+import {
+  BoxesOfChild,
+  Changes,
+  Fairness,
+  FinishTask,
+  Handover,
+  MarkPacked,
+  MyHomes,
+  RecordLabel,
+  RotaProposal,
+  TakeTask,
+  Timetable,
+  WriteHandover,
+} from "../generated/operations.js";
+import { signIn } from "./sign-in.js";
 
 const DAY = "2027-01-11";
-const HOME = `query Home($day: LocalDate!) { me { households { id revision week(date: $day) { revision plan {
-  tasks { id kind state startsAt text } sessions { key startsAt endsAt timing { leastMinutes provenShortest latestStartsAt } carers { carer handsOnMinutes } } boxes(date: $day) { id date state child { name } items { labelsToRead { key name } } } } } } } }`;
+/** On the server's clock, should it not be ours. */
+const TODAY = process.argv[3] ?? new Date().toISOString().slice(0, 10);
+const tom = signIn("demo:tom");
+const iris = signIn("demo:iris");
+const home = async () => (await tom.ask(MyHomes, { day: DAY })).me.households[0]!;
 
-const tom = await signIn("demo:tom");
-const iris = await signIn("demo:iris");
-const home = async () => (await tom<{ me: { households: Home[] } }>(HOME, { day: DAY })).me.households[0]!;
-
-const { week } = await home();
+const { id: householdId, changeCursor, week } = await home();
 if (!week) throw new Error("Plan the week first: run family-app.");
-const morning = week.plan.sessions.find(({ key }) => key === `morning-${DAY}`);
+
+const { week: timed } = await tom.ask(Timetable, { householdId, week: DAY });
+const morning = timed?.plan.sessions.find(({ key }) => key === `morning-${DAY}`);
 if (morning?.timing) {
   const { leastMinutes, provenShortest, latestStartsAt } = morning.timing;
   const share = morning.carers.map(({ carer, handsOnMinutes }) => `carer ${carer} ${handsOnMinutes} min`).join(", ");
-  console.log(
-    `the morning: ${morning.startsAt} to ${morning.endsAt} (${share}), begin by ${latestStartsAt}; ${provenShortest ? "no order of the tasks is shorter" : `at least ${leastMinutes} min in any order`}`,
-  );
+  const bound = provenShortest ? "no order of the tasks is shorter" : `at least ${leastMinutes} min in any order`;
+  console.log(`the morning: ${morning.startsAt} to ${morning.endsAt} (${share}), begin by ${latestStartsAt}; ${bound}`);
 }
-const task = week.plan.tasks.find((entry) => entry.state === "OPEN")!;
-const TAKE =
-  "mutation Take($input: TakeTaskInput!) { takeTask(input: $input) { __typename ... on UserError { message } } }";
-const take = (carer: typeof tom) =>
-  carer<{ takeTask: Answer }>(TAKE, {
-    input: { idempotencyKey: newKey(), taskId: task.id, seenRevision: week.revision },
-  });
+
+const task = week.plan.tasks.find(({ state }) => state === "OPEN");
+if (!task) throw new Error("Every task is taken: start with an empty data folder.");
+const seen = new Promise<string>((resolve) =>
+  iris.follow(
+    Changes,
+    { householdId, after: changeCursor },
+    {
+      onEvent({ changes: { task: about, by } }) {
+        if (about?.id === task.id && about.takenBy)
+          resolve(`${about.takenBy.displayName} (told by ${by?.displayName})`);
+      },
+      cursorOf: ({ changes }) => changes.cursor,
+      withCursor: (variables, after) => ({ ...variables, after }),
+    },
+  ),
+);
+const take = (carer: typeof tom) => carer.send(TakeTask, { taskId: task.id, seenRevision: week.revision });
 const [first, second] = await Promise.all([take(tom), take(iris)]);
 console.log(`${task.startsAt} ${task.text}`);
-console.log(`Tom: ${first.takeTask.__typename} ${first.takeTask.message ?? ""}`);
-console.log(`Iris: ${second.takeTask.__typename} ${second.takeTask.message ?? ""}`);
+console.log(`Tom: ${first.__typename} ${first.__typename === "TaskPayload" ? "" : first.message}`);
+console.log(`Iris: ${second.__typename} ${second.__typename === "TaskPayload" ? "" : second.message}`);
+console.log(`Iris sees that it is held by ${await seen}`);
 
-const PACK =
-  "mutation Pack($input: MarkPackedInput!) { markPacked(input: $input) { __typename ... on UserError { message } } }";
-const pack = async (box: Box) => {
-  const now = await home();
-  const input = {
-    idempotencyKey: newKey(),
-    boxId: box.id,
-    seenRevision: now.week!.revision,
-    packedAt: `${box.date}T07:10:00Z`,
-  };
-  return (await iris<{ markPacked: Answer }>(PACK, { input })).markPacked;
-};
-const box =
-  week.plan.boxes.find((entry) => entry.items.some((item) => item.labelsToRead.length > 0)) ?? week.plan.boxes[0]!;
-let packed = await pack(box);
-console.log(`${box.child.name}'s box: ${packed.__typename} ${packed.message ?? ""}`);
-if (packed.__typename === "LabelsUnread") {
-  const foods = new Map(box.items.flatMap((item) => item.labelsToRead).map((food) => [food.key, food.name]));
-  for (const [food, name] of foods) {
-    const { revision, id } = await home();
-    const { recordLabel } = await iris<{ recordLabel: Answer }>(
-      "mutation Label($input: RecordLabelInput!) { recordLabel(input: $input) { __typename ... on UserError { message } } }",
-      {
-        input: {
-          idempotencyKey: newKey(),
-          householdId: id,
-          seenRevision: revision,
-          food,
-          contains: [],
-          mayContain: [],
-          readOn: new Date().toISOString().slice(0, 10),
-        },
-      },
-    );
-    console.log(`label of ${name} read: ${recordLabel.__typename}`);
-  }
-  packed = await pack(box);
-  console.log(`${box.child.name}'s box: ${packed.__typename} ${packed.message ?? ""}`);
+const [holder, taken] = first.__typename === "TaskPayload" ? [tom, first] : [iris, second];
+if (taken.__typename === "TaskPayload") {
+  const done = await holder.send(FinishTask, { taskId: task.id, seenRevision: taken.revision, minutes: 12 });
+  console.log(`done in 12 minutes: ${done.__typename}`);
 }
+const { household: fair } = await tom.ask(Fairness, { householdId, day: DAY });
+for (const { person, minutesDone, minutesAhead } of fair?.fairness.carers ?? [])
+  console.log(`  ${person.displayName}: ${minutesDone} min done, ${minutesAhead} min taken`);
+const { household: kitchen } = await tom.ask(RotaProposal, { householdId, from: DAY, to: "2027-01-15" });
+for (const { session, onDuty } of kitchen?.rotaProposal.sessions ?? [])
+  console.log(`  ${session.key}: ${onDuty.map(({ displayName }) => displayName).join(", ") || "nobody"} could be on`);
+
+const boxes = week.plan.boxes.filter(({ date }) => date === DAY);
+const box = boxes.find(({ items }) => items.some(({ labelsToRead }) => labelsToRead?.length)) ?? boxes[0]!;
+const pack = async () => {
+  const { week: now } = await home();
+  return iris.send(MarkPacked, {
+    boxId: box.id,
+    seenRevision: now!.revision,
+    packedAt: `${box.date}T07:10:00Z`,
+  });
+};
+let packed = await pack();
+console.log(
+  `${box.child.name}'s box: ${packed.__typename} ${packed.__typename === "WeekPayload" ? "" : packed.message}`,
+);
+if (packed.__typename === "LabelsUnread") {
+  for (const food of packed.foods) {
+    const label = await iris.send(RecordLabel, {
+      householdId,
+      seenRevision: (await home()).revision,
+      food: food.key,
+      contains: [],
+      mayContain: [],
+      readOn: TODAY,
+    });
+    console.log(`label of ${food.name} read: ${label.__typename}`);
+  }
+  packed = await pack();
+  console.log(
+    `${box.child.name}'s box: ${packed.__typename} ${packed.__typename === "WeekPayload" ? "" : packed.message}`,
+  );
+}
+
+const leo = signIn("demo:leo");
+const other = (await leo.ask(MyHomes, { day: DAY })).me.households[0]!;
+const child = other.children[0]!;
+const { handover: before } = await tom.ask(Handover, { householdId, childId: child.id, day: DAY });
+const written = await tom.send(WriteHandover, {
+  householdId,
+  childId: child.id,
+  date: DAY,
+  seenRevision: before?.revision ?? 0,
+  note: "The blue lid leaks; keep it upright.",
+  box: "WITH_CHILD",
+  flask: "THIS_HOME",
+});
+console.log(`note about ${child.name}: ${written.__typename}`);
+const { handover: read } = await leo.ask(Handover, { householdId: other.id, childId: child.id, day: DAY });
+console.log(`${other.name} reads: ${read?.note} The box is ${read?.box}, the flask ${read?.flask}.`);
+const { node } = await leo.ask(BoxesOfChild, { childId: child.id, from: DAY, to: "2027-01-15" });
+for (const { date, state, items } of (node && "boxes" in node && node.boxes) || [])
+  console.log(`  ${date} ${state}: ${items.map(({ dish }) => dish.name).join(", ")}`);
+leo.close();
+tom.close();
+iris.close();

@@ -7,6 +7,28 @@ import { z } from "zod";
 import type { Document } from "../document.js";
 import { inputSchemas } from "../input-schemas.js";
 import { scalars } from "../scalars.js";
+export type AcceptHomeInvitationInput = {
+  /** The household the child is to live in too. */
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly token: string;
+};
+
+export type AcceptInvitationInput = {
+  readonly idempotencyKey: string;
+  readonly token: string;
+};
+
+export type AcceptRotaInput = {
+  readonly from: string;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  /** Its token. */
+  readonly proposal: string;
+  readonly seenRevision: number;
+  readonly to: string;
+};
+
 export type AddSchoolClassInput = {
   /** In the order of the day, none within another. */
   readonly breaks: ReadonlyArray<ClassBreakInput>;
@@ -41,6 +63,14 @@ export type AllergyInput = {
   readonly kindUnknown?: boolean;
 };
 
+export type AnswerResidenceChangeInput = {
+  readonly accept: boolean;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly proposalId: string;
+  readonly seenRevision: number;
+};
+
 /** Counts for every box of the weeks it touches that is not packed, until its last day is over. */
 export type ApplianceBrokenInput = {
   /** Kind of equipment: OVEN. */
@@ -72,6 +102,13 @@ export type AuditAction =
   | 'RULE_SET_WITHDRAWN'
   /** Registered, or a class, its breaks or its facility changed. */
   | 'SCHOOL_CHANGED';
+
+export type AvailabilityInput = {
+  readonly kind: WindowKind;
+  /** 0 to 600; 0: cannot help then. */
+  readonly minutes: number;
+  readonly weekday: Weekday;
+};
 
 export type Avoid =
   /** Only as an ingredient. */
@@ -140,6 +177,15 @@ export type CalendarKind =
   | 'TERM'
   | 'TRIP';
 
+export type CameBack =
+  /** Nothing was eaten. */
+  | 'ALL'
+  /** Everything was eaten. */
+  | 'NONE'
+  | 'SOME'
+  /** Given to somebody else, or exchanged. */
+  | 'TRADED';
+
 /** What an entry of a household's log is about. */
 export type ChangeKind =
   | 'ALLERGY'
@@ -191,6 +237,13 @@ export type ChangeKind =
   | 'STOCK'
   | 'TASK';
 
+export type ChangeRoleInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly personId: string;
+  readonly role: Role;
+};
+
 export type ChangeSchoolClassInput = {
   /** In place of all it had, in the order of the day, none within another. */
   readonly breaks?: ReadonlyArray<ClassBreakInput> | null | undefined;
@@ -234,6 +287,11 @@ export type ClassBreakInput = {
   readonly slots: ReadonlyArray<Slot>;
   /** On the school's clock. */
   readonly startsAt: string;
+};
+
+export type CloseFeedInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
 };
 
 export type CompartmentInput = {
@@ -344,6 +402,12 @@ export type DropOwnRulesInput = {
   readonly seenRevision: number;
 };
 
+export type DutyInput = {
+  /** Carers of the household, helper or more; at most 6. */
+  readonly personIds: ReadonlyArray<string>;
+  readonly session: string;
+};
+
 export type EarlyFinishInput = {
   readonly childId: string;
   readonly date: string;
@@ -382,6 +446,30 @@ export type EquipmentInput = {
   readonly units: number;
 };
 
+export type EraseChildInput = {
+  readonly childId: string;
+  /** The home that asks. */
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  /** From the first step's answer, with everything else the same. Absent: the first step. */
+  readonly token?: string | null | undefined;
+};
+
+export type EraseHouseholdInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  /** From the first step's answer, with everything else the same. Absent: the first step. */
+  readonly token?: string | null | undefined;
+};
+
+export type EraseMeInput = {
+  readonly idempotencyKey: string;
+  /** From the first step's answer, with everything else the same. Absent: the first step. */
+  readonly token?: string | null | undefined;
+  /** Also erase the households of which the sender is the only carer, as eraseHousehold does. */
+  readonly withHouseholds?: boolean;
+};
+
 export type ExemptionRefusal =
   | 'DOES_NOT_HOLD'
   | 'FAMILYS_OWN'
@@ -410,6 +498,35 @@ export type FoodMissingInput = {
   readonly until?: string | null | undefined;
 };
 
+export type GiveUpHomeInput = {
+  readonly childId: string;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly seenRevision: number;
+};
+
+export type HandOverCoordinationInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  /** Who coordinates from now on. */
+  readonly personId: string;
+  /** The sender's role from now on: COOK, HELPER or OBSERVER. */
+  readonly role: Role;
+};
+
+export type HandTaskInput = {
+  readonly idempotencyKey: string;
+  /** A carer of the household, helper or more. */
+  readonly personId: string;
+  readonly seenRevision: number;
+  readonly taskId: string;
+};
+
+/** The two homes of a child, as the one that asks sees them. */
+export type HomeSide =
+  | 'OTHER_HOME'
+  | 'THIS_HOME';
+
 export type HouseRule =
   /** A main at most once a week for a child, any other dish at most twice. */
   | 'DISH_REPEATS'
@@ -417,6 +534,35 @@ export type HouseRule =
   | 'SIBLINGS_DIFFER'
   /** No starch family two days running. */
   | 'STARCH_CHANGES';
+
+export type InvitationKind =
+  /** Somebody becomes a carer of the household. */
+  | 'CARER'
+  /** A child of the household lives in another household too. */
+  | 'HOME';
+
+export type InvitationState =
+  | 'EXPIRED'
+  | 'OPEN'
+  | 'USED'
+  /** By a coordinator, or because who sent it does not coordinate any more. */
+  | 'WITHDRAWN';
+
+export type InviteCarerInput = {
+  /** 1 to 720: an hour to 30 days. */
+  readonly expiresInHours?: number;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly role: Role;
+};
+
+export type InviteHomeInput = {
+  readonly childId: string;
+  /** 1 to 720: an hour to 30 days. */
+  readonly expiresInHours?: number;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+};
 
 export type KeepOwnRulesInput = {
   readonly childId: string;
@@ -469,6 +615,11 @@ export type LabelSays =
   | 'CLEAR'
   | 'CONTAINS'
   | 'MAY_CONTAIN';
+
+export type LeaveHouseholdInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+};
 
 export type LeftoverInput = {
   /** Base key: rice-cooked. */
@@ -685,6 +836,23 @@ export type PrepTimeInput = {
   readonly weekday?: Weekday | null | undefined;
 };
 
+export type ProposalState =
+  | 'ACCEPTED'
+  | 'DECLINED'
+  | 'PROPOSED'
+  | 'WITHDRAWN';
+
+export type ProposeResidenceChangeInput = {
+  readonly childId: string;
+  /** 1 to 62 days from today on. */
+  readonly dates: ReadonlyArray<string>;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly seenRevision: number;
+  /** In this home; false: in the other. */
+  readonly wakesHere: boolean;
+};
+
 export type RecordAllergyInput = {
   /** An allergen or a family of them (TREE_NUTS, GLUTEN_CEREALS, SHELLFISH). Give this or foodKind. */
   readonly allergen?: string | null | undefined;
@@ -744,6 +912,20 @@ export type RelaxHouseRuleInput = {
   readonly seenRevision: number;
 };
 
+export type ReleaseTaskInput = {
+  readonly idempotencyKey: string;
+  readonly seenRevision: number;
+  readonly taskId: string;
+};
+
+export type ReminderKind =
+  /** A quarter of an hour before a session, to those on for it. */
+  | 'SESSION_BEGINS'
+  /** Ten minutes before a task, to whoever holds it. */
+  | 'TASK_BEGINS'
+  /** When a task that nobody holds can begin no later, to everybody in the household. */
+  | 'TASK_GETS_LATE';
+
 export type RemoveAllergyInput = {
   readonly allergen?: string | null | undefined;
   readonly childId: string;
@@ -755,6 +937,13 @@ export type RemoveAllergyInput = {
   readonly seenRevision: number;
   /** From the first step's answer, with everything else the same. Absent: the first step. */
   readonly token?: string | null | undefined;
+};
+
+export type RemoveCarerInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  /** Somebody else; who goes themselves leaves (leaveHousehold). */
+  readonly personId: string;
 };
 
 export type RemoveOwnDishInput = {
@@ -786,6 +975,17 @@ export type RemoveTermInput = {
   readonly seenRevision: number;
 };
 
+export type RenameMeInput = {
+  /** 1 to 80 characters. */
+  readonly displayName: string;
+  readonly idempotencyKey: string;
+};
+
+export type RenewFeedAddressInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+};
+
 export type ReportAbsenceInput = {
   readonly childId: string;
   readonly date: string;
@@ -801,6 +1001,38 @@ export type ReportDisruptionInput = {
   readonly idempotencyKey: string;
   /** Of the week that holds the first of its days from today on; 0 when nothing has been planned for it. */
   readonly seenRevision: number;
+};
+
+export type ReportReturnedInput = {
+  readonly boxId: string;
+  /** 1 to 40; items left out stay as they are. */
+  readonly entries: ReadonlyArray<ReturnedInput>;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly seenRevision: number;
+};
+
+export type ResidenceKind =
+  /** Seven days each. */
+  | 'ALTERNATE_WEEKS'
+  /** A cycle of 1 to 56 days of the homes' own. */
+  | 'OWN_CYCLE'
+  | 'SAME_HOME'
+  /** A A B B A A A A A B B B B B: 14 days, in which each home has the same two weekdays every week. */
+  | 'TWO_TWO_FIVE_FIVE'
+  /** A A B B A A A, then with the homes changed over: 14 days. */
+  | 'TWO_TWO_THREE';
+
+export type ResidenceSource =
+  /** Agreed for the one day. */
+  | 'EXCEPTION'
+  | 'PATTERN'
+  /** Nothing is agreed: the home in which the child has lived longest. */
+  | 'USUAL';
+
+export type ReturnedInput = {
+  readonly cameBack: CameBack;
+  readonly itemId: string;
 };
 
 /** What a carer may do in a household; each role includes the ones after it. */
@@ -888,6 +1120,22 @@ export type ServedWarmth =
   | 'EITHER'
   | 'WARM';
 
+export type SetAvailabilityInput = {
+  readonly entries: ReadonlyArray<AvailabilityInput>;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  /** Absent: one's own. */
+  readonly personId?: string | null | undefined;
+  readonly seenRevision: number;
+};
+
+export type SetDutiesInput = {
+  readonly duties: ReadonlyArray<DutyInput>;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly seenRevision: number;
+};
+
 export type SetEnergyMethodInput = {
   readonly householdId: string;
   readonly idempotencyKey: string;
@@ -937,6 +1185,20 @@ export type SetPrepTimesInput = {
   readonly idempotencyKey: string;
   readonly prepTimes: ReadonlyArray<PrepTimeInput>;
   readonly seenRevision: number;
+};
+
+export type SetResidencePatternInput = {
+  readonly childId: string;
+  /** Of an own cycle only: the home of each day. */
+  readonly cycle?: ReadonlyArray<HomeSide> | null | undefined;
+  /** Where the child wakes on the first day. Not asked of an own cycle. */
+  readonly firstHome?: HomeSide;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly kind: ResidenceKind;
+  readonly seenRevision: number;
+  /** First day of the cycle, from today on, at most a year ahead. */
+  readonly starts: string;
 };
 
 export type SetSchoolDayInput = {
@@ -1030,6 +1292,12 @@ export type TripDaysInput = {
   readonly until?: string | null | undefined;
 };
 
+export type UndoTaskInput = {
+  readonly idempotencyKey: string;
+  readonly seenRevision: number;
+  readonly taskId: string;
+};
+
 export type UnpinItemInput = {
   readonly idempotencyKey: string;
   readonly itemId: string;
@@ -1044,6 +1312,13 @@ export type Weekday =
   | 'THURSDAY'
   | 'TUESDAY'
   | 'WEDNESDAY';
+
+export type Whereabouts =
+  | 'AT_SCHOOL'
+  | 'LOST'
+  | 'OTHER_HOME'
+  | 'THIS_HOME'
+  | 'WITH_CHILD';
 
 export type WindowKind =
   /** The evening before a school day. */
@@ -1061,6 +1336,24 @@ export type WithdrawDisruptionInput = {
   readonly seenRevision: number;
 };
 
+export type WithdrawErasureInput = {
+  readonly childId: string;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+};
+
+export type WithdrawInvitationInput = {
+  readonly idempotencyKey: string;
+  readonly invitationId: string;
+};
+
+export type WithdrawResidenceChangeInput = {
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly proposalId: string;
+  readonly seenRevision: number;
+};
+
 export type WithdrawRuleSetInput = {
   /** First day on which it asks for nothing. */
   readonly from: string;
@@ -1074,6 +1367,24 @@ export type WorkState =
   | 'DONE'
   | 'OPEN'
   | 'TAKEN';
+
+export type WriteHandoverInput = {
+  readonly avoid?: ReadonlyArray<string>;
+  readonly box?: Whereabouts | null | undefined;
+  readonly childId: string;
+  /** Any day of the week, within 62 days. */
+  readonly date: string;
+  readonly flask?: Whereabouts | null | undefined;
+  readonly householdId: string;
+  readonly icePacks?: Whereabouts | null | undefined;
+  readonly idempotencyKey: string;
+  /** At most 500 characters. */
+  readonly note?: string;
+  /** At most 20 dishes or words, of at most 80 characters each. */
+  readonly repeat?: ReadonlyArray<string>;
+  /** Of the note; 0 where nothing has been written. */
+  readonly seenRevision: number;
+};
 
 export type AdministeredQueryVariables = Exact<{ [key: string]: never; }>;
 
@@ -1371,7 +1682,7 @@ export type TakeTaskMutation = { readonly takeTask:
     | { readonly __typename: 'NothingThere', readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
     | { readonly __typename: 'TaskHeld', readonly state: WorkState, readonly message: string, readonly holder: { readonly id: string, readonly displayName: string } | null }
-    | { readonly __typename: 'TaskPayload', readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } }
+    | { readonly __typename: 'TaskPayload', readonly revision: number, readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } }
    };
 
 export type FinishTaskMutationVariables = Exact<{
@@ -1386,7 +1697,7 @@ export type FinishTaskMutation = { readonly finishTask:
     | { readonly __typename: 'NothingThere', readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
     | { readonly __typename: 'TaskHeld', readonly state: WorkState, readonly message: string, readonly holder: { readonly id: string, readonly displayName: string } | null }
-    | { readonly __typename: 'TaskPayload', readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } }
+    | { readonly __typename: 'TaskPayload', readonly revision: number, readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } }
    };
 
 export type MarkPackedMutationVariables = Exact<{
@@ -1403,7 +1714,7 @@ export type MarkPackedMutation = { readonly markPacked:
     | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
     | { readonly __typename: 'NothingThere', readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
-    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
+    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
    };
 
 export type RecordLabelMutationVariables = Exact<{
@@ -1435,7 +1746,7 @@ export type ReportAbsenceMutation = { readonly reportAbsence:
     | { readonly __typename: 'OutsideTerm', readonly weekStart: string, readonly nextSchoolDay: string | null, readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
     | { readonly __typename: 'WeekInfeasible', readonly message: string, readonly conflicts: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly wayOut: string, readonly date: string | null, readonly session: string | null, readonly child: { readonly id: string, readonly name: string } | null }> }
-    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
+    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
    };
 
 export type ReportDisruptionMutationVariables = Exact<{
@@ -1445,7 +1756,7 @@ export type ReportDisruptionMutationVariables = Exact<{
 
 export type ReportDisruptionMutation = { readonly reportDisruption:
     | { readonly __typename: 'ChildNotFound', readonly message: string }
-    | { readonly __typename: 'DisruptionPayload', readonly disruption: { readonly id: string, readonly kind: DisruptionKind, readonly date: string, readonly until: string, readonly text: string } | null, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } | null, readonly difference: { readonly boxes: ReadonlyArray<{ readonly date: string, readonly child: { readonly id: string, readonly name: string }, readonly before: ReadonlyArray<{ readonly slot: Slot, readonly dish: { readonly key: string, readonly name: string } }>, readonly after: ReadonlyArray<{ readonly slot: Slot, readonly dish: { readonly key: string, readonly name: string } }> }>, readonly toBuy: ReadonlyArray<{ readonly packs: number, readonly packGrams: number, readonly food: { readonly key: string, readonly name: string } }>, readonly more: { readonly handsOnMinutes: number, readonly costMinor: number, readonly objectivePoints: number } } | null, readonly infeasible: { readonly message: string, readonly conflicts: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly wayOut: string, readonly date: string | null, readonly session: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } | null }
+    | { readonly __typename: 'DisruptionPayload', readonly disruption: { readonly id: string, readonly kind: DisruptionKind, readonly date: string, readonly until: string, readonly text: string } | null, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } | null, readonly difference: { readonly boxes: ReadonlyArray<{ readonly date: string, readonly child: { readonly id: string, readonly name: string }, readonly before: ReadonlyArray<{ readonly slot: Slot, readonly dish: { readonly key: string, readonly name: string } }>, readonly after: ReadonlyArray<{ readonly slot: Slot, readonly dish: { readonly key: string, readonly name: string } }> }>, readonly toBuy: ReadonlyArray<{ readonly packs: number, readonly packGrams: number, readonly food: { readonly key: string, readonly name: string } }>, readonly more: { readonly handsOnMinutes: number, readonly costMinor: number, readonly objectivePoints: number } } | null, readonly infeasible: { readonly message: string, readonly conflicts: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly wayOut: string, readonly date: string | null, readonly session: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } | null }
     | { readonly __typename: 'HouseholdNotFound', readonly message: string }
     | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
     | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
@@ -1459,7 +1770,7 @@ export type WithdrawDisruptionMutationVariables = Exact<{
 
 
 export type WithdrawDisruptionMutation = { readonly withdrawDisruption:
-    | { readonly __typename: 'DisruptionPayload', readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } | null, readonly difference: { readonly boxes: ReadonlyArray<{ readonly date: string, readonly child: { readonly id: string, readonly name: string }, readonly before: ReadonlyArray<{ readonly slot: Slot, readonly dish: { readonly key: string, readonly name: string } }>, readonly after: ReadonlyArray<{ readonly slot: Slot, readonly dish: { readonly key: string, readonly name: string } }> }>, readonly toBuy: ReadonlyArray<{ readonly packs: number, readonly packGrams: number, readonly food: { readonly key: string, readonly name: string } }>, readonly more: { readonly handsOnMinutes: number, readonly costMinor: number, readonly objectivePoints: number } } | null, readonly infeasible: { readonly message: string, readonly conflicts: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly wayOut: string, readonly date: string | null, readonly session: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } | null }
+    | { readonly __typename: 'DisruptionPayload', readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } | null, readonly difference: { readonly boxes: ReadonlyArray<{ readonly date: string, readonly child: { readonly id: string, readonly name: string }, readonly before: ReadonlyArray<{ readonly slot: Slot, readonly dish: { readonly key: string, readonly name: string } }>, readonly after: ReadonlyArray<{ readonly slot: Slot, readonly dish: { readonly key: string, readonly name: string } }> }>, readonly toBuy: ReadonlyArray<{ readonly packs: number, readonly packGrams: number, readonly food: { readonly key: string, readonly name: string } }>, readonly more: { readonly handsOnMinutes: number, readonly costMinor: number, readonly objectivePoints: number } } | null, readonly infeasible: { readonly message: string, readonly conflicts: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly wayOut: string, readonly date: string | null, readonly session: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } | null }
     | { readonly __typename: 'HouseholdNotFound', readonly message: string }
     | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
     | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
@@ -1477,6 +1788,198 @@ export type DisruptionsQueryVariables = Exact<{
 
 export type DisruptionsQuery = { readonly household: { readonly id: string, readonly disruptions: ReadonlyArray<{ readonly id: string, readonly kind: DisruptionKind, readonly date: string, readonly until: string, readonly text: string, readonly child: { readonly id: string, readonly name: string } | null }> } | null };
 
+export type FeedsQueryVariables = Exact<{ [key: string]: never; }>;
+
+
+export type FeedsQuery = { readonly feeds: ReadonlyArray<{ readonly createdAt: string, readonly household: { readonly id: string, readonly name: string } }> };
+
+export type RenewFeedAddressMutationVariables = Exact<{
+  input: RenewFeedAddressInput;
+}>;
+
+
+export type RenewFeedAddressMutation = { readonly renewFeedAddress:
+    | { readonly __typename: 'FeedAddressPayload', readonly path: string | null, readonly createdAt: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type CloseFeedMutationVariables = Exact<{
+  input: CloseFeedInput;
+}>;
+
+
+export type CloseFeedMutation = { readonly closeFeed:
+    | { readonly __typename: 'CloseFeedPayload', readonly wasOpen: boolean }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type InvitationMadeFragment = { readonly id: string, readonly kind: InvitationKind, readonly state: InvitationState, readonly role: Role | null, readonly createdAt: string, readonly expiresAt: string, readonly child: { readonly id: string, readonly name: string } | null, readonly invitedBy: { readonly id: string, readonly displayName: string } | null };
+
+export type CarersChangedFragment = { readonly household: { readonly id: string, readonly name: string, readonly revision: number, readonly myRole: Role, readonly mayDo: ReadonlyArray<string>, readonly carers: ReadonlyArray<{ readonly role: Role, readonly since: string, readonly person: { readonly id: string, readonly displayName: string } }> } };
+
+export type CarersQueryVariables = Exact<{
+  householdId: string;
+}>;
+
+
+export type CarersQuery = { readonly household: { readonly id: string, readonly myRole: Role, readonly mayDo: ReadonlyArray<string>, readonly carers: ReadonlyArray<{ readonly role: Role, readonly since: string, readonly person: { readonly id: string, readonly displayName: string } }>, readonly invitations: ReadonlyArray<{ readonly id: string, readonly kind: InvitationKind, readonly state: InvitationState, readonly role: Role | null, readonly createdAt: string, readonly expiresAt: string, readonly child: { readonly id: string, readonly name: string } | null, readonly invitedBy: { readonly id: string, readonly displayName: string } | null }> | null } | null };
+
+export type InvitationOfferQueryVariables = Exact<{
+  token: string;
+}>;
+
+
+export type InvitationOfferQuery = { readonly invitation: { readonly kind: InvitationKind, readonly state: InvitationState, readonly expiresAt: string, readonly householdName: string | null, readonly inviterName: string | null, readonly role: Role | null, readonly childFirstName: string | null } | null };
+
+export type InviteCarerMutationVariables = Exact<{
+  input: InviteCarerInput;
+}>;
+
+
+export type InviteCarerMutation = { readonly inviteCarer:
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'InvitationPayload', readonly token: string | null, readonly invitation: { readonly id: string, readonly kind: InvitationKind, readonly state: InvitationState, readonly role: Role | null, readonly createdAt: string, readonly expiresAt: string, readonly child: { readonly id: string, readonly name: string } | null, readonly invitedBy: { readonly id: string, readonly displayName: string } | null } }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type InviteHomeMutationVariables = Exact<{
+  input: InviteHomeInput;
+}>;
+
+
+export type InviteHomeMutation = { readonly inviteHome:
+    | { readonly __typename: 'ChildNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'InvitationPayload', readonly token: string | null, readonly invitation: { readonly id: string, readonly kind: InvitationKind, readonly state: InvitationState, readonly role: Role | null, readonly createdAt: string, readonly expiresAt: string, readonly child: { readonly id: string, readonly name: string } | null, readonly invitedBy: { readonly id: string, readonly displayName: string } | null } }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'LivesInTwoHomes', readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type WithdrawInvitationMutationVariables = Exact<{
+  input: WithdrawInvitationInput;
+}>;
+
+
+export type WithdrawInvitationMutation = { readonly withdrawInvitation:
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'InvitationClosed', readonly state: InvitationState, readonly message: string }
+    | { readonly __typename: 'InvitationNotFound', readonly message: string }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'WithdrawInvitationPayload', readonly invitation: { readonly id: string, readonly kind: InvitationKind, readonly state: InvitationState, readonly role: Role | null, readonly createdAt: string, readonly expiresAt: string, readonly child: { readonly id: string, readonly name: string } | null, readonly invitedBy: { readonly id: string, readonly displayName: string } | null } }
+   };
+
+export type AcceptInvitationMutationVariables = Exact<{
+  input: AcceptInvitationInput;
+}>;
+
+
+export type AcceptInvitationMutation = { readonly acceptInvitation:
+    | { readonly __typename: 'AlreadyCarer', readonly role: Role, readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdPayload', readonly household: { readonly id: string, readonly name: string, readonly revision: number, readonly myRole: Role, readonly mayDo: ReadonlyArray<string>, readonly carers: ReadonlyArray<{ readonly role: Role, readonly since: string, readonly person: { readonly id: string, readonly displayName: string } }> } }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'InvitationClosed', readonly state: InvitationState, readonly message: string }
+    | { readonly __typename: 'InvitationNotFound', readonly message: string }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+   };
+
+export type AcceptHomeInvitationMutationVariables = Exact<{
+  input: AcceptHomeInvitationInput;
+}>;
+
+
+export type AcceptHomeInvitationMutation = { readonly acceptHomeInvitation:
+    | { readonly __typename: 'AcceptHomeInvitationPayload', readonly household: { readonly id: string, readonly revision: number }, readonly child: { readonly id: string, readonly name: string, readonly dateOfBirth: string, readonly diets: ReadonlyArray<string>, readonly dislikes: ReadonlyArray<string>, readonly appetite: number, readonly minutesToEat: number, readonly allergies: ReadonlyArray<{ readonly allergen: string | null, readonly foodKind: string | null, readonly avoid: Avoid, readonly recordedHere: boolean }>, readonly enrolments: ReadonlyArray<{ readonly fromDate: string, readonly untilDate: string | null, readonly school: { readonly id: string, readonly name: string }, readonly schoolClass: { readonly id: string, readonly name: string } }> } }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'InvitationClosed', readonly state: InvitationState, readonly message: string }
+    | { readonly __typename: 'InvitationNotFound', readonly message: string }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'LivesHereAlready', readonly message: string }
+    | { readonly __typename: 'LivesInTwoHomes', readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type ChangeRoleMutationVariables = Exact<{
+  input: ChangeRoleInput;
+}>;
+
+
+export type ChangeRoleMutation = { readonly changeRole:
+    | { readonly __typename: 'CarerNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdPayload', readonly household: { readonly id: string, readonly name: string, readonly revision: number, readonly myRole: Role, readonly mayDo: ReadonlyArray<string>, readonly carers: ReadonlyArray<{ readonly role: Role, readonly since: string, readonly person: { readonly id: string, readonly displayName: string } }> } }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'LastCoordinator', readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type RemoveCarerMutationVariables = Exact<{
+  input: RemoveCarerInput;
+}>;
+
+
+export type RemoveCarerMutation = { readonly removeCarer:
+    | { readonly __typename: 'CarerNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdPayload', readonly household: { readonly id: string, readonly name: string, readonly revision: number, readonly myRole: Role, readonly mayDo: ReadonlyArray<string>, readonly carers: ReadonlyArray<{ readonly role: Role, readonly since: string, readonly person: { readonly id: string, readonly displayName: string } }> } }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'LastCoordinator', readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type HandOverCoordinationMutationVariables = Exact<{
+  input: HandOverCoordinationInput;
+}>;
+
+
+export type HandOverCoordinationMutation = { readonly handOverCoordination:
+    | { readonly __typename: 'CarerNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdPayload', readonly household: { readonly id: string, readonly name: string, readonly revision: number, readonly myRole: Role, readonly mayDo: ReadonlyArray<string>, readonly carers: ReadonlyArray<{ readonly role: Role, readonly since: string, readonly person: { readonly id: string, readonly displayName: string } }> } }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type LeaveHouseholdMutationVariables = Exact<{
+  input: LeaveHouseholdInput;
+}>;
+
+
+export type LeaveHouseholdMutation = { readonly leaveHousehold:
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'LastCoordinator', readonly message: string }
+    | { readonly __typename: 'LeaveHouseholdPayload', readonly me: { readonly households: ReadonlyArray<{ readonly id: string, readonly name: string }> } }
+   };
+
+export type RenameMeMutationVariables = Exact<{
+  input: RenameMeInput;
+}>;
+
+
+export type RenameMeMutation = { readonly renameMe:
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'RenameMePayload', readonly person: { readonly id: string, readonly displayName: string } }
+   };
+
 export type EntryFragment = { readonly cursor: string, readonly at: string, readonly kind: ChangeKind, readonly verb: ChangeVerb, readonly subjectId: string, readonly date: string | null, readonly by: { readonly id: string, readonly displayName: string } | null, readonly child: { readonly id: string, readonly name: string } | null, readonly fields: ReadonlyArray<{ readonly name: string, readonly before: string | null, readonly after: string | null }> };
 
 export type ChangesSubscriptionVariables = Exact<{
@@ -1485,7 +1988,7 @@ export type ChangesSubscriptionVariables = Exact<{
 }>;
 
 
-export type ChangesSubscription = { readonly changes: { readonly cursor: string, readonly at: string, readonly kind: ChangeKind, readonly verb: ChangeVerb, readonly subjectId: string, readonly date: string | null, readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } | null, readonly box: { readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> } | null, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState } } | null, readonly shoppingLine: { readonly id: string, readonly ticked: boolean, readonly food: { readonly key: string, readonly name: string } } | null, readonly by: { readonly id: string, readonly displayName: string } | null, readonly child: { readonly id: string, readonly name: string } | null, readonly fields: ReadonlyArray<{ readonly name: string, readonly before: string | null, readonly after: string | null }> } };
+export type ChangesSubscription = { readonly changes: { readonly cursor: string, readonly at: string, readonly kind: ChangeKind, readonly verb: ChangeVerb, readonly subjectId: string, readonly date: string | null, readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } | null, readonly box: { readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> } | null, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState } } | null, readonly shoppingLine: { readonly id: string, readonly ticked: boolean, readonly food: { readonly key: string, readonly name: string } } | null, readonly by: { readonly id: string, readonly displayName: string } | null, readonly child: { readonly id: string, readonly name: string } | null, readonly fields: ReadonlyArray<{ readonly name: string, readonly before: string | null, readonly after: string | null }> } };
 
 export type LogQueryVariables = Exact<{
   householdId: string;
@@ -1508,6 +2011,65 @@ export type TickShoppingLineMutation = { readonly tickShoppingLine:
     | { readonly __typename: 'NothingThere', readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
     | { readonly __typename: 'ShoppingLinePayload', readonly line: { readonly id: string, readonly ticked: boolean, readonly packs: number, readonly food: { readonly key: string, readonly name: string } } }
+   };
+
+export type EraseChildMutationVariables = Exact<{
+  input: EraseChildInput;
+}>;
+
+
+export type EraseChildMutation = { readonly eraseChild:
+    | { readonly __typename: 'AgreementNeeded', readonly message: string }
+    | { readonly __typename: 'ChildNotFound', readonly message: string }
+    | { readonly __typename: 'ConfirmationNeeded', readonly token: string, readonly expiresAt: string, readonly message: string }
+    | { readonly __typename: 'ErasedPayload', readonly erasedAt: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type WithdrawErasureMutationVariables = Exact<{
+  input: WithdrawErasureInput;
+}>;
+
+
+export type WithdrawErasureMutation = { readonly withdrawErasure:
+    | { readonly __typename: 'ChildNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'WithdrawErasurePayload', readonly child: { readonly id: string, readonly erasureAsked: ReadonlyArray<{ readonly askedAt: string, readonly askedHere: boolean }> } }
+   };
+
+export type EraseHouseholdMutationVariables = Exact<{
+  input: EraseHouseholdInput;
+}>;
+
+
+export type EraseHouseholdMutation = { readonly eraseHousehold:
+    | { readonly __typename: 'ConfirmationNeeded', readonly token: string, readonly expiresAt: string, readonly message: string }
+    | { readonly __typename: 'ErasedPayload', readonly erasedAt: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+   };
+
+export type EraseMeMutationVariables = Exact<{
+  input: EraseMeInput;
+}>;
+
+
+export type EraseMeMutation = { readonly eraseMe:
+    | { readonly __typename: 'ConfirmationNeeded', readonly token: string, readonly expiresAt: string, readonly message: string }
+    | { readonly __typename: 'ErasedPayload', readonly erasedAt: string }
+    | { readonly __typename: 'HouseholdsLeft', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'LastAdministrator', readonly message: string }
+    | { readonly __typename: 'LastCoordinator', readonly message: string }
    };
 
 type Refusal_AgreementNeeded_Fragment = { readonly __typename: 'AgreementNeeded', readonly message: string };
@@ -1654,11 +2216,11 @@ export type ItemFragment = { readonly id: string, readonly breakKey: string, rea
 
 export type BoxAsPlannedFragment = { readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> };
 
-export type TaskOfWeekFragment = { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null };
+export type TaskOfWeekFragment = { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null };
 
-export type WholeWeekFragment = { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } };
+export type WholeWeekFragment = { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } };
 
-export type WeekChangedFragment = { readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } };
+export type WeekChangedFragment = { readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } };
 
 export type DifferenceFragment = { readonly boxes: ReadonlyArray<{ readonly date: string, readonly child: { readonly id: string, readonly name: string }, readonly before: ReadonlyArray<{ readonly slot: Slot, readonly dish: { readonly key: string, readonly name: string } }>, readonly after: ReadonlyArray<{ readonly slot: Slot, readonly dish: { readonly key: string, readonly name: string } }> }>, readonly toBuy: ReadonlyArray<{ readonly packs: number, readonly packGrams: number, readonly food: { readonly key: string, readonly name: string } }>, readonly more: { readonly handsOnMinutes: number, readonly costMinor: number, readonly objectivePoints: number } };
 
@@ -2070,12 +2632,309 @@ export type EndExemptionMutation = { readonly endExemption:
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
    };
 
+export type SessionFragment = { readonly key: string, readonly kind: WindowKind, readonly date: string, readonly startsAt: string, readonly carers: number, readonly handsOnMinutes: number, readonly isPlanned: boolean, readonly onDuty: ReadonlyArray<{ readonly id: string, readonly displayName: string }> };
+
+export type TaskChangedFragment = { readonly revision: number, readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } };
+
+export type ReminderDueFragment = { readonly id: string, readonly kind: ReminderKind, readonly session: string, readonly forEverybody: boolean, readonly aboutAt: string, readonly dueAt: string, readonly text: string, readonly task: { readonly id: string, readonly text: string } | null };
+
+export type RotaQueryVariables = Exact<{
+  householdId: string;
+  from: string;
+  to: string;
+}>;
+
+
+export type RotaQuery = { readonly household: { readonly id: string, readonly revision: number, readonly rota: ReadonlyArray<{ readonly key: string, readonly kind: WindowKind, readonly date: string, readonly startsAt: string, readonly carers: number, readonly handsOnMinutes: number, readonly isPlanned: boolean, readonly onDuty: ReadonlyArray<{ readonly id: string, readonly displayName: string }> }>, readonly availability: ReadonlyArray<{ readonly weekday: Weekday, readonly kind: WindowKind, readonly minutes: number, readonly person: { readonly id: string, readonly displayName: string } }> } | null };
+
+export type FairnessQueryVariables = Exact<{
+  householdId: string;
+  day: string;
+}>;
+
+
+export type FairnessQuery = { readonly household: { readonly id: string, readonly fairness: { readonly from: string, readonly asOf: string, readonly othersMinutes: number, readonly carers: ReadonlyArray<{ readonly minutesDone: number, readonly sharePercent: number, readonly minutesAhead: number, readonly person: { readonly id: string, readonly displayName: string } }> } } | null };
+
+export type RotaProposalQueryVariables = Exact<{
+  householdId: string;
+  from: string;
+  to: string;
+}>;
+
+
+export type RotaProposalQuery = { readonly household: { readonly id: string, readonly revision: number, readonly rotaProposal: { readonly isFairest: boolean, readonly token: string, readonly sessions: ReadonlyArray<{ readonly openHands: number, readonly session: { readonly key: string, readonly kind: WindowKind, readonly date: string, readonly startsAt: string, readonly carers: number, readonly handsOnMinutes: number, readonly isPlanned: boolean, readonly onDuty: ReadonlyArray<{ readonly id: string, readonly displayName: string }> }, readonly onDuty: ReadonlyArray<{ readonly id: string, readonly displayName: string }> }>, readonly minutes: ReadonlyArray<{ readonly minutes: number, readonly person: { readonly id: string, readonly displayName: string } }> } } | null };
+
+export type RemindersQueryVariables = Exact<{
+  householdId: string;
+  after: string;
+}>;
+
+
+export type RemindersQuery = { readonly household: { readonly id: string, readonly reminders: ReadonlyArray<{ readonly id: string, readonly kind: ReminderKind, readonly session: string, readonly forEverybody: boolean, readonly aboutAt: string, readonly dueAt: string, readonly text: string, readonly task: { readonly id: string, readonly text: string } | null }> } | null };
+
+export type RemindersDueSubscriptionVariables = Exact<{
+  householdId: string;
+}>;
+
+
+export type RemindersDueSubscription = { readonly reminders: { readonly id: string, readonly kind: ReminderKind, readonly session: string, readonly forEverybody: boolean, readonly aboutAt: string, readonly dueAt: string, readonly text: string, readonly task: { readonly id: string, readonly text: string } | null } };
+
+export type ReleaseTaskMutationVariables = Exact<{
+  input: ReleaseTaskInput;
+}>;
+
+
+export type ReleaseTaskMutation = { readonly releaseTask:
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'NothingThere', readonly message: string }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+    | { readonly __typename: 'TaskHeld', readonly state: WorkState, readonly message: string, readonly holder: { readonly id: string, readonly displayName: string } | null }
+    | { readonly __typename: 'TaskNotHeld', readonly state: WorkState, readonly message: string }
+    | { readonly __typename: 'TaskPayload', readonly revision: number, readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } }
+   };
+
+export type HandTaskMutationVariables = Exact<{
+  input: HandTaskInput;
+}>;
+
+
+export type HandTaskMutation = { readonly handTask:
+    | { readonly __typename: 'HelperNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'NothingThere', readonly message: string }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+    | { readonly __typename: 'TaskHeld', readonly state: WorkState, readonly message: string, readonly holder: { readonly id: string, readonly displayName: string } | null }
+    | { readonly __typename: 'TaskNotHeld', readonly state: WorkState, readonly message: string }
+    | { readonly __typename: 'TaskPayload', readonly revision: number, readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } }
+   };
+
+export type UndoTaskMutationVariables = Exact<{
+  input: UndoTaskInput;
+}>;
+
+
+export type UndoTaskMutation = { readonly undoTask:
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'NothingThere', readonly message: string }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+    | { readonly __typename: 'TaskHeld', readonly state: WorkState, readonly message: string, readonly holder: { readonly id: string, readonly displayName: string } | null }
+    | { readonly __typename: 'TaskNotHeld', readonly state: WorkState, readonly message: string }
+    | { readonly __typename: 'TaskPayload', readonly revision: number, readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } }
+    | { readonly __typename: 'WorkUsed', readonly tasks: ReadonlyArray<string>, readonly message: string, readonly boxes: ReadonlyArray<{ readonly date: string, readonly child: { readonly id: string, readonly name: string } }> }
+   };
+
+export type SetDutiesMutationVariables = Exact<{
+  input: SetDutiesInput;
+}>;
+
+
+export type SetDutiesMutation = { readonly setDuties:
+    | { readonly __typename: 'HelperNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+    | { readonly __typename: 'RotaPayload', readonly household: { readonly id: string, readonly revision: number } }
+   };
+
+export type AcceptRotaMutationVariables = Exact<{
+  input: AcceptRotaInput;
+}>;
+
+
+export type AcceptRotaMutation = { readonly acceptRota:
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'ProposalMoved', readonly message: string }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+    | { readonly __typename: 'RotaPayload', readonly household: { readonly id: string, readonly revision: number } }
+   };
+
+export type SetAvailabilityMutationVariables = Exact<{
+  input: SetAvailabilityInput;
+}>;
+
+
+export type SetAvailabilityMutation = { readonly setAvailability:
+    | { readonly __typename: 'HelperNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+    | { readonly __typename: 'RotaPayload', readonly household: { readonly id: string, readonly revision: number, readonly availability: ReadonlyArray<{ readonly weekday: Weekday, readonly kind: WindowKind, readonly minutes: number, readonly person: { readonly id: string, readonly displayName: string } }> } }
+   };
+
+export type ProposalFragment = { readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> };
+
+export type ResidenceChangedFragment = { readonly movedDays: ReadonlyArray<string>, readonly child: { readonly id: string, readonly residenceProposals: ReadonlyArray<{ readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> }> }, readonly household: { readonly id: string, readonly revision: number }, readonly proposal: { readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> } | null };
+
+export type HandoverNoteFragment = { readonly weekStart: string, readonly revision: number, readonly repeat: ReadonlyArray<string>, readonly avoid: ReadonlyArray<string>, readonly note: string, readonly box: Whereabouts | null, readonly icePacks: Whereabouts | null, readonly flask: Whereabouts | null, readonly child: { readonly id: string, readonly name: string }, readonly allergies: ReadonlyArray<{ readonly allergen: string | null, readonly foodKind: string | null, readonly avoid: Avoid }>, readonly cameBack: ReadonlyArray<{ readonly dish: { readonly key: string, readonly name: string }, readonly days: ReadonlyArray<{ readonly date: string, readonly cameBack: CameBack }> }> };
+
+export type ResidenceOfQueryVariables = Exact<{
+  childId: string;
+  from: string;
+  to: string;
+}>;
+
+
+export type ResidenceOfQuery = { readonly node:
+    | { readonly id: string, readonly residenceDays: ReadonlyArray<{ readonly date: string, readonly here: boolean, readonly source: ResidenceSource }>, readonly residencePattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly residenceProposals: ReadonlyArray<{ readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> }> }
+    | Record<PropertyKey, never>
+   | null };
+
+export type BoxesOfChildQueryVariables = Exact<{
+  childId: string;
+  from: string;
+  to: string;
+}>;
+
+
+export type BoxesOfChildQuery = { readonly node:
+    | { readonly id: string, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }> }
+    | Record<PropertyKey, never>
+   | null };
+
+export type HandoverQueryVariables = Exact<{
+  householdId: string;
+  childId: string;
+  day: string;
+}>;
+
+
+export type HandoverQuery = { readonly handover: { readonly weekStart: string, readonly revision: number, readonly repeat: ReadonlyArray<string>, readonly avoid: ReadonlyArray<string>, readonly note: string, readonly box: Whereabouts | null, readonly icePacks: Whereabouts | null, readonly flask: Whereabouts | null, readonly child: { readonly id: string, readonly name: string }, readonly allergies: ReadonlyArray<{ readonly allergen: string | null, readonly foodKind: string | null, readonly avoid: Avoid }>, readonly cameBack: ReadonlyArray<{ readonly dish: { readonly key: string, readonly name: string }, readonly days: ReadonlyArray<{ readonly date: string, readonly cameBack: CameBack }> }> } | null };
+
+export type SetResidencePatternMutationVariables = Exact<{
+  input: SetResidencePatternInput;
+}>;
+
+
+export type SetResidencePatternMutation = { readonly setResidencePattern:
+    | { readonly __typename: 'ChildNotFound', readonly message: string }
+    | { readonly __typename: 'DayClosed', readonly date: string, readonly boxState: BoxState | null, readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'ProposalOpen', readonly proposalId: string, readonly madeHere: boolean, readonly dates: ReadonlyArray<string>, readonly message: string }
+    | { readonly __typename: 'ResidencePayload', readonly movedDays: ReadonlyArray<string>, readonly child: { readonly id: string, readonly residenceProposals: ReadonlyArray<{ readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> }> }, readonly household: { readonly id: string, readonly revision: number }, readonly proposal: { readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> } | null }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
+export type ProposeResidenceChangeMutationVariables = Exact<{
+  input: ProposeResidenceChangeInput;
+}>;
+
+
+export type ProposeResidenceChangeMutation = { readonly proposeResidenceChange:
+    | { readonly __typename: 'ChildNotFound', readonly message: string }
+    | { readonly __typename: 'DayClosed', readonly date: string, readonly boxState: BoxState | null, readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'ProposalOpen', readonly proposalId: string, readonly madeHere: boolean, readonly dates: ReadonlyArray<string>, readonly message: string }
+    | { readonly __typename: 'ResidencePayload', readonly movedDays: ReadonlyArray<string>, readonly child: { readonly id: string, readonly residenceProposals: ReadonlyArray<{ readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> }> }, readonly household: { readonly id: string, readonly revision: number }, readonly proposal: { readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> } | null }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
+export type AnswerResidenceChangeMutationVariables = Exact<{
+  input: AnswerResidenceChangeInput;
+}>;
+
+
+export type AnswerResidenceChangeMutation = { readonly answerResidenceChange:
+    | { readonly __typename: 'DayClosed', readonly date: string, readonly boxState: BoxState | null, readonly message: string }
+    | { readonly __typename: 'ForTheOtherHome', readonly madeHere: boolean, readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'NothingThere', readonly message: string }
+    | { readonly __typename: 'ProposalSettled', readonly state: ProposalState, readonly message: string }
+    | { readonly __typename: 'ResidencePayload', readonly movedDays: ReadonlyArray<string>, readonly child: { readonly id: string, readonly residenceProposals: ReadonlyArray<{ readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> }> }, readonly household: { readonly id: string, readonly revision: number }, readonly proposal: { readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> } | null }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
+export type WithdrawResidenceChangeMutationVariables = Exact<{
+  input: WithdrawResidenceChangeInput;
+}>;
+
+
+export type WithdrawResidenceChangeMutation = { readonly withdrawResidenceChange:
+    | { readonly __typename: 'ForTheOtherHome', readonly madeHere: boolean, readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'NothingThere', readonly message: string }
+    | { readonly __typename: 'ProposalSettled', readonly state: ProposalState, readonly message: string }
+    | { readonly __typename: 'ResidencePayload', readonly movedDays: ReadonlyArray<string>, readonly child: { readonly id: string, readonly residenceProposals: ReadonlyArray<{ readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> }> }, readonly household: { readonly id: string, readonly revision: number }, readonly proposal: { readonly id: string, readonly state: ProposalState, readonly proposedBy: HomeSide, readonly proposedAt: string, readonly pattern: { readonly kind: ResidenceKind, readonly starts: string, readonly ends: string | null, readonly cycle: ReadonlyArray<HomeSide> } | null, readonly days: ReadonlyArray<{ readonly date: string, readonly here: boolean }> } | null }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
+export type GiveUpHomeMutationVariables = Exact<{
+  input: GiveUpHomeInput;
+}>;
+
+
+export type GiveUpHomeMutation = { readonly giveUpHome:
+    | { readonly __typename: 'ChildNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'KitchenPayload', readonly household: { readonly id: string, readonly revision: number, readonly keepsOut: ReadonlyArray<string>, readonly energyMethod: EnergyMethod, readonly kitchen: { readonly hotDays: ReadonlyArray<string>, readonly equipment: ReadonlyArray<{ readonly kind: string, readonly units: number }>, readonly prepTimes: ReadonlyArray<{ readonly kind: WindowKind, readonly weekday: Weekday, readonly startsAt: string, readonly handsOnMinutes: number, readonly elapsedMinutes: number, readonly carers: number, readonly effort: number }>, readonly stock: ReadonlyArray<{ readonly grams: number, readonly food: { readonly key: string, readonly name: string } }>, readonly leftovers: ReadonlyArray<{ readonly id: string, readonly grams: number, readonly cookedOn: string, readonly lastSafeDay: string, readonly base: { readonly key: string, readonly name: string } }>, readonly labelChecks: ReadonlyArray<{ readonly contains: ReadonlyArray<string>, readonly mayContain: ReadonlyArray<string>, readonly readOn: string, readonly food: { readonly key: string, readonly name: string }, readonly kinds: ReadonlyArray<{ readonly kind: string, readonly says: LabelSays }> }> } } }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'OnlyHome', readonly message: string }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
+export type ReportReturnedMutationVariables = Exact<{
+  input: ReportReturnedInput;
+}>;
+
+
+export type ReportReturnedMutation = { readonly reportReturned:
+    | { readonly __typename: 'BoxBlocked', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'NothingThere', readonly message: string }
+    | { readonly __typename: 'ReturnedPayload', readonly box: { readonly id: string, readonly state: BoxState, readonly items: ReadonlyArray<{ readonly id: string, readonly cameBack: CameBack | null }> }, readonly household: { readonly id: string, readonly revision: number } }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
+export type WriteHandoverMutationVariables = Exact<{
+  input: WriteHandoverInput;
+}>;
+
+
+export type WriteHandoverMutation = { readonly writeHandover:
+    | { readonly __typename: 'ChildNotFound', readonly message: string }
+    | { readonly __typename: 'HandoverPayload', readonly handover: { readonly weekStart: string, readonly revision: number, readonly repeat: ReadonlyArray<string>, readonly avoid: ReadonlyArray<string>, readonly note: string, readonly box: Whereabouts | null, readonly icePacks: Whereabouts | null, readonly flask: Whereabouts | null, readonly child: { readonly id: string, readonly name: string }, readonly allergies: ReadonlyArray<{ readonly allergen: string | null, readonly foodKind: string | null, readonly avoid: Avoid }>, readonly cameBack: ReadonlyArray<{ readonly dish: { readonly key: string, readonly name: string }, readonly days: ReadonlyArray<{ readonly date: string, readonly cameBack: CameBack }> }> } }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
 export type MyHomesQueryVariables = Exact<{
   day: string;
 }>;
 
 
-export type MyHomesQuery = { readonly me: { readonly person: { readonly id: string, readonly displayName: string }, readonly households: ReadonlyArray<{ readonly id: string, readonly name: string, readonly revision: number, readonly changeCursor: string, readonly myRole: Role, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } | null }> } };
+export type MyHomesQuery = { readonly me: { readonly person: { readonly id: string, readonly displayName: string }, readonly households: ReadonlyArray<{ readonly id: string, readonly name: string, readonly revision: number, readonly changeCursor: string, readonly myRole: Role, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } | null }> } };
 
 export type WeekOfQueryVariables = Exact<{
   householdId: string;
@@ -2083,7 +2942,7 @@ export type WeekOfQueryVariables = Exact<{
 }>;
 
 
-export type WeekOfQuery = { readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } | null };
+export type WeekOfQuery = { readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } | null };
 
 export type BoxCardsQueryVariables = Exact<{
   householdId: string;
@@ -2108,7 +2967,7 @@ export type TimetableQueryVariables = Exact<{
 }>;
 
 
-export type TimetableQuery = { readonly week: { readonly id: string, readonly plan: { readonly sessions: ReadonlyArray<{ readonly key: string, readonly startsAt: string, readonly endsAt: string, readonly handsOnMinutes: number, readonly timing: { readonly lastsMinutes: number, readonly leastMinutes: number, readonly provenShortest: boolean, readonly latestStartsAt: string, readonly noLaterThan: string } | null, readonly carers: ReadonlyArray<{ readonly carer: number, readonly handsOnMinutes: number, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }> }> }> } } | null };
+export type TimetableQuery = { readonly week: { readonly id: string, readonly plan: { readonly sessions: ReadonlyArray<{ readonly key: string, readonly startsAt: string, readonly endsAt: string, readonly handsOnMinutes: number, readonly timing: { readonly lastsMinutes: number, readonly leastMinutes: number, readonly provenShortest: boolean, readonly latestStartsAt: string, readonly noLaterThan: string } | null, readonly carers: ReadonlyArray<{ readonly carer: number, readonly handsOnMinutes: number, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }> }> }> } } | null };
 
 export type HowGoodQueryVariables = Exact<{
   householdId: string;
@@ -2204,7 +3063,7 @@ export type PlanWeekMutation = { readonly planWeek:
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
     | { readonly __typename: 'WeekAgreed', readonly agreedAt: string, readonly message: string }
     | { readonly __typename: 'WeekInfeasible', readonly message: string, readonly conflicts: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly wayOut: string, readonly date: string | null, readonly session: string | null, readonly child: { readonly id: string, readonly name: string } | null }> }
-    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
+    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
    };
 
 export type PlanWeekInBackgroundMutationVariables = Exact<{
@@ -2236,7 +3095,7 @@ export type PinItemMutation = { readonly pinItem:
     | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
     | { readonly __typename: 'NothingThere', readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
-    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
+    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
    };
 
 export type UnpinItemMutationVariables = Exact<{
@@ -2250,7 +3109,7 @@ export type UnpinItemMutation = { readonly unpinItem:
     | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
     | { readonly __typename: 'NothingThere', readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
-    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
+    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
    };
 
 export type SwapItemMutationVariables = Exact<{
@@ -2267,7 +3126,7 @@ export type SwapItemMutation = { readonly swapItem:
     | { readonly __typename: 'NothingThere', readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
     | { readonly __typename: 'SwapRefused', readonly message: string, readonly conflicts: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly wayOut: string }> }
-    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
+    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
    };
 
 export type AgreeWeekMutationVariables = Exact<{
@@ -2282,7 +3141,7 @@ export type AgreeWeekMutation = { readonly agreeWeek:
     | { readonly __typename: 'NothingThere', readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
     | { readonly __typename: 'WeekAgreed', readonly agreedAt: string, readonly message: string }
-    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
+    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
    };
 
 export type MendWeekMutationVariables = Exact<{
@@ -2297,7 +3156,7 @@ export type MendWeekMutation = { readonly mendWeek:
     | { readonly __typename: 'NothingThere', readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
     | { readonly __typename: 'WeekInfeasible', readonly message: string, readonly conflicts: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly wayOut: string, readonly date: string | null, readonly session: string | null, readonly child: { readonly id: string, readonly name: string } | null }> }
-    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
+    | { readonly __typename: 'WeekPayload', readonly changedBoxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly child: { readonly id: string, readonly name: string } }>, readonly week: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } }
    };
 
 export type WeekChangesSubscriptionVariables = Exact<{
@@ -2305,7 +3164,7 @@ export type WeekChangesSubscriptionVariables = Exact<{
 }>;
 
 
-export type WeekChangesSubscription = { readonly weekChanged: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } };
+export type WeekChangesSubscription = { readonly weekChanged: { readonly id: string, readonly weekStart: string, readonly revision: number, readonly plan: { readonly id: string, readonly number: number, readonly state: PlanState, readonly boxes: ReadonlyArray<{ readonly id: string, readonly date: string, readonly state: BoxState, readonly packedAt: string | null, readonly child: { readonly id: string, readonly name: string }, readonly items: ReadonlyArray<{ readonly id: string, readonly breakKey: string, readonly slot: Slot, readonly place: number, readonly grams: number, readonly pieces: number | null, readonly served: ServedWarmth, readonly allergens: ReadonlyArray<string>, readonly carbohydrateGrams: number | null, readonly pinned: boolean, readonly dish: { readonly key: string, readonly name: string }, readonly cuts: ReadonlyArray<{ readonly food: string, readonly cut: string }>, readonly labelsToRead: ReadonlyArray<{ readonly key: string, readonly name: string }> | null }>, readonly blockedBecause: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> }>, readonly tasks: ReadonlyArray<{ readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null }>, readonly cautions: ReadonlyArray<{ readonly kind: string, readonly text: string, readonly date: string | null, readonly child: { readonly id: string, readonly name: string } | null }> } } };
 
 export type PlanProgressSubscriptionVariables = Exact<{
   householdId: string;
@@ -2320,6 +3179,30 @@ export type BoxesBlockedSubscriptionVariables = Exact<{
 
 
 export type BoxesBlockedSubscription = { readonly boxesBlocked: { readonly date: string, readonly state: BoxState, readonly child: { readonly id: string, readonly name: string }, readonly reasons: ReadonlyArray<{ readonly kind: BlockKind, readonly text: string }> } | null };
+
+export const AcceptHomeInvitation: Document<AcceptHomeInvitationMutation, AcceptHomeInvitationMutationVariables> = {
+  name: "AcceptHomeInvitation",
+  kind: "mutation",
+  id: "sha256:aec7ac639141cdb86cfa52feed03c8ef09612bb64fdd0c185e11d72a6e576938",
+  text: "mutation AcceptHomeInvitation($input:AcceptHomeInvitationInput!){acceptHomeInvitation(input:$input){__typename ...Refusal ...on InvitationClosed{state}...on AcceptHomeInvitationPayload{household{id revision}child{...ChildAtHome}}}}fragment ChildAtHome on Child{id name dateOfBirth diets dislikes appetite minutesToEat allergies{allergen foodKind avoid recordedHere}enrolments{school{id name}schoolClass{id name}fromDate untilDate}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.AcceptHomeInvitationInput }),
+};
+
+export const AcceptInvitation: Document<AcceptInvitationMutation, AcceptInvitationMutationVariables> = {
+  name: "AcceptInvitation",
+  kind: "mutation",
+  id: "sha256:cb5f688a3825e6106489603674ab292692e22e35f373a27ed93753e667275b5b",
+  text: "mutation AcceptInvitation($input:AcceptInvitationInput!){acceptInvitation(input:$input){__typename ...Refusal ...CarersChanged ...on InvitationClosed{state}...on AlreadyCarer{role}}}fragment CarersChanged on HouseholdPayload{household{id name revision myRole mayDo carers{person{id displayName}role since}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.AcceptInvitationInput }),
+};
+
+export const AcceptRota: Document<AcceptRotaMutation, AcceptRotaMutationVariables> = {
+  name: "AcceptRota",
+  kind: "mutation",
+  id: "sha256:53bcd17bf03d82d0885d09dd7226c666006f1bd418e9a1efe2988f76b5baadcc",
+  text: "mutation AcceptRota($input:AcceptRotaInput!){acceptRota(input:$input){__typename ...Refusal ...on RotaPayload{household{id revision}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.AcceptRotaInput }),
+};
 
 export const AddSchoolClass: Document<AddSchoolClassMutation, AddSchoolClassMutationVariables> = {
   name: "AddSchoolClass",
@@ -2348,8 +3231,8 @@ export const AdoptRuleSet: Document<AdoptRuleSetMutation, AdoptRuleSetMutationVa
 export const AgreeWeek: Document<AgreeWeekMutation, AgreeWeekMutationVariables> = {
   name: "AgreeWeek",
   kind: "mutation",
-  id: "sha256:8fa8d41e6664dc305d7e539360007cb2e717277362c7b0ba60e3e2f45a82e0c2",
-  text: "mutation AgreeWeek($input:AgreeWeekInput!){agreeWeek(input:$input){__typename ...Refusal ...WeekChanged ...on WeekAgreed{agreedAt}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
+  id: "sha256:c1a411452437e7761751761f3af3dd14d011ae8fe6b6411a517a6e3d28ed5a40",
+  text: "mutation AgreeWeek($input:AgreeWeekInput!){agreeWeek(input:$input){__typename ...Refusal ...WeekChanged ...on WeekAgreed{agreedAt}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ input: inputSchemas.AgreeWeekInput }),
 };
 
@@ -2359,6 +3242,14 @@ export const Alternatives: Document<AlternativesQuery, AlternativesQueryVariable
   id: "sha256:bccc83ea147e1be152acc03da198c537a64f673b70007b659d63229970b637db",
   text: "query Alternatives($itemId:ID!){alternatives(itemId:$itemId){dish{key name}grams pieces pointsMore}}",
   variables: () => z.strictObject({ itemId: scalars.ID }),
+};
+
+export const AnswerResidenceChange: Document<AnswerResidenceChangeMutation, AnswerResidenceChangeMutationVariables> = {
+  name: "AnswerResidenceChange",
+  kind: "mutation",
+  id: "sha256:5cadb9d8ef05d00a43c134da42c4566446efb91b6d80c9da43101bf11db12eaf",
+  text: "mutation AnswerResidenceChange($input:AnswerResidenceChangeInput!){answerResidenceChange(input:$input){__typename ...Refusal ...ResidenceChanged ...on ProposalSettled{state}...on ForTheOtherHome{madeHere}...on DayClosed{date boxState}}}fragment Proposal on ResidenceProposal{id state proposedBy proposedAt pattern{kind starts ends cycle}days{date here}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment ResidenceChanged on ResidencePayload{child{id residenceProposals{...Proposal}}household{id revision}proposal{...Proposal}movedDays}",
+  variables: () => z.strictObject({ input: inputSchemas.AnswerResidenceChangeInput }),
 };
 
 export const Appoint: Document<AppointMutation, AppointMutationVariables> = {
@@ -2393,12 +3284,36 @@ export const BoxesBlocked: Document<BoxesBlockedSubscription, BoxesBlockedSubscr
   variables: () => z.strictObject({ householdId: scalars.ID }),
 };
 
+export const BoxesOfChild: Document<BoxesOfChildQuery, BoxesOfChildQueryVariables> = {
+  name: "BoxesOfChild",
+  kind: "query",
+  id: "sha256:df773e6483705210b4a772f4a3d8eedbc6bf82c9c00c62fc7f6f9e367f5ada82",
+  text: "query BoxesOfChild($childId:ID!$from:LocalDate!$to:LocalDate!){node(id:$childId){...on Child{id boxes(from:$from to:$to){...BoxAsPlanned}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}",
+  variables: () => z.strictObject({ childId: scalars.ID, from: scalars.LocalDate, to: scalars.LocalDate }),
+};
+
 export const CalendarChange: Document<CalendarChangeQuery, CalendarChangeQueryVariables> = {
   name: "CalendarChange",
   kind: "query",
   id: "sha256:f9fb1e315be60b0b287c5c11a2227e4860c3cb0f3eaf79e4c20d456e0b4334b2",
   text: "query CalendarChange($schoolId:ID!$calendar:String!){calendarChange(schoolId:$schoolId calendar:$calendar){__typename ...Refusal ...RefusedDocument ...on CalendarChange{seenRevision added{...CalendarLine}changed{before{...CalendarLine}after{...CalendarLine}}removed{...CalendarLine}unchanged setByHand{...CalendarLine}warnings{...Issue}}}}fragment CalendarLine on CalendarEntry{kind title firstDay lastDay endsAt schoolClass{id name}}fragment Issue on DocumentIssue{path line problem expected nearest}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment RefusedDocument on DocumentRefused{issues{...Issue}warnings{...Issue}}",
   variables: () => z.strictObject({ schoolId: scalars.ID, calendar: scalars.String }),
+};
+
+export const Carers: Document<CarersQuery, CarersQueryVariables> = {
+  name: "Carers",
+  kind: "query",
+  id: "sha256:45f9bfd0320e3f1f301edb1133c84c7b28743ad9350e9df58e35cc5e3d62a3af",
+  text: "query Carers($householdId:ID!){household(id:$householdId){id myRole mayDo carers{person{id displayName}role since}invitations{...InvitationMade}}}fragment InvitationMade on Invitation{id kind state role child{id name}invitedBy{id displayName}createdAt expiresAt}",
+  variables: () => z.strictObject({ householdId: scalars.ID }),
+};
+
+export const ChangeRole: Document<ChangeRoleMutation, ChangeRoleMutationVariables> = {
+  name: "ChangeRole",
+  kind: "mutation",
+  id: "sha256:c0f049d1f67b30ebaa77d849c254a7f4e6b5a81a9d04124e1e3cdf50f3f5d6a5",
+  text: "mutation ChangeRole($input:ChangeRoleInput!){changeRole(input:$input){__typename ...Refusal ...CarersChanged}}fragment CarersChanged on HouseholdPayload{household{id name revision myRole mayDo carers{person{id displayName}role since}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.ChangeRoleInput }),
 };
 
 export const ChangeSchoolClass: Document<ChangeSchoolClassMutation, ChangeSchoolClassMutationVariables> = {
@@ -2412,8 +3327,8 @@ export const ChangeSchoolClass: Document<ChangeSchoolClassMutation, ChangeSchool
 export const Changes: Document<ChangesSubscription, ChangesSubscriptionVariables> = {
   name: "Changes",
   kind: "subscription",
-  id: "sha256:b60039c0ded6b05e311b0d9d288b466e143096f5db163b86cc8b4518f4d54c7e",
-  text: "subscription Changes($householdId:ID!$after:String){changes(householdId:$householdId after:$after){...Entry task{...TaskOfWeek}box{...BoxAsPlanned}week{id weekStart revision plan{id number state}}shoppingLine{id ticked food{key name}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Entry on Change{cursor at by{id displayName}kind verb subjectId child{id name}date fields{name before after}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}",
+  id: "sha256:d7aabd1dcfd10571d2c094c348cb9ec6768cc86cdb1cd014ed958991a39b1519",
+  text: "subscription Changes($householdId:ID!$after:String){changes(householdId:$householdId after:$after){...Entry task{...TaskOfWeek}box{...BoxAsPlanned}week{id weekStart revision plan{id number state}}shoppingLine{id ticked food{key name}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Entry on Change{cursor at by{id displayName}kind verb subjectId child{id name}date fields{name before after}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
   variables: () => z.strictObject({ householdId: scalars.ID, after: scalars.String.nullish() }),
 };
 
@@ -2423,6 +3338,14 @@ export const CheckRuleSet: Document<CheckRuleSetQuery, CheckRuleSetQueryVariable
   id: "sha256:a8a3276cec58a5f6ab2e4de0aab14964e68c282bcc7b5732ff10f6f48d7636f9",
   text: "query CheckRuleSet($input:RuleSetDocumentInput!){ruleSetCheck(input:$input){__typename ...Refusal ...on RuleSetCheck{errors{...Issue}warnings{...Issue}comparedWith unchanged difference{...DocumentChange}}}}fragment DocumentChange on RuleSetDifference{fields{field before after}rules{kind rule{key says}}}fragment Issue on DocumentIssue{path line problem expected nearest}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
   variables: () => z.strictObject({ input: inputSchemas.RuleSetDocumentInput }),
+};
+
+export const CloseFeed: Document<CloseFeedMutation, CloseFeedMutationVariables> = {
+  name: "CloseFeed",
+  kind: "mutation",
+  id: "sha256:6005cbd971cb90d8ace2e1485808b469d10bb27a1856ba994b2865558999cac0",
+  text: "mutation CloseFeed($input:CloseFeedInput!){closeFeed(input:$input){__typename ...Refusal ...on CloseFeedPayload{wasOpen}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.CloseFeedInput }),
 };
 
 export const CountRuleSetCompliance: Document<CountRuleSetComplianceMutation, CountRuleSetComplianceMutationVariables> = {
@@ -2513,12 +3436,84 @@ export const EnrolChild: Document<EnrolChildMutation, EnrolChildMutationVariable
   variables: () => z.strictObject({ input: inputSchemas.EnrolChildInput }),
 };
 
+export const EraseChild: Document<EraseChildMutation, EraseChildMutationVariables> = {
+  name: "EraseChild",
+  kind: "mutation",
+  id: "sha256:7981ab6de6ff02bdd0615a119a1072fdfda46a75bcd14a186c20a2ea0d56fd28",
+  text: "mutation EraseChild($input:EraseChildInput!){eraseChild(input:$input){__typename ...Refusal ...on ConfirmationNeeded{token expiresAt}...on ErasedPayload{erasedAt}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.EraseChildInput }),
+};
+
+export const EraseHousehold: Document<EraseHouseholdMutation, EraseHouseholdMutationVariables> = {
+  name: "EraseHousehold",
+  kind: "mutation",
+  id: "sha256:2da0bfae4c46c4e28ea7594e2b1c92106652ec40ad3712bf02e834440c92ff36",
+  text: "mutation EraseHousehold($input:EraseHouseholdInput!){eraseHousehold(input:$input){__typename ...Refusal ...on ConfirmationNeeded{token expiresAt}...on ErasedPayload{erasedAt}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.EraseHouseholdInput }),
+};
+
+export const EraseMe: Document<EraseMeMutation, EraseMeMutationVariables> = {
+  name: "EraseMe",
+  kind: "mutation",
+  id: "sha256:0d25a966aa858aee138a03123885af68cc96a055a16b155ab9acdb1ed98d31f7",
+  text: "mutation EraseMe($input:EraseMeInput!){eraseMe(input:$input){__typename ...Refusal ...on ConfirmationNeeded{token expiresAt}...on ErasedPayload{erasedAt}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.EraseMeInput }),
+};
+
+export const Fairness: Document<FairnessQuery, FairnessQueryVariables> = {
+  name: "Fairness",
+  kind: "query",
+  id: "sha256:43302dff4633de1a4a16a56dd1ff9a2b3a6443c826d430601d97a0b469b78572",
+  text: "query Fairness($householdId:ID!$day:LocalDate!){household(id:$householdId){id fairness(asOf:$day){from asOf carers{person{id displayName}minutesDone sharePercent minutesAhead}othersMinutes}}}",
+  variables: () => z.strictObject({ householdId: scalars.ID, day: scalars.LocalDate }),
+};
+
+export const Feeds: Document<FeedsQuery, FeedsQueryVariables> = {
+  name: "Feeds",
+  kind: "query",
+  id: "sha256:b2a3d7bc3615f5fe0b5c7823ce014d313a8c315317e7d3a159433e3d58ebb2d4",
+  text: "query Feeds{feeds{household{id name}createdAt}}",
+  variables: () => z.strictObject({  }),
+};
+
 export const FinishTask: Document<FinishTaskMutation, FinishTaskMutationVariables> = {
   name: "FinishTask",
   kind: "mutation",
-  id: "sha256:f669dedcee9b39a9bd10cf7aeeb5dd8c77fe3174727544c95c16de963bafe5ca",
-  text: "mutation FinishTask($input:FinishTaskInput!){finishTask(input:$input){__typename ...Refusal ...on TaskHeld{holder{id displayName}state}...on TaskPayload{task{...TaskOfWeek}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}",
+  id: "sha256:8a8f5902b75593b6d2f088bd42aa9842eead4046b1f2989dbc7470d558484b79",
+  text: "mutation FinishTask($input:FinishTaskInput!){finishTask(input:$input){__typename ...Refusal ...on TaskHeld{holder{id displayName}state}...TaskChanged}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
   variables: () => z.strictObject({ input: inputSchemas.FinishTaskInput }),
+};
+
+export const GiveUpHome: Document<GiveUpHomeMutation, GiveUpHomeMutationVariables> = {
+  name: "GiveUpHome",
+  kind: "mutation",
+  id: "sha256:b39fc98e6b2620ea7f2c9c6bff587cb6888e9317a3655bdddc4b91528af2a791",
+  text: "mutation GiveUpHome($input:GiveUpHomeInput!){giveUpHome(input:$input){__typename ...Refusal ...KitchenChanged}}fragment KitchenAsSet on Kitchen{equipment{kind units}prepTimes{kind weekday startsAt handsOnMinutes elapsedMinutes carers effort}hotDays stock{food{key name}grams}leftovers{id base{key name}grams cookedOn lastSafeDay}labelChecks{food{key name}contains mayContain kinds{kind says}readOn}}fragment KitchenChanged on KitchenPayload{household{id revision keepsOut energyMethod kitchen{...KitchenAsSet}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.GiveUpHomeInput }),
+};
+
+export const HandOverCoordination: Document<HandOverCoordinationMutation, HandOverCoordinationMutationVariables> = {
+  name: "HandOverCoordination",
+  kind: "mutation",
+  id: "sha256:993888ac2c06c2dce58c231699e94ff43900c8093f7cbdfebce34b18e80c1353",
+  text: "mutation HandOverCoordination($input:HandOverCoordinationInput!){handOverCoordination(input:$input){__typename ...Refusal ...CarersChanged}}fragment CarersChanged on HouseholdPayload{household{id name revision myRole mayDo carers{person{id displayName}role since}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.HandOverCoordinationInput }),
+};
+
+export const HandTask: Document<HandTaskMutation, HandTaskMutationVariables> = {
+  name: "HandTask",
+  kind: "mutation",
+  id: "sha256:0aebc724d23629b3a4b3b8bf45c9faafc907cfb9fd7ade3f7f3ed5db052943c8",
+  text: "mutation HandTask($input:HandTaskInput!){handTask(input:$input){__typename ...Refusal ...TaskChanged ...on TaskHeld{holder{id displayName}state}...on TaskNotHeld{state}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
+  variables: () => z.strictObject({ input: inputSchemas.HandTaskInput }),
+};
+
+export const Handover: Document<HandoverQuery, HandoverQueryVariables> = {
+  name: "Handover",
+  kind: "query",
+  id: "sha256:f95552c0db4ba527cb50d595d91d048b58fc2a1edda6fba66e1de4b95c106392",
+  text: "query Handover($householdId:ID!$childId:ID!$day:LocalDate!){handover(householdId:$householdId childId:$childId date:$day){...HandoverNote}}fragment HandoverNote on Handover{child{id name}weekStart revision allergies{allergen foodKind avoid}cameBack{dish{key name}days{date cameBack}}repeat avoid note box icePacks flask}",
+  variables: () => z.strictObject({ householdId: scalars.ID, childId: scalars.ID, day: scalars.LocalDate }),
 };
 
 export const Home: Document<HomeQuery, HomeQueryVariables> = {
@@ -2535,6 +3530,30 @@ export const HowGood: Document<HowGoodQuery, HowGoodQueryVariables> = {
   id: "sha256:a6ddadea6fae146721ed328edd7a8a2343e9db70a7c36ec56d6a081ca93f1d36",
   text: "query HowGood($householdId:ID!$week:LocalDate!){week(householdId:$householdId date:$week){id plan{sharing{handsOnMinutesShared handsOnMinutesAlone savedMinutes}wishes{handsOnMinutes costMinor nutrientShortfallPercent refusalPoints monotonyPoints objectivePoints}certificate{objectivePoints boundPoints gapPercent provenOptimal}compliance{totals{met notMet notApplicable notKnown}rules(state:NOT_MET){child{id name}date text whoSaysSo{text}}}}}}",
   variables: () => z.strictObject({ householdId: scalars.ID, week: scalars.LocalDate }),
+};
+
+export const InvitationOffer: Document<InvitationOfferQuery, InvitationOfferQueryVariables> = {
+  name: "InvitationOffer",
+  kind: "query",
+  id: "sha256:966da2d33ca1466178f2f8072e83b0a1374422b02beeb3010ba9e556955fbeb3",
+  text: "query InvitationOffer($token:String!){invitation(token:$token){kind state expiresAt householdName inviterName role childFirstName}}",
+  variables: () => z.strictObject({ token: scalars.String }),
+};
+
+export const InviteCarer: Document<InviteCarerMutation, InviteCarerMutationVariables> = {
+  name: "InviteCarer",
+  kind: "mutation",
+  id: "sha256:860110beca7e0ec39f46476399e66e25eb94c6779570b7f5dc379a4d169db8e5",
+  text: "mutation InviteCarer($input:InviteCarerInput!){inviteCarer(input:$input){__typename ...Refusal ...on InvitationPayload{token invitation{...InvitationMade}}}}fragment InvitationMade on Invitation{id kind state role child{id name}invitedBy{id displayName}createdAt expiresAt}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.InviteCarerInput }),
+};
+
+export const InviteHome: Document<InviteHomeMutation, InviteHomeMutationVariables> = {
+  name: "InviteHome",
+  kind: "mutation",
+  id: "sha256:81c9a6589f81e409aa91676c3f2870925af53aac5c695330a7aa0a60c1ed8d88",
+  text: "mutation InviteHome($input:InviteHomeInput!){inviteHome(input:$input){__typename ...Refusal ...on InvitationPayload{token invitation{...InvitationMade}}}}fragment InvitationMade on Invitation{id kind state role child{id name}invitedBy{id displayName}createdAt expiresAt}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.InviteHomeInput }),
 };
 
 export const JurisdictionAudit: Document<JurisdictionAuditQuery, JurisdictionAuditQueryVariables> = {
@@ -2559,6 +3578,14 @@ export const KeepOwnRules: Document<KeepOwnRulesMutation, KeepOwnRulesMutationVa
   id: "sha256:e4ff86183004d4aa57fb3a0c892dc92659b5b73ca6eff82f335da80f931cb621",
   text: "mutation KeepOwnRules($input:KeepOwnRulesInput!){keepOwnRules(input:$input){__typename ...Refusal ...RefusedDocument ...on OwnRulesPayload{unchanged ruleSet{...RuleSetInForce}household{id revision}}}}fragment Issue on DocumentIssue{path line problem expected nearest}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment RefusedDocument on DocumentRefused{issues{...Issue}warnings{...Issue}}fragment RuleSetInForce on RuleSet{id key version title layer confirmed withdrawn inForceFrom inForceUntil rules{key kind level says source}}",
   variables: () => z.strictObject({ input: inputSchemas.KeepOwnRulesInput }),
+};
+
+export const LeaveHousehold: Document<LeaveHouseholdMutation, LeaveHouseholdMutationVariables> = {
+  name: "LeaveHousehold",
+  kind: "mutation",
+  id: "sha256:a9d24e7e797ac02e307e99c711b1d54913e9528f0e0617ab7ced8eb4a2809eeb",
+  text: "mutation LeaveHousehold($input:LeaveHouseholdInput!){leaveHousehold(input:$input){__typename ...Refusal ...on LeaveHouseholdPayload{me{households{id name}}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.LeaveHouseholdInput }),
 };
 
 export const LoadCalendar: Document<LoadCalendarMutation, LoadCalendarMutationVariables> = {
@@ -2588,16 +3615,16 @@ export const Log: Document<LogQuery, LogQueryVariables> = {
 export const MarkPacked: Document<MarkPackedMutation, MarkPackedMutationVariables> = {
   name: "MarkPacked",
   kind: "mutation",
-  id: "sha256:dd0af478d50e98eeb3ace6c29a7021b320dbbe6684efea527b47d373286df3d5",
-  text: "mutation MarkPacked($input:MarkPackedInput!){markPacked(input:$input){__typename ...Refusal ...WeekChanged ...on LabelsUnread{foods{key name}}...on BoxClosed{state}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
+  id: "sha256:64b44be5a793214488b806a301480e8ec6f2a8411898695a5e9971b48e6a40c0",
+  text: "mutation MarkPacked($input:MarkPackedInput!){markPacked(input:$input){__typename ...Refusal ...WeekChanged ...on LabelsUnread{foods{key name}}...on BoxClosed{state}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ input: inputSchemas.MarkPackedInput }),
 };
 
 export const MendWeek: Document<MendWeekMutation, MendWeekMutationVariables> = {
   name: "MendWeek",
   kind: "mutation",
-  id: "sha256:dc5ad1df5b5c34ba2651286cfdd3d24b42236f9c84f89fccfd5a8c152310b727",
-  text: "mutation MendWeek($input:MendWeekInput!){mendWeek(input:$input){__typename ...Refusal ...WeekChanged ...Conflicts}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Conflicts on WeekInfeasible{conflicts{kind text wayOut date session child{id name}}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
+  id: "sha256:38616aaa44b9697b68a44913891a822c14ca87561889bb6986c221c79e19def0",
+  text: "mutation MendWeek($input:MendWeekInput!){mendWeek(input:$input){__typename ...Refusal ...WeekChanged ...Conflicts}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Conflicts on WeekInfeasible{conflicts{kind text wayOut date session child{id name}}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ input: inputSchemas.MendWeekInput }),
 };
 
@@ -2612,8 +3639,8 @@ export const MendingOffer: Document<MendingOfferQuery, MendingOfferQueryVariable
 export const MyHomes: Document<MyHomesQuery, MyHomesQueryVariables> = {
   name: "MyHomes",
   kind: "query",
-  id: "sha256:9300123bc153e6ba48e1a3c4542c179d5173fcc07e22af7f140383a4c8af26fd",
-  text: "query MyHomes($day:LocalDate!){me{person{id displayName}households{id name revision changeCursor myRole children{id name}week(date:$day){...WholeWeek}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
+  id: "sha256:7653d17b4daf7ad1b96c8893546e14b318407669b51a21950cd1dc3e3f1ef8b5",
+  text: "query MyHomes($day:LocalDate!){me{person{id displayName}households{id name revision changeCursor myRole children{id name}week(date:$day){...WholeWeek}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ day: scalars.LocalDate }),
 };
 
@@ -2628,8 +3655,8 @@ export const NeedsOfChild: Document<NeedsOfChildQuery, NeedsOfChildQueryVariable
 export const PinItem: Document<PinItemMutation, PinItemMutationVariables> = {
   name: "PinItem",
   kind: "mutation",
-  id: "sha256:829ecc41146cc9213f53ab7e164ec0fcad219a4369eb24ed08c677ff41f83d80",
-  text: "mutation PinItem($input:PinItemInput!){pinItem(input:$input){__typename ...Refusal ...WeekChanged}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
+  id: "sha256:c96460f61acfec98b210d237a081070f48b191f8d9c11b33951a88228e3c3917",
+  text: "mutation PinItem($input:PinItemInput!){pinItem(input:$input){__typename ...Refusal ...WeekChanged}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ input: inputSchemas.PinItemInput }),
 };
 
@@ -2644,8 +3671,8 @@ export const PlanProgress: Document<PlanProgressSubscription, PlanProgressSubscr
 export const PlanWeek: Document<PlanWeekMutation, PlanWeekMutationVariables> = {
   name: "PlanWeek",
   kind: "mutation",
-  id: "sha256:0de9093669511d9f0141a7219586d82a9180798e4d6849510a365c57531d3429",
-  text: "mutation PlanWeek($input:PlanWeekInput!){planWeek(input:$input){__typename ...Refusal ...WeekChanged ...Conflicts ...on WeekAgreed{agreedAt}...on OutsideTerm{weekStart nextSchoolDay}...on NoSchool{children{id name}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Conflicts on WeekInfeasible{conflicts{kind text wayOut date session child{id name}}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
+  id: "sha256:a48850ee7d666c9a512ddb5ba31a298bbde7a3a569b075e5c3fd48ce67791a47",
+  text: "mutation PlanWeek($input:PlanWeekInput!){planWeek(input:$input){__typename ...Refusal ...WeekChanged ...Conflicts ...on WeekAgreed{agreedAt}...on OutsideTerm{weekStart nextSchoolDay}...on NoSchool{children{id name}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Conflicts on WeekInfeasible{conflicts{kind text wayOut date session child{id name}}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ input: inputSchemas.PlanWeekInput }),
 };
 
@@ -2663,6 +3690,14 @@ export const PriceOfDish: Document<PriceOfDishQuery, PriceOfDishQueryVariables> 
   id: "sha256:760875a922f5c45bb6ae97ef5cd4f4fa665322fa4697b33812dee448c6493abb",
   text: "query PriceOfDish($householdId:ID!$childId:ID!$day:LocalDate!$breakKey:String!$slot:Slot!$place:Int!$dish:String!){priceOfDish(householdId:$householdId childId:$childId date:$day breakKey:$breakKey slot:$slot place:$place dish:$dish){__typename ...Refusal ...on DishNotOffered{kind rule source}...on NoWeekWithDish{clash{members{kind text}proof}}...on DishUnknown{nearest}...on PricedAlternative{dish{key name}grams pieces price{text objectivePoints changedItems}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
   variables: () => z.strictObject({ householdId: scalars.ID, childId: scalars.ID, day: scalars.LocalDate, breakKey: scalars.String, slot: z.enum(["EXTRA","FRUIT","MAIN","VEGETABLE"]), place: scalars.Int, dish: scalars.String }),
+};
+
+export const ProposeResidenceChange: Document<ProposeResidenceChangeMutation, ProposeResidenceChangeMutationVariables> = {
+  name: "ProposeResidenceChange",
+  kind: "mutation",
+  id: "sha256:59177e3139ff03f306cd313eaf69f8938c8c619339bbe6818b8d67d041c0f4ca",
+  text: "mutation ProposeResidenceChange($input:ProposeResidenceChangeInput!){proposeResidenceChange(input:$input){__typename ...Refusal ...ResidenceChanged ...on ProposalOpen{proposalId madeHere dates}...on DayClosed{date boxState}}}fragment Proposal on ResidenceProposal{id state proposedBy proposedAt pattern{kind starts ends cycle}days{date here}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment ResidenceChanged on ResidencePayload{child{id residenceProposals{...Proposal}}household{id revision}proposal{...Proposal}movedDays}",
+  variables: () => z.strictObject({ input: inputSchemas.ProposeResidenceChangeInput }),
 };
 
 export const RecordAllergy: Document<RecordAllergyMutation, RecordAllergyMutationVariables> = {
@@ -2705,12 +3740,44 @@ export const RelaxHouseRule: Document<RelaxHouseRuleMutation, RelaxHouseRuleMuta
   variables: () => z.strictObject({ input: inputSchemas.RelaxHouseRuleInput }),
 };
 
+export const ReleaseTask: Document<ReleaseTaskMutation, ReleaseTaskMutationVariables> = {
+  name: "ReleaseTask",
+  kind: "mutation",
+  id: "sha256:13ff92ef03b62c75dd23f5335cb6cd48b202308b9675fe6e166f5c9f7275fc74",
+  text: "mutation ReleaseTask($input:ReleaseTaskInput!){releaseTask(input:$input){__typename ...Refusal ...TaskChanged ...on TaskHeld{holder{id displayName}state}...on TaskNotHeld{state}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
+  variables: () => z.strictObject({ input: inputSchemas.ReleaseTaskInput }),
+};
+
+export const Reminders: Document<RemindersQuery, RemindersQueryVariables> = {
+  name: "Reminders",
+  kind: "query",
+  id: "sha256:54261db30cc6c3c9762902e1609ea7d0675a9ce94c48d819cb6e6a6ac077cd7d",
+  text: "query Reminders($householdId:ID!$after:DateTime!){household(id:$householdId){id reminders(after:$after){...ReminderDue}}}fragment ReminderDue on Reminder{id kind session task{id text}forEverybody aboutAt dueAt text}",
+  variables: () => z.strictObject({ householdId: scalars.ID, after: scalars.DateTime }),
+};
+
+export const RemindersDue: Document<RemindersDueSubscription, RemindersDueSubscriptionVariables> = {
+  name: "RemindersDue",
+  kind: "subscription",
+  id: "sha256:9e550b3c79d6b77ad208ec300fdd8da060d56dd8bfd12e7ff4e281ce9f8a6a8f",
+  text: "subscription RemindersDue($householdId:ID!){reminders(householdId:$householdId){...ReminderDue}}fragment ReminderDue on Reminder{id kind session task{id text}forEverybody aboutAt dueAt text}",
+  variables: () => z.strictObject({ householdId: scalars.ID }),
+};
+
 export const RemoveAllergy: Document<RemoveAllergyMutation, RemoveAllergyMutationVariables> = {
   name: "RemoveAllergy",
   kind: "mutation",
   id: "sha256:ce4b956c0d2b14d7ce4b940c3dc1e510c9e20ec3c9d9300afe91909b5286a700",
   text: "mutation RemoveAllergy($input:RemoveAllergyInput!){removeAllergy(input:$input){__typename ...Refusal ...on ConfirmationNeeded{token expiresAt}...on AllergyPayload{child{...ChildAtHome}household{id revision}}}}fragment ChildAtHome on Child{id name dateOfBirth diets dislikes appetite minutesToEat allergies{allergen foodKind avoid recordedHere}enrolments{school{id name}schoolClass{id name}fromDate untilDate}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
   variables: () => z.strictObject({ input: inputSchemas.RemoveAllergyInput }),
+};
+
+export const RemoveCarer: Document<RemoveCarerMutation, RemoveCarerMutationVariables> = {
+  name: "RemoveCarer",
+  kind: "mutation",
+  id: "sha256:ab6230ea383305b54ba742745161f240ef5aa59282528ea02ec02dd1bfc0de7a",
+  text: "mutation RemoveCarer($input:RemoveCarerInput!){removeCarer(input:$input){__typename ...Refusal ...CarersChanged}}fragment CarersChanged on HouseholdPayload{household{id name revision myRole mayDo carers{person{id displayName}role since}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.RemoveCarerInput }),
 };
 
 export const RemoveOwnDish: Document<RemoveOwnDishMutation, RemoveOwnDishMutationVariables> = {
@@ -2745,20 +3812,68 @@ export const RemoveTerm: Document<RemoveTermMutation, RemoveTermMutationVariable
   variables: () => z.strictObject({ input: inputSchemas.RemoveTermInput }),
 };
 
+export const RenameMe: Document<RenameMeMutation, RenameMeMutationVariables> = {
+  name: "RenameMe",
+  kind: "mutation",
+  id: "sha256:002dc717168a84c2f9021b881424f91958746f652224467dff87a9e781d021b9",
+  text: "mutation RenameMe($input:RenameMeInput!){renameMe(input:$input){__typename ...Refusal ...on RenameMePayload{person{id displayName}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.RenameMeInput }),
+};
+
+export const RenewFeedAddress: Document<RenewFeedAddressMutation, RenewFeedAddressMutationVariables> = {
+  name: "RenewFeedAddress",
+  kind: "mutation",
+  id: "sha256:5b22f4e84f46576fa423a4a3bd9c3345785421489515a2c8272596497308af9b",
+  text: "mutation RenewFeedAddress($input:RenewFeedAddressInput!){renewFeedAddress(input:$input){__typename ...Refusal ...on FeedAddressPayload{path createdAt}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.RenewFeedAddressInput }),
+};
+
 export const ReportAbsence: Document<ReportAbsenceMutation, ReportAbsenceMutationVariables> = {
   name: "ReportAbsence",
   kind: "mutation",
-  id: "sha256:f6adabe9ce5502d5f1680b3ceeb0d60a749b742602b6d547f5a9a07402c6ad34",
-  text: "mutation ReportAbsence($input:ReportAbsenceInput!){reportAbsence(input:$input){__typename ...Refusal ...WeekChanged ...Conflicts ...on OutsideTerm{weekStart nextSchoolDay}...on BoxClosed{state}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Conflicts on WeekInfeasible{conflicts{kind text wayOut date session child{id name}}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
+  id: "sha256:c83a5c50dbc833ca862fce32a78ea9de3fc8bfacbbb99056387f347ea4103415",
+  text: "mutation ReportAbsence($input:ReportAbsenceInput!){reportAbsence(input:$input){__typename ...Refusal ...WeekChanged ...Conflicts ...on OutsideTerm{weekStart nextSchoolDay}...on BoxClosed{state}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Conflicts on WeekInfeasible{conflicts{kind text wayOut date session child{id name}}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ input: inputSchemas.ReportAbsenceInput }),
 };
 
 export const ReportDisruption: Document<ReportDisruptionMutation, ReportDisruptionMutationVariables> = {
   name: "ReportDisruption",
   kind: "mutation",
-  id: "sha256:27d64fa1726334db5483f692c17e189d65eca661e5abb0ab4edc94e9be9dea94",
-  text: "mutation ReportDisruption($input:ReportDisruptionInput!){reportDisruption(input:$input){__typename ...Refusal ...on DisruptionPayload{disruption{id kind date until text}week{...WholeWeek}difference{...Difference}infeasible{message ...Conflicts}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Conflicts on WeekInfeasible{conflicts{kind text wayOut date session child{id name}}}fragment Difference on WeekDifference{boxes{date child{id name}before{slot dish{key name}}after{slot dish{key name}}}toBuy{food{key name}packs packGrams}more{handsOnMinutes costMinor objectivePoints}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
+  id: "sha256:3d20777794a8a69dc91790d30e637ce8d3720074e7f6ac28016c0823ab8867af",
+  text: "mutation ReportDisruption($input:ReportDisruptionInput!){reportDisruption(input:$input){__typename ...Refusal ...on DisruptionPayload{disruption{id kind date until text}week{...WholeWeek}difference{...Difference}infeasible{message ...Conflicts}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Conflicts on WeekInfeasible{conflicts{kind text wayOut date session child{id name}}}fragment Difference on WeekDifference{boxes{date child{id name}before{slot dish{key name}}after{slot dish{key name}}}toBuy{food{key name}packs packGrams}more{handsOnMinutes costMinor objectivePoints}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ input: inputSchemas.ReportDisruptionInput }),
+};
+
+export const ReportReturned: Document<ReportReturnedMutation, ReportReturnedMutationVariables> = {
+  name: "ReportReturned",
+  kind: "mutation",
+  id: "sha256:833521dff7e475776db9c6e0befe68942dc01c8cd9fe18b446031b37ea874d20",
+  text: "mutation ReportReturned($input:ReportReturnedInput!){reportReturned(input:$input){__typename ...Refusal ...on ReturnedPayload{box{id state items{id cameBack}}household{id revision}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.ReportReturnedInput }),
+};
+
+export const ResidenceOf: Document<ResidenceOfQuery, ResidenceOfQueryVariables> = {
+  name: "ResidenceOf",
+  kind: "query",
+  id: "sha256:5ad3a55511f1aa36f3a05fc68a6a95154a0b8e1bf303c127612fcbc3fde42a60",
+  text: "query ResidenceOf($childId:ID!$from:LocalDate!$to:LocalDate!){node(id:$childId){...on Child{id residenceDays(from:$from to:$to){date here source}residencePattern(on:$from){kind starts ends cycle}residenceProposals{...Proposal}}}}fragment Proposal on ResidenceProposal{id state proposedBy proposedAt pattern{kind starts ends cycle}days{date here}}",
+  variables: () => z.strictObject({ childId: scalars.ID, from: scalars.LocalDate, to: scalars.LocalDate }),
+};
+
+export const Rota: Document<RotaQuery, RotaQueryVariables> = {
+  name: "Rota",
+  kind: "query",
+  id: "sha256:acd78464dc661967775eb40ec2cb72224592280d398de7e20f5a225837c304a5",
+  text: "query Rota($householdId:ID!$from:LocalDate!$to:LocalDate!){household(id:$householdId){id revision rota(from:$from to:$to){...Session}availability{person{id displayName}weekday kind minutes}}}fragment Session on RotaSession{key kind date startsAt carers handsOnMinutes isPlanned onDuty{id displayName}}",
+  variables: () => z.strictObject({ householdId: scalars.ID, from: scalars.LocalDate, to: scalars.LocalDate }),
+};
+
+export const RotaProposal: Document<RotaProposalQuery, RotaProposalQueryVariables> = {
+  name: "RotaProposal",
+  kind: "query",
+  id: "sha256:42181bfae41d118e7d8874bb45886ad7bd63828ca9812c022e2fdd62f8510883",
+  text: "query RotaProposal($householdId:ID!$from:LocalDate!$to:LocalDate!){household(id:$householdId){id revision rotaProposal(from:$from to:$to){sessions{session{...Session}onDuty{id displayName}openHands}minutes{person{id displayName}minutes}isFairest token}}}fragment Session on RotaSession{key kind date startsAt carers handsOnMinutes isPlanned onDuty{id displayName}}",
+  variables: () => z.strictObject({ householdId: scalars.ID, from: scalars.LocalDate, to: scalars.LocalDate }),
 };
 
 export const RuleSetFormat: Document<RuleSetFormatQuery, RuleSetFormatQueryVariables> = {
@@ -2807,6 +3922,22 @@ export const Schools: Document<SchoolsQuery, SchoolsQueryVariables> = {
   id: "sha256:2ee5b6e21f727f5e227b0c6f9256a4f5d418e54ccf8117c28ecbfb3a4dccd573",
   text: "query Schools($first:Int!$after:String){schools(first:$first after:$after){nodes{id name jurisdiction classes{id name}}pageInfo{endCursor hasNextPage}}}",
   variables: () => z.strictObject({ first: scalars.Int, after: scalars.String.nullish() }),
+};
+
+export const SetAvailability: Document<SetAvailabilityMutation, SetAvailabilityMutationVariables> = {
+  name: "SetAvailability",
+  kind: "mutation",
+  id: "sha256:2462e502eae9d0d5b62a44aa2c201c855efc6f8051e00ccfb6b1377e66bd99c2",
+  text: "mutation SetAvailability($input:SetAvailabilityInput!){setAvailability(input:$input){__typename ...Refusal ...on RotaPayload{household{id revision availability{person{id displayName}weekday kind minutes}}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.SetAvailabilityInput }),
+};
+
+export const SetDuties: Document<SetDutiesMutation, SetDutiesMutationVariables> = {
+  name: "SetDuties",
+  kind: "mutation",
+  id: "sha256:c90a740573c004154b5cf9a38f01c16e023eafc16141b4aa48c52da709ce6703",
+  text: "mutation SetDuties($input:SetDutiesInput!){setDuties(input:$input){__typename ...Refusal ...on RotaPayload{household{id revision}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.SetDutiesInput }),
 };
 
 export const SetEnergyMethod: Document<SetEnergyMethodMutation, SetEnergyMethodMutationVariables> = {
@@ -2865,6 +3996,14 @@ export const SetPrepTimes: Document<SetPrepTimesMutation, SetPrepTimesMutationVa
   variables: () => z.strictObject({ input: inputSchemas.SetPrepTimesInput }),
 };
 
+export const SetResidencePattern: Document<SetResidencePatternMutation, SetResidencePatternMutationVariables> = {
+  name: "SetResidencePattern",
+  kind: "mutation",
+  id: "sha256:2f0913329f9c4cec7a30ccdbbe455dc528e872546cdf8a2a180b3b5a5d8507d7",
+  text: "mutation SetResidencePattern($input:SetResidencePatternInput!){setResidencePattern(input:$input){__typename ...Refusal ...ResidenceChanged ...on ProposalOpen{proposalId madeHere dates}...on DayClosed{date boxState}}}fragment Proposal on ResidenceProposal{id state proposedBy proposedAt pattern{kind starts ends cycle}days{date here}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment ResidenceChanged on ResidencePayload{child{id residenceProposals{...Proposal}}household{id revision}proposal{...Proposal}movedDays}",
+  variables: () => z.strictObject({ input: inputSchemas.SetResidencePatternInput }),
+};
+
 export const SetSchoolDay: Document<SetSchoolDayMutation, SetSchoolDayMutationVariables> = {
   name: "SetSchoolDay",
   kind: "mutation",
@@ -2908,16 +4047,16 @@ export const Shopping: Document<ShoppingQuery, ShoppingQueryVariables> = {
 export const SwapItem: Document<SwapItemMutation, SwapItemMutationVariables> = {
   name: "SwapItem",
   kind: "mutation",
-  id: "sha256:c7bebf89480ea93541cb3f7e12a3fcdfea922d77e8605edda43a30eac993f359",
-  text: "mutation SwapItem($input:SwapItemInput!){swapItem(input:$input){__typename ...Refusal ...WeekChanged ...on DishUnknown{nearest}...on SwapRefused{conflicts{kind text wayOut}}...on BoxClosed{state}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
+  id: "sha256:72eeb26184415648c235d1be170939d5f3fd65f64dd77876187da21db5970346",
+  text: "mutation SwapItem($input:SwapItemInput!){swapItem(input:$input){__typename ...Refusal ...WeekChanged ...on DishUnknown{nearest}...on SwapRefused{conflicts{kind text wayOut}}...on BoxClosed{state}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ input: inputSchemas.SwapItemInput }),
 };
 
 export const TakeTask: Document<TakeTaskMutation, TakeTaskMutationVariables> = {
   name: "TakeTask",
   kind: "mutation",
-  id: "sha256:cb8f4ed1ba2e0d51cf856188c2534eabb8848f7107a983d32414f41c7ab306ee",
-  text: "mutation TakeTask($input:TakeTaskInput!){takeTask(input:$input){__typename ...Refusal ...on TaskHeld{holder{id displayName}state}...on TaskPayload{task{...TaskOfWeek}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}",
+  id: "sha256:e9ddb245641fd1084cb659f97437576864f31787bb3e734d0dfb5853694809ec",
+  text: "mutation TakeTask($input:TakeTaskInput!){takeTask(input:$input){__typename ...Refusal ...on TaskHeld{holder{id displayName}state}...TaskChanged}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
   variables: () => z.strictObject({ input: inputSchemas.TakeTaskInput }),
 };
 
@@ -2932,16 +4071,24 @@ export const TickShoppingLine: Document<TickShoppingLineMutation, TickShoppingLi
 export const Timetable: Document<TimetableQuery, TimetableQueryVariables> = {
   name: "Timetable",
   kind: "query",
-  id: "sha256:ef73d6fc5bdaa58f402a8c3d5e098a219e838791c04d7f43404fc213f04633e1",
-  text: "query Timetable($householdId:ID!$week:LocalDate!){week(householdId:$householdId date:$week){id plan{sessions{key startsAt endsAt handsOnMinutes timing{lastsMinutes leastMinutes provenShortest latestStartsAt noLaterThan}carers{carer handsOnMinutes tasks{...TaskOfWeek}}}}}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}",
+  id: "sha256:2771c2576afb465209d6c27f7c8c7573d57733135dfcc2c2343b03f83a8f778d",
+  text: "query Timetable($householdId:ID!$week:LocalDate!){week(householdId:$householdId date:$week){id plan{sessions{key startsAt endsAt handsOnMinutes timing{lastsMinutes leastMinutes provenShortest latestStartsAt noLaterThan}carers{carer handsOnMinutes tasks{...TaskOfWeek}}}}}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
   variables: () => z.strictObject({ householdId: scalars.ID, week: scalars.LocalDate }),
+};
+
+export const UndoTask: Document<UndoTaskMutation, UndoTaskMutationVariables> = {
+  name: "UndoTask",
+  kind: "mutation",
+  id: "sha256:7d398723226ca0266b1f8f72ef2a3f50e175d615e61098d883dcc7f69e23f0d0",
+  text: "mutation UndoTask($input:UndoTaskInput!){undoTask(input:$input){__typename ...Refusal ...TaskChanged ...on TaskHeld{holder{id displayName}state}...on TaskNotHeld{state}...on WorkUsed{tasks boxes{child{id name}date}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
+  variables: () => z.strictObject({ input: inputSchemas.UndoTaskInput }),
 };
 
 export const UnpinItem: Document<UnpinItemMutation, UnpinItemMutationVariables> = {
   name: "UnpinItem",
   kind: "mutation",
-  id: "sha256:72c5ae317c5284568b43d1fda7bde0831795868c1bb88027085c74a02d2f3f62",
-  text: "mutation UnpinItem($input:UnpinItemInput!){unpinItem(input:$input){__typename ...Refusal ...WeekChanged}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
+  id: "sha256:f5d4334020c320353933c76e36770de7f745c2918ce1f3bdca87f5a89244afae",
+  text: "mutation UnpinItem($input:UnpinItemInput!){unpinItem(input:$input){__typename ...Refusal ...WeekChanged}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}fragment WeekChanged on WeekPayload{changedBoxes{id date child{id name}}week{...WholeWeek}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ input: inputSchemas.UnpinItemInput }),
 };
 
@@ -2956,25 +4103,49 @@ export const Verdicts: Document<VerdictsQuery, VerdictsQueryVariables> = {
 export const WeekChanges: Document<WeekChangesSubscription, WeekChangesSubscriptionVariables> = {
   name: "WeekChanges",
   kind: "subscription",
-  id: "sha256:4fd5a714f21172f021faab76feb7efeb0bc7ba7fd190bdc8c8d830c16d3df582",
-  text: "subscription WeekChanges($householdId:ID!){weekChanged(householdId:$householdId){...WholeWeek}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
+  id: "sha256:7fd69f36b43ddeb43b894db03503d45d50260818385018f78a625e715f7f12fe",
+  text: "subscription WeekChanges($householdId:ID!){weekChanged(householdId:$householdId){...WholeWeek}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ householdId: scalars.ID }),
 };
 
 export const WeekOf: Document<WeekOfQuery, WeekOfQueryVariables> = {
   name: "WeekOf",
   kind: "query",
-  id: "sha256:d34e6886fc7c0eb161c9b20ac8de07c328930cbc7781118c5ac3342e23e66a40",
-  text: "query WeekOf($householdId:ID!$day:LocalDate!){week(householdId:$householdId date:$day){...WholeWeek}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
+  id: "sha256:29f990a3758bf26a84738fb4673e9f956e5732f764496cd3229644b1e14ae788",
+  text: "query WeekOf($householdId:ID!$day:LocalDate!){week(householdId:$householdId date:$day){...WholeWeek}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ householdId: scalars.ID, day: scalars.LocalDate }),
 };
 
 export const WithdrawDisruption: Document<WithdrawDisruptionMutation, WithdrawDisruptionMutationVariables> = {
   name: "WithdrawDisruption",
   kind: "mutation",
-  id: "sha256:a4761193f173133a97f8b8ddc158398cc9dc8c3348cf7e5fee51960bfed86481",
-  text: "mutation WithdrawDisruption($input:WithdrawDisruptionInput!){withdrawDisruption(input:$input){__typename ...Refusal ...on DisruptionPayload{week{...WholeWeek}difference{...Difference}infeasible{message ...Conflicts}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Conflicts on WeekInfeasible{conflicts{kind text wayOut date session child{id name}}}fragment Difference on WeekDifference{boxes{date child{id name}before{slot dish{key name}}after{slot dish{key name}}}toBuy{food{key name}packs packGrams}more{handsOnMinutes costMinor objectivePoints}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes carer children{id name}takenBy{id displayName}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
+  id: "sha256:89e0a2bb1a7775356c8c6b9673a7c8ed40e1b278e2730fcaf308f56cecf116eb",
+  text: "mutation WithdrawDisruption($input:WithdrawDisruptionInput!){withdrawDisruption(input:$input){__typename ...Refusal ...on DisruptionPayload{week{...WholeWeek}difference{...Difference}infeasible{message ...Conflicts}}}}fragment BoxAsPlanned on Box{id date state packedAt child{id name}items{...Item}blockedBecause{kind text}}fragment Conflicts on WeekInfeasible{conflicts{kind text wayOut date session child{id name}}}fragment Difference on WeekDifference{boxes{date child{id name}before{slot dish{key name}}after{slot dish{key name}}}toBuy{food{key name}packs packGrams}more{handsOnMinutes costMinor objectivePoints}}fragment Item on BoxItem{id breakKey slot place dish{key name}grams pieces served allergens cuts{food cut}carbohydrateGrams labelsToRead{key name}pinned}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}fragment WholeWeek on Week{id weekStart revision plan{id number state boxes{...BoxAsPlanned}tasks{...TaskOfWeek}cautions{kind text date child{id name}}}}",
   variables: () => z.strictObject({ input: inputSchemas.WithdrawDisruptionInput }),
+};
+
+export const WithdrawErasure: Document<WithdrawErasureMutation, WithdrawErasureMutationVariables> = {
+  name: "WithdrawErasure",
+  kind: "mutation",
+  id: "sha256:90640cdb5e40ef1b700886a279872bf1dd055b21044f5080bb02f380fe443bf3",
+  text: "mutation WithdrawErasure($input:WithdrawErasureInput!){withdrawErasure(input:$input){__typename ...Refusal ...on WithdrawErasurePayload{child{id erasureAsked{askedAt askedHere}}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.WithdrawErasureInput }),
+};
+
+export const WithdrawInvitation: Document<WithdrawInvitationMutation, WithdrawInvitationMutationVariables> = {
+  name: "WithdrawInvitation",
+  kind: "mutation",
+  id: "sha256:a2accb7fa5a9d745e6a4d0da3f20e2f9fb878babd73999a5fce82d2dc2e6e386",
+  text: "mutation WithdrawInvitation($input:WithdrawInvitationInput!){withdrawInvitation(input:$input){__typename ...Refusal ...on InvitationClosed{state}...on WithdrawInvitationPayload{invitation{...InvitationMade}}}}fragment InvitationMade on Invitation{id kind state role child{id name}invitedBy{id displayName}createdAt expiresAt}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.WithdrawInvitationInput }),
+};
+
+export const WithdrawResidenceChange: Document<WithdrawResidenceChangeMutation, WithdrawResidenceChangeMutationVariables> = {
+  name: "WithdrawResidenceChange",
+  kind: "mutation",
+  id: "sha256:59c31b127f5cc5d430f9f282b26bf3370e45f384edd709e5f4e978000286d4a7",
+  text: "mutation WithdrawResidenceChange($input:WithdrawResidenceChangeInput!){withdrawResidenceChange(input:$input){__typename ...Refusal ...ResidenceChanged ...on ProposalSettled{state}...on ForTheOtherHome{madeHere}}}fragment Proposal on ResidenceProposal{id state proposedBy proposedAt pattern{kind starts ends cycle}days{date here}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment ResidenceChanged on ResidencePayload{child{id residenceProposals{...Proposal}}household{id revision}proposal{...Proposal}movedDays}",
+  variables: () => z.strictObject({ input: inputSchemas.WithdrawResidenceChangeInput }),
 };
 
 export const WithdrawRuleSet: Document<WithdrawRuleSetMutation, WithdrawRuleSetMutationVariables> = {
@@ -2983,4 +4154,12 @@ export const WithdrawRuleSet: Document<WithdrawRuleSetMutation, WithdrawRuleSetM
   id: "sha256:1bf9214295a55830b90214da53c0910c63d7b8828a4822b66846ee7e5fff0222",
   text: "mutation WithdrawRuleSet($input:WithdrawRuleSetInput!){withdrawRuleSet(input:$input){__typename ...Refusal ...on LoadRuleSetPayload{unchanged ruleSet{...RuleSetInForce}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment RuleSetInForce on RuleSet{id key version title layer confirmed withdrawn inForceFrom inForceUntil rules{key kind level says source}}",
   variables: () => z.strictObject({ input: inputSchemas.WithdrawRuleSetInput }),
+};
+
+export const WriteHandover: Document<WriteHandoverMutation, WriteHandoverMutationVariables> = {
+  name: "WriteHandover",
+  kind: "mutation",
+  id: "sha256:a55ffa00a0ddb93961b8ee3155116de7772bef5dc32dd9152030d4105635cc72",
+  text: "mutation WriteHandover($input:WriteHandoverInput!){writeHandover(input:$input){__typename ...Refusal ...on HandoverPayload{handover{...HandoverNote}}}}fragment HandoverNote on Handover{child{id name}weekStart revision allergies{allergen foodKind avoid}cameBack{dish{key name}days{date cameBack}}repeat avoid note box icePacks flask}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.WriteHandoverInput }),
 };

@@ -58,6 +58,7 @@ async function live(home: Household): Promise<void> {
     "endExemption",
     "removeOwnFood",
     "removeOwnDish",
+    "giveUpHome",
   ];
   const replanning = [
     "planWeek",

@@ -3,7 +3,6 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createClient } from "graphql-ws";
 import WebSocket from "ws";
-import { newKey, signIn, type Client } from "../../shared/examples/client.js";
 import { readConfig } from "../../src/config.js";
 import { readDemoFiles } from "../../src/database/seed.js";
 import { createContextOpener } from "../../src/graphql/open-context.js";
@@ -12,7 +11,7 @@ import { createHttpServer, type HttpServer } from "../../src/http/server.js";
 import { createVerifier } from "../../src/http/tokens.js";
 import { createLog } from "../../src/log.js";
 import { ABSENT, AGREE, DAY, HOMES, LABEL, LOAD, PACK, PLAN, SWAP, TAKE } from "../graphql/documents.js";
-import { useApp } from "../support/app.js";
+import { newKey, useApp } from "../support/app.js";
 
 const parts = useApp();
 const directory = mkdtempSync(join(tmpdir(), "noonpail-walk-"));
@@ -39,6 +38,26 @@ afterAll(async () => {
   await server.stop();
   rmSync(directory, { recursive: true, force: true });
 });
+
+type Client = <T>(query: string, variables?: Record<string, unknown>) => Promise<T>;
+
+/** A person with a token, who asks in words of their own. */
+async function signIn(person: string): Promise<Client> {
+  const send = (path: string, body: unknown, headers: Record<string, string> = {}) =>
+    fetch(url + path, {
+      method: "POST",
+      headers: { "content-type": "application/json", ...headers },
+      body: JSON.stringify(body),
+    });
+  const { access_token: token } = (await (await send("/dev/token", { person })).json()) as { access_token: string };
+  return async <T>(query: string, variables = {}) => {
+    const answer: any = await (
+      await send("/graphql", { query, variables }, { authorization: `Bearer ${token}` })
+    ).json();
+    expect(answer.errors).toBeUndefined();
+    return answer.data as T;
+  };
+}
 
 const send = async (client: Client, document: string, input: Record<string, unknown>): Promise<any> =>
   Object.values(await client<Record<string, unknown>>(document, { input: { idempotencyKey: newKey(), ...input } }))[0];
@@ -81,7 +100,7 @@ async function listen(person: string, query: string, variables: Record<string, u
 }
 
 it("a family app plans a week, hears of it, changes a fruit and settles it", async () => {
-  const ana = await signIn("demo:ana", url);
+  const ana = await signIn("demo:ana");
   const { id } = await home(ana);
   const progress = await listen(
     "demo:tom",
@@ -115,7 +134,7 @@ it("a family app plans a week, hears of it, changes a fruit and settles it", asy
 });
 
 it("two carers share the morning: one task each, labels read, a box packed, a sick child", async () => {
-  const [tom, iris] = [await signIn("demo:tom", url), await signIn("demo:iris", url)];
+  const [tom, iris] = [await signIn("demo:tom"), await signIn("demo:iris")];
   const { id, revision, children, week } = await home(tom);
   const task = week.plan.tasks.find(({ state }: any) => state === "OPEN");
   const taken = await Promise.all(
@@ -157,7 +176,7 @@ it("two carers share the morning: one task each, labels read, a box packed, a si
 });
 
 it("an administrator loads a rule set and sees it in force", async () => {
-  const ruth = await signIn("demo:ruth", url);
+  const ruth = await signIn("demo:ruth");
   const [school] = (await ruth<any>(HOMES, { day: DAY })).me.administers;
   const document = {
     format: "noonpail-rule-set/1",
@@ -192,7 +211,7 @@ it("an administrator loads a rule set and sees it in force", async () => {
 });
 
 it("a stranger's subscription ends without a word", async () => {
-  const { id } = await home(await signIn("demo:ana", url));
+  const { id } = await home(await signIn("demo:ana"));
   const heard = await listen(
     "demo:leo",
     "subscription Changed($id: ID!) { weekChanged(householdId: $id) { revision } }",
