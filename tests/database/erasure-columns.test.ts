@@ -19,6 +19,8 @@ test("a column that names a child, a household or a person lets go of them: the 
     // The log keeps the key of a child who is gone, and loses who did something with them.
     "change.child_id",
     "change.person_id",
+    // It goes with its entry.
+    "change_detail.household_id",
   ]);
 });
 

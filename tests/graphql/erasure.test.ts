@@ -58,7 +58,15 @@ async function live(home: Household): Promise<void> {
     "endExemption",
     "removeOwnFood",
     "removeOwnDish",
+    // About a child of two homes, which they make.
+    "setBoxKit",
+    "setResidencePattern",
+    "proposeResidenceChange",
+    "answerResidenceChange",
+    "withdrawResidenceChange",
     "giveUpHome",
+    // Need a day that has been, and a plan of its week.
+    "reportReturned",
   ];
   const replanning = [
     "planWeek",

@@ -32,6 +32,7 @@ alter table erasure_count add constraint erasure_count_kind check (kind in ('CHI
 create function task_given_back() returns trigger language plpgsql set search_path = '' as $$
 begin
   new.state := 'OPEN';
+  new.taken_at := null;
   return new;
 end
 $$;
