@@ -5,7 +5,15 @@
  */
 import { createHash, randomBytes } from "node:crypto";
 import { isOwnKey } from "../../shared/own-catalogue.js";
-import { lockFeed, readFeedMarks, readFeedTasks, saveFeedMarks, type FeedTaskRow } from "../database/feed.js";
+import {
+  lockFeed,
+  readFeedDuties,
+  readFeedMarks,
+  readFeedTasks,
+  saveFeedMarks,
+  type FeedDutyRow,
+  type FeedTaskRow,
+} from "../database/feed.js";
 import type { FeedOwner } from "../database/feed-owner.js";
 import { addDays } from "../domain/calendar/dates.js";
 import { FEED_KEEPS_MS, nextFeed, type FeedEntry } from "../domain/calendar/feed-events.js";
@@ -97,7 +105,11 @@ export async function readFeed(app: App, secret: string): Promise<string | null>
     // A day more on either side of the border: the household's clock is not UTC.
     const from = new Date(now - FEED_KEEPS_MS - 86_400_000).toISOString().slice(0, 10);
     const tasks = await readFeedTasks(tx, owner, from);
-    const entries = tasks.map((task) => entryOfTask(task, owner, household.timeZone));
+    const duties = await readFeedDuties(tx, owner, from);
+    const entries = [
+      ...tasks.map((task) => entryOfTask(task, owner, household.timeZone)),
+      ...duties.map((duty) => entryOfDuty(duty, owner, household.timeZone)),
+    ];
     const step = nextFeed(entries, await readFeedMarks(tx, owner), now, fingerprintOf);
     await saveFeedMarks(tx, owner, step.changed, step.forgotten);
     return writeFeed(step.events);
@@ -120,6 +132,23 @@ function entryOfTask(task: FeedTaskRow, { householdId }: FeedOwner, timeZone: st
     summary,
     description,
     reminds: task.state === "TAKEN",
+  };
+}
+
+const WHEN = { weekend: "at the weekend", evening: "this evening", morning: "this morning" } as const;
+
+function entryOfDuty(duty: FeedDutyRow, { householdId }: FeedOwner, timeZone: string): FeedEntry {
+  const date = duty.session.slice(-10);
+  const startsAt = instantAt(timeZone, date, duty.startsAt);
+  const planned = duty.endsAt === null ? startsAt + duty.minutes * 60_000 : instantAt(timeZone, date, duty.endsAt);
+  const kind = duty.session.split("-", 1)[0] as keyof typeof WHEN;
+  return {
+    uid: nameUuid(householdId, `duty/${duty.session}`),
+    startsAt,
+    endsAt: Math.max(planned, startsAt + 60_000),
+    summary: `On for the kitchen ${WHEN[kind]}`,
+    description: "What is to be done is in the plan.",
+    reminds: true,
   };
 }
 

@@ -29,6 +29,29 @@ export const readFeedTasks = (tx: Tx, { personId, householdId }: FeedOwner, from
     where t.household_id = ${householdId}::uuid and t.taken_by_id = ${personId}::uuid and t.state <> 'OPEN'
       and p.state <> 'REPLACED' and right(t.session, 10) >= ${from}`;
 
+/** A session the carer is on for, on the household's clock. */
+export interface FeedDutyRow {
+  readonly session: string;
+  readonly startsAt: string;
+  /** Of the plan's tasks; null where nothing is planned in it. */
+  readonly endsAt: string | null;
+  /** As long as the household gives to such a session. */
+  readonly minutes: number;
+}
+
+/** As planned, else as the household's prep times have it; a session with neither is left out. */
+export const readFeedDuties = (tx: Tx, { personId, householdId }: FeedOwner, from: string): Promise<FeedDutyRow[]> =>
+  tx.$queryRaw<FeedDutyRow[]>`
+    select d.session, coalesce(t."startsAt", e.starts_at, u.starts_at) as "startsAt", t."endsAt",
+      coalesce(e.elapsed_minutes, u.elapsed_minutes, 0) as minutes
+    from (select session, right(session, 10)::date as date, upper(split_part(session, '-', 1)) as kind from duty
+      where household_id = ${householdId}::uuid and person_id = ${personId}::uuid and right(session, 10) >= ${from}) d
+    left join lateral (select min(t.starts_at) as "startsAt", max(t.ends_at) as "endsAt" from task t join week_plan p on p.id = t.week_plan_id
+      where t.household_id = ${householdId}::uuid and t.session = d.session and p.state <> 'REPLACED' and not t.kept) t on true
+    left join prep_time_exception e on e.household_id = ${householdId}::uuid and e.kind = d.kind and e.date = d.date
+    left join prep_time u on u.household_id = ${householdId}::uuid and u.kind = d.kind and u.weekday = trim(to_char(d.date, 'DAY'))
+    where coalesce(t."startsAt", e.starts_at, u.starts_at) is not null`;
+
 /** One reader of a feed at a time, on whichever server: what was shown is counted once. */
 export async function lockFeed(tx: Tx, { personId, householdId }: FeedOwner): Promise<void> {
   await tx.$executeRaw`select pg_advisory_xact_lock(hashtextextended(${`feed/${householdId}/${personId}`}, 0))`;

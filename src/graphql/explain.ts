@@ -180,12 +180,6 @@ export function explain(failure: Failure, householdId: string | null = null): Ex
         message:
           "Nothing was erased: a household would be left without any carer. Invite somebody who carries on, or say withHouseholds: true to erase it too.",
       };
-    case "LastCoordinator":
-      return {
-        __typename: failure.kind,
-        message:
-          "Nobody else coordinates this household. Hand coordination over (handOverCoordination) or make another carer coordinator (changeRole), then try again.",
-      };
     case "ExemptionRefused":
       return {
         __typename: failure.kind,

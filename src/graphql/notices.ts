@@ -46,7 +46,11 @@ export async function listenForNotices(db: Database): Promise<Notices> {
         return void emitter.emit(left(notice.householdId, notice.personId));
       case "PERSON_ERASED":
         return void emitter.emit("erased", notice.personId);
-      default:
+      case "PLAN_CHANGED":
+      case "PLAN_PROGRESS":
+      case "PLAN_FAILED":
+      case "BOX_CHECKED":
+      case "REMINDER":
         emitter.emit(`${toldBy[notice.kind]}/${notice.householdId}`, notice);
     }
   };

@@ -3,7 +3,7 @@ import type postgres from "postgres";
 import type { Homes } from "./homes.js";
 import { bookkeeping, tables, type Scope, type TableRule } from "./tables.js";
 
-export const verbs = ["SELECT", "INSERT", "UPDATE", "DELETE"] as const;
+const verbs = ["SELECT", "INSERT", "UPDATE", "DELETE"] as const;
 export type Actor = keyof Homes["people"] | "NOBODY";
 export const actors: readonly Actor[] = [
   "OBSERVER",
