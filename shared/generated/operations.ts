@@ -1129,6 +1129,19 @@ export type SetAvailabilityInput = {
   readonly seenRevision: number;
 };
 
+export type SetBoxKitInput = {
+  readonly childId: string;
+  readonly coldSources?: number;
+  readonly compartments: ReadonlyArray<CompartmentInput>;
+  readonly flask?: boolean;
+  readonly householdId: string;
+  readonly idempotencyKey: string;
+  readonly insulated?: boolean;
+  /** On Mondays to Fridays. */
+  readonly leaveAt: string;
+  readonly seenRevision: number;
+};
+
 export type SetDutiesInput = {
   readonly duties: ReadonlyArray<DutyInput>;
   readonly householdId: string;
@@ -1389,7 +1402,7 @@ export type WriteHandoverInput = {
 export type AdministeredQueryVariables = Exact<{ [key: string]: never; }>;
 
 
-export type AdministeredQuery = { readonly me: { readonly person: { readonly id: string, readonly displayName: string }, readonly administers: ReadonlyArray<{ readonly id: string, readonly name: string, readonly timeZone: string, readonly jurisdiction: string | null, readonly revision: number, readonly ruleSets: ReadonlyArray<{ readonly id: string, readonly key: string, readonly version: number, readonly title: string, readonly layer: RuleLayer, readonly confirmed: boolean, readonly withdrawn: boolean, readonly inForceFrom: string, readonly inForceUntil: string | null, readonly rules: ReadonlyArray<{ readonly key: string, readonly kind: string, readonly level: RuleLevel, readonly says: string, readonly source: string }> }>, readonly classes: ReadonlyArray<{ readonly id: string, readonly name: string, readonly facility: Facility, readonly breaks: ReadonlyArray<{ readonly key: string, readonly name: string, readonly startsAt: string, readonly minutes: number, readonly slots: ReadonlyArray<Slot>, readonly energyShare: number }> }>, readonly terms: ReadonlyArray<{ readonly name: string, readonly firstDay: string, readonly lastDay: string }>, readonly days: ReadonlyArray<{ readonly date: string, readonly kind: SchoolDayKind, readonly title: string, readonly endsAt: string | null }> }> } };
+export type AdministeredQuery = { readonly me: { readonly person: { readonly id: string, readonly displayName: string }, readonly administers: ReadonlyArray<{ readonly id: string, readonly name: string, readonly timeZone: string, readonly jurisdiction: string | null, readonly revision: number, readonly ruleSets: ReadonlyArray<{ readonly id: string, readonly key: string, readonly version: number, readonly title: string, readonly layer: RuleLayer, readonly confirmed: boolean, readonly withdrawn: boolean, readonly inForceFrom: string, readonly inForceUntil: string | null }>, readonly classes: ReadonlyArray<{ readonly id: string, readonly name: string, readonly facility: Facility, readonly breaks: ReadonlyArray<{ readonly key: string, readonly name: string, readonly startsAt: string, readonly minutes: number, readonly slots: ReadonlyArray<Slot>, readonly energyShare: number }> }>, readonly terms: ReadonlyArray<{ readonly name: string, readonly firstDay: string, readonly lastDay: string }>, readonly days: ReadonlyArray<{ readonly date: string, readonly kind: SchoolDayKind, readonly title: string, readonly endsAt: string | null }> }> } };
 
 export type CheckRuleSetQueryVariables = Exact<{
   input: RuleSetDocumentInput;
@@ -1407,6 +1420,13 @@ export type RuleSetFormatQueryVariables = Exact<{ [key: string]: never; }>;
 
 
 export type RuleSetFormatQuery = { readonly ruleSetFormat: string };
+
+export type RulesOfSchoolQueryVariables = Exact<{
+  schoolId: string;
+}>;
+
+
+export type RulesOfSchoolQuery = { readonly school: { readonly id: string, readonly ruleSets: ReadonlyArray<{ readonly id: string, readonly key: string, readonly version: number, readonly title: string, readonly layer: RuleLayer, readonly confirmed: boolean, readonly withdrawn: boolean, readonly inForceFrom: string, readonly inForceUntil: string | null, readonly rules: ReadonlyArray<{ readonly key: string, readonly kind: string, readonly level: RuleLevel, readonly says: string, readonly source: string }> }> } | null };
 
 export type JurisdictionRuleSetsQueryVariables = Exact<{
   jurisdiction: string;
@@ -2230,6 +2250,8 @@ export type KitchenChangedFragment = { readonly household: { readonly id: string
 
 export type ChildAtHomeFragment = { readonly id: string, readonly name: string, readonly dateOfBirth: string, readonly diets: ReadonlyArray<string>, readonly dislikes: ReadonlyArray<string>, readonly appetite: number, readonly minutesToEat: number, readonly allergies: ReadonlyArray<{ readonly allergen: string | null, readonly foodKind: string | null, readonly avoid: Avoid, readonly recordedHere: boolean }>, readonly enrolments: ReadonlyArray<{ readonly fromDate: string, readonly untilDate: string | null, readonly school: { readonly id: string, readonly name: string }, readonly schoolClass: { readonly id: string, readonly name: string } }> };
 
+export type RuleSetTitleFragment = { readonly id: string, readonly key: string, readonly version: number, readonly title: string, readonly layer: RuleLayer, readonly confirmed: boolean, readonly withdrawn: boolean, readonly inForceFrom: string, readonly inForceUntil: string | null };
+
 export type RuleSetInForceFragment = { readonly id: string, readonly key: string, readonly version: number, readonly title: string, readonly layer: RuleLayer, readonly confirmed: boolean, readonly withdrawn: boolean, readonly inForceFrom: string, readonly inForceUntil: string | null, readonly rules: ReadonlyArray<{ readonly key: string, readonly kind: string, readonly level: RuleLevel, readonly says: string, readonly source: string }> };
 
 export type IssueFragment = { readonly path: string, readonly line: number, readonly problem: string, readonly expected: string, readonly nearest: ReadonlyArray<string> };
@@ -2929,6 +2951,21 @@ export type WriteHandoverMutation = { readonly writeHandover:
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
    };
 
+export type SetBoxKitMutationVariables = Exact<{
+  input: SetBoxKitInput;
+}>;
+
+
+export type SetBoxKitMutation = { readonly setBoxKit:
+    | { readonly __typename: 'BoxKitPayload', readonly child: { readonly id: string, readonly name: string }, readonly household: { readonly id: string, readonly revision: number } }
+    | { readonly __typename: 'ChildNotFound', readonly message: string }
+    | { readonly __typename: 'HouseholdNotFound', readonly message: string }
+    | { readonly __typename: 'InvalidInput', readonly message: string, readonly issues: ReadonlyArray<{ readonly field: string, readonly problem: string, readonly fix: string }> }
+    | { readonly __typename: 'KeyReused', readonly usedFor: string, readonly message: string }
+    | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
+    | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
+   };
+
 export type MyHomesQueryVariables = Exact<{
   day: string;
 }>;
@@ -3215,8 +3252,8 @@ export const AddSchoolClass: Document<AddSchoolClassMutation, AddSchoolClassMuta
 export const Administered: Document<AdministeredQuery, AdministeredQueryVariables> = {
   name: "Administered",
   kind: "query",
-  id: "sha256:b190b7853650e2c4c459d0c23dede4c65ed8440be657fd20c21dbd7abd2fec4f",
-  text: "query Administered{me{person{id displayName}administers{...SchoolAsKept ruleSets{...RuleSetInForce}}}}fragment RuleSetInForce on RuleSet{id key version title layer confirmed withdrawn inForceFrom inForceUntil rules{key kind level says source}}fragment SchoolAsKept on School{id name timeZone jurisdiction revision classes{id name facility breaks{key name startsAt minutes slots energyShare}}terms{name firstDay lastDay}days{date kind title endsAt}}",
+  id: "sha256:5f1c7fb4f91adb102420a9811fc7f416a10a796be778411f7dfdae7a7ecdb3c5",
+  text: "query Administered{me{person{id displayName}administers{...SchoolAsKept ruleSets{...RuleSetTitle}}}}fragment RuleSetTitle on RuleSet{id key version title layer confirmed withdrawn inForceFrom inForceUntil}fragment SchoolAsKept on School{id name timeZone jurisdiction revision classes{id name facility breaks{key name startsAt minutes slots energyShare}}terms{name firstDay lastDay}days{date kind title endsAt}}",
   variables: () => z.strictObject({  }),
 };
 
@@ -3892,6 +3929,14 @@ export const RulesOfChild: Document<RulesOfChildQuery, RulesOfChildQueryVariable
   variables: () => z.strictObject({ childId: scalars.ID }),
 };
 
+export const RulesOfSchool: Document<RulesOfSchoolQuery, RulesOfSchoolQueryVariables> = {
+  name: "RulesOfSchool",
+  kind: "query",
+  id: "sha256:b9847f8a8681f9b222c797e0350704e5bb6a4f11314e317f42aafa6c0d65c342",
+  text: "query RulesOfSchool($schoolId:ID!){school(id:$schoolId){id ruleSets{...RuleSetInForce}}}fragment RuleSetInForce on RuleSet{id key version title layer confirmed withdrawn inForceFrom inForceUntil rules{key kind level says source}}",
+  variables: () => z.strictObject({ schoolId: scalars.ID }),
+};
+
 export const SaveOwnDish: Document<SaveOwnDishMutation, SaveOwnDishMutationVariables> = {
   name: "SaveOwnDish",
   kind: "mutation",
@@ -3930,6 +3975,14 @@ export const SetAvailability: Document<SetAvailabilityMutation, SetAvailabilityM
   id: "sha256:2462e502eae9d0d5b62a44aa2c201c855efc6f8051e00ccfb6b1377e66bd99c2",
   text: "mutation SetAvailability($input:SetAvailabilityInput!){setAvailability(input:$input){__typename ...Refusal ...on RotaPayload{household{id revision availability{person{id displayName}weekday kind minutes}}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
   variables: () => z.strictObject({ input: inputSchemas.SetAvailabilityInput }),
+};
+
+export const SetBoxKit: Document<SetBoxKitMutation, SetBoxKitMutationVariables> = {
+  name: "SetBoxKit",
+  kind: "mutation",
+  id: "sha256:7f6be3e59ae6f9ed89482c1ddcf3f0957b568c3e6fd21f36abd2cb5a78976de3",
+  text: "mutation SetBoxKit($input:SetBoxKitInput!){setBoxKit(input:$input){__typename ...Refusal ...on BoxKitPayload{child{id name}household{id revision}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  variables: () => z.strictObject({ input: inputSchemas.SetBoxKitInput }),
 };
 
 export const SetDuties: Document<SetDutiesMutation, SetDutiesMutationVariables> = {

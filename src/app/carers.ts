@@ -74,7 +74,7 @@ async function releaseTasks(tx: Tx, householdId: string, carerId: string): Promi
   if (taken.length === 0) return;
   await tx.task.updateMany({
     where: { id: { in: taken.map(({ id }) => id) } },
-    data: { state: "OPEN", takenById: null },
+    data: { state: "OPEN", takenById: null, takenAt: null },
   });
   // Announces the change to the other carers, and has a plan that was made before it made again.
   await tx.week.updateMany({

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import {
   getDirectiveValues,
   getIntrospectionQuery,
@@ -16,6 +16,7 @@ import {
 import { buildSchema } from "../../src/graphql/schema.js";
 import { createCostLimit, DOCUMENT_TOKENS, limitRules } from "../../src/http/limits.js";
 import { createCostCount } from "../../src/http/operation-cost.js";
+import { readPersistedDocuments } from "../../src/http/persisted-documents.js";
 import { anyVariables } from "../support/any-input.js";
 import * as documents from "./documents.js";
 
@@ -132,7 +133,6 @@ describe("the cost of an operation", () => {
 describe("what people ask", () => {
   const known = Object.entries<string>(documents).filter(([, text]) => /^(query|mutation|subscription)\b/.test(text));
   const first = JSON.parse(readFileSync("shared/examples/first-query.json", "utf8")) as { query: string };
-  const examples = readdirSync("shared/examples").filter((name) => name.endsWith(".ts"));
 
   it.each(known)("%s of the tests may run", (_, text) => {
     const asked = ask(text);
@@ -150,17 +150,9 @@ describe("what people ask", () => {
     expect(complaint(getIntrospectionQuery())).toBeNull();
   });
 
-  it("the documents of the example scripts may run", () => {
-    const texts = examples.flatMap((name) => {
-      const source = readFileSync(`shared/examples/${name}`, "utf8");
-      const named = new Map(
-        [...source.matchAll(/const ([A-Z_]+) =\s+["`]([^"`]+)["`]/g)].map(([, key, text]) => [key, text]),
-      );
-      return [...source.matchAll(/[`"]((?:query|mutation|subscription) [^`"]+)[`"]/g)].map(([, text]) =>
-        text!.replace(/\$\{([A-Z_]+)\}/g, (_, key: string) => named.get(key) ?? ""),
-      );
-    });
-    expect(texts.length).toBeGreaterThan(5);
+  it("the documents that ship with the clients may run", () => {
+    const texts = [...readPersistedDocuments().values()];
+    expect(texts.length).toBeGreaterThan(50);
     for (const text of texts)
       expect([text, complaint(text, anyVariables(schema, ask(text).operation))]).toEqual([text, null]);
   });

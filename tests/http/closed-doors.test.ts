@@ -17,7 +17,13 @@ const lines: string[] = [];
 
 const open = (env: NodeJS.ProcessEnv) =>
   createHttpServer({
-    config: readConfig({ NODE_ENV: "production", OIDC_ISSUER: "https://login.example.org", PORT: "0", ...env }),
+    config: readConfig({
+      NODE_ENV: "production",
+      OIDC_ISSUER: "https://login.example.org",
+      PORT: "0",
+      DOCUMENTS: "any",
+      ...env,
+    }),
     log: createLog("info", { write: (line: string) => void lines.push(line) }),
     schema: buildSchema(),
     openContext: () => Promise.resolve({ context: {}, close: () => Promise.resolve() }),

@@ -358,7 +358,10 @@ it("a job that breaks off is logged by its number alone", async () => {
   let handlers: JobHandlers | undefined;
   await workOnJobs(
     app,
-    { work: (given: JobHandlers) => Promise.resolve(void (handlers = given)) } as unknown as JobQueue,
+    {
+      work: (given: JobHandlers) => Promise.resolve(void (handlers = given)),
+      every: () => undefined,
+    } as unknown as JobQueue,
     log,
   );
   const job = {
