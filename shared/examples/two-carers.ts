@@ -1,9 +1,10 @@
 /**
- * Two carers reach for one task and one hears what the other does; then one reads a label and packs a box. At the end the child's
- * other home reads the handover note, and sees the boxes without anything of this kitchen. Run while `npm start` serves, after
- * family-app.
+ * Two carers reach for one task and one hears what the other does; then one reads a label and packs a box, and gets a calendar
+ * address for what is theirs to do. At the end the child's other home reads the handover note, sees the boxes without anything of this
+ * kitchen, and declines to swap a night. Run while `npm start` serves, after family-app.
  */
 import {
+  AnswerResidenceChange,
   BoxesOfChild,
   Changes,
   Fairness,
@@ -11,7 +12,10 @@ import {
   Handover,
   MarkPacked,
   MyHomes,
+  ProposeResidenceChange,
   RecordLabel,
+  RenewFeedAddress,
+  ResidenceOf,
   RotaProposal,
   TakeTask,
   Timetable,
@@ -105,6 +109,13 @@ if (packed.__typename === "LabelsUnread") {
   );
 }
 
+const address = await holder.send(RenewFeedAddress, { householdId });
+if (address.__typename === "FeedAddressPayload" && address.path !== null) {
+  const feed = await (await fetch(new URL(address.path, process.argv[2] ?? "http://127.0.0.1:4000"))).text();
+  const events = feed.match(/^BEGIN:VEVENT/gm)?.length ?? 0;
+  console.log(`a calendar program that has the address sees ${events} of their tasks`);
+}
+
 const leo = signIn("demo:leo");
 const other = (await leo.ask(MyHomes, { day: DAY })).me.households[0]!;
 const child = other.children[0]!;
@@ -124,6 +135,31 @@ console.log(`${other.name} reads: ${read?.note} The box is ${read?.box}, the fla
 const { node } = await leo.ask(BoxesOfChild, { childId: child.id, from: DAY, to: "2027-01-15" });
 for (const { date, state, items } of (node && "boxes" in node && node.boxes) || [])
   console.log(`  ${date} ${state}: ${items.map(({ dish }) => dish.name).join(", ")}`);
+
+// A night that Ana's home would like to swap; Leo's has the other half of the say.
+const ana = signIn("demo:ana");
+const SWAP = "2027-02-10";
+const nights = await leo.ask(ResidenceOf, { childId: child.id, from: SWAP, to: SWAP });
+const night = nights.node && "residenceDays" in nights.node ? nights.node.residenceDays[0] : undefined;
+const proposed = await ana.send(ProposeResidenceChange, {
+  householdId,
+  childId: child.id,
+  seenRevision: (await home()).revision,
+  dates: [SWAP],
+  wakesHere: night?.here === true,
+});
+console.log(`a night swapped, says Ana's home: ${proposed.__typename}`);
+if (proposed.__typename === "ResidencePayload" && proposed.proposal) {
+  const theirs = (await leo.ask(MyHomes, { day: DAY })).me.households[0]!;
+  const answered = await leo.send(AnswerResidenceChange, {
+    householdId: theirs.id,
+    seenRevision: theirs.revision,
+    proposalId: proposed.proposal.id,
+    accept: false,
+  });
+  console.log(`Leo's home declines: ${answered.__typename}; the child wakes where it was agreed`);
+}
+ana.close();
 leo.close();
 tom.close();
 iris.close();

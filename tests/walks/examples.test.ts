@@ -46,6 +46,9 @@ it(
     expect(said).toMatch(/^\w+'s box: WeekPayload/m);
     expect(said).toMatch(/reads: The blue lid leaks; keep it upright. The box is WITH_CHILD, the flask OTHER_HOME.$/m);
     expect(said).toMatch(/^ {2}2027-01-11 (?:PACKED|PLANNED): /m);
+    expect(said).toMatch(/has the address sees 1 of their tasks$/m);
+    expect(said).toMatch(/^a night swapped, says Ana's home: ResidencePayload$/m);
+    expect(said).toMatch(/^Leo's home declines: ResidencePayload;/m);
   },
   PATIENCE,
 );
