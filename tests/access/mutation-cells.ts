@@ -1,4 +1,5 @@
 /** Asks the API itself: may this person have that done? A reading that is out of date keeps what is allowed from happening. */
+import { isInterfaceType } from "graphql";
 import { newKey } from "../support/app.js";
 import type { Household, ServedApp } from "../support/served-app.js";
 import { localOf } from "../support/served-app.js";
@@ -14,7 +15,7 @@ import {
 } from "../graphql/every-mutation.js";
 import { DAY } from "../graphql/documents.js";
 import { globalId } from "../../src/graphql/global-id.js";
-import { mutations } from "./mutations.js";
+import { mutations, nodes } from "./mutations.js";
 import { actors, type Actor, type Cell } from "./sql-cells.js";
 
 /** Answers that let nobody through. */
@@ -90,7 +91,9 @@ const ownDocument = (field: string) =>
   `mutation M($input: ${field[0]!.toUpperCase()}${field.slice(1)}Input!) { ${field}(input: $input) { __typename } }`;
 
 /** People and homes for asking; what is answered asks for every cell of these mutations x actors, of all when none is named. */
-export async function mutationAsker(served: ServedApp): Promise<(fields?: readonly string[]) => Promise<Cell[]>> {
+export async function mutationAsker(
+  served: ServedApp,
+): Promise<{ ask(fields?: readonly string[]): Promise<Cell[]>; read(): Promise<Cell[]> }> {
   const home = await served.household().child().carer("OBSERVER").carer("HELPER").carer("COOK").planned(DAY).found();
   const there = await served.household().found();
   const far = await served.household().child().found();
@@ -116,7 +119,7 @@ export async function mutationAsker(served: ServedApp): Promise<(fields?: readon
     NOBODY: null,
   };
   const all = await everyAsking(served, home, second, appointed);
-  return async (fields) => {
+  const ask = async (fields?: readonly string[]) => {
     const cells: Cell[] = [];
     for (const { field, document, input } of all.filter(({ field }) => fields?.includes(field) ?? true)) {
       const letter = mutations[field];
@@ -148,4 +151,69 @@ export async function mutationAsker(served: ServedApp): Promise<(fields?: readon
     }
     return cells;
   };
+  const read = async () => {
+    const cells: Cell[] = [];
+    for (const [type, id] of await everyNode(served, home)) {
+      for (const actor of actors) {
+        const { data, errors } = await served.post(people[actor], "query N($id: ID!) { node(id: $id) { id } }", { id });
+        const odd = errors.find(({ extensions }) => extensions["code"] !== "UNAUTHENTICATED");
+        if (odd) throw new Error(`${type} as ${actor}: ${JSON.stringify(odd)}`);
+        const letter = nodes[type];
+        const carer = ["OBSERVER", "HELPER", "COOK", "COORDINATOR"].includes(actor);
+        const expected = letter === "*" ? actor !== "NOBODY" : carer || (letter === "B" && actor === "OTHER_HOME");
+        cells.push({ what: type, verb: "READ", scope: "OWN", actor, expected, got: (data?.["node"] ?? null) !== null });
+      }
+    }
+    return cells;
+  };
+  return { ask, read };
+}
+
+/** One thing of every type that has an ID, the household's own where it is a household's. */
+async function everyNode(served: ServedApp, home: Household): Promise<[string, string][]> {
+  const { owner } = served.inProcess.database;
+  const householdId = localOf(home.id);
+  const [base] = await owner<{ id: string }[]>`select id from base limit 1`;
+  await owner`insert into leftover (household_id, base_id, grams, cooked_on, last_safe_day) values (${householdId}, ${base!.id}, 9, ${DAY}, ${DAY})`;
+  await owner`insert into freezer_stock (household_id, base_id, grams, frozen_on, use_by) values (${householdId}, ${base!.id}, 9, ${DAY}, ${DAY})`;
+  const first = async (table: string, where = "true") =>
+    (await owner.unsafe<{ id: string }[]>(`select id from ${table} where ${where} limit 1`))[0]!.id;
+  const own = `household_id = '${householdId}'`;
+  const plan = `week_plan_id in (select id from week_plan where ${own} and state <> 'REPLACED')`;
+  const shared = `child_id = '${localOf(home.children[0]!)}'`;
+  const rows: [string, string][] = [
+    ["Week", await first("week", own)],
+    ["WeekPlan", await first("week_plan", `${own} and state <> 'REPLACED'`)],
+    ["Box", await first("lunch_box", `${plan} and ${shared}`)],
+    ["BoxItem", await first("box_item", `lunch_box_id in (select id from lunch_box where ${plan} and ${shared})`)],
+    ["Batch", await first("batch", plan)],
+    ["Task", await first("task", plan)],
+    ["ShoppingLine", await first("shopping_line", plan)],
+    ["Leftover", await first("leftover", own)],
+    ["FreezerStock", await first("freezer_stock", own)],
+    ["School", await first("school")],
+    ["SchoolClass", await first("school_class")],
+    ["RuleSet", await first("rule_set", "layer = 'JURISDICTION'")],
+    ["Dish", await first("dish")],
+  ];
+  const [boss] = await owner<
+    { id: string }[]
+  >`select person_id as id from membership where ${owner.unsafe(own)} and role = 'COORDINATOR'`;
+  return [
+    ["Household", home.id],
+    ["Child", home.children[0]!],
+    ["Person", globalId("Person", boss!.id)],
+    ...rows.map(([type, id]): [string, string] => [type, globalId(type, id)]),
+  ];
+}
+
+/** Types with an ID that nobody has said anything about, and lines about types that are not there. */
+export function unspokenNodes(served: ServedApp): string[] {
+  const { schema } = served.inProcess;
+  const node = schema.getType("Node");
+  const offered = isInterfaceType(node) ? schema.getPossibleTypes(node).map(({ name }) => name) : [];
+  return [
+    ...offered.filter((name) => nodes[name] === undefined),
+    ...Object.keys(nodes).filter((name) => !offered.includes(name)),
+  ];
 }

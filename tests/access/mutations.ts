@@ -88,3 +88,27 @@ export const mutations: Readonly<Record<string, "O" | "H" | "K" | "C" | "A" | "J
   dismiss: "J",
   registerSchool: "J",
 };
+
+/**
+ * Who reads which thing by its ID, by hand; a type with an ID that is not here fails the matrix. O: the carers of the household it
+ * belongs to. B: those of either home of the child. *: everybody who has signed in. What both homes see of a child's boxes hangs on
+ * the child; the box itself belongs to the week of who packs it.
+ */
+export const nodes: Readonly<Record<string, "O" | "B" | "*">> = {
+  Household: "O",
+  Week: "O",
+  WeekPlan: "O",
+  Box: "O",
+  BoxItem: "O",
+  Batch: "O",
+  Task: "O",
+  ShoppingLine: "O",
+  Leftover: "O",
+  FreezerStock: "O",
+  Person: "O",
+  Child: "B",
+  School: "*",
+  SchoolClass: "*",
+  RuleSet: "*",
+  Dish: "*",
+};

@@ -3,7 +3,7 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Cell } from "./sql-cells.js";
 
-export function keep(part: "rows" | "mutations", cells: readonly Cell[]): void {
+export function keep(part: "rows" | "things" | "mutations", cells: readonly Cell[]): void {
   const folder = process.env["ACCESS_REPORT"];
   if (folder !== undefined) writeFileSync(join(folder, `${part}.json`), JSON.stringify(cells));
 }

@@ -14,7 +14,7 @@ const run = spawnSync("npx", ["jest", "--silent", "tests/access"], {
   encoding: "utf8",
 });
 
-const LETTER = { SELECT: "r", INSERT: "a", UPDATE: "c", DELETE: "d", MUTATION: "y" } as const;
+const LETTER = { SELECT: "r", INSERT: "a", UPDATE: "c", DELETE: "d", MUTATION: "y", READ: "r" } as const;
 /** One mark per actor: what they may of what was asked; a leak in capitals, a gap as "!". */
 function mark(cells: readonly Cell[]): string {
   return cells
@@ -43,10 +43,11 @@ function print(title: string, cells: readonly Cell[]): void {
 
 try {
   const read = (part: string) => JSON.parse(readFileSync(join(folder, `${part}.json`), "utf8")) as Cell[];
-  const [rows, mutations] = [read("rows"), read("mutations")];
+  const [rows, things, mutations] = [read("rows"), read("things"), read("mutations")];
   print("Rows, as the server's role: r reads, a adds, c changes, d removes", rows);
+  print("Things by their ID, over HTTP: r reads", things);
   print("Mutations, over HTTP: y may ask", mutations);
-  const all = [...rows, ...mutations];
+  const all = [...rows, ...things, ...mutations];
   const count = (of: (cell: Cell) => boolean) => all.filter(of).length;
   console.log(
     `\n${all.length} cells asked: ${count(({ expected, got }) => got && !expected)} leaks, ${count(({ expected, got }) => expected && !got)} gaps.`,

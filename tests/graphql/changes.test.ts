@@ -1,5 +1,7 @@
 /** The log, live and after a lost connection: what is told, to whom, in which order, once. */
+import { connectDatabase } from "../../src/database/database.js";
 import { createChangeTails } from "../../src/graphql/change-tails.js";
+import { listenForNotices } from "../../src/graphql/notices.js";
 import { localOf, useServedApp, type Household, type WeekSeen } from "../support/served-app.js";
 import { DAY } from "./documents.js";
 import { documentOf } from "./every-mutation.js";
@@ -301,6 +303,45 @@ describe("order", () => {
     await Promise.all(Array.from({ length: 12 }, (_, n) => [change(a!, homeA, n), change(b!, homeB, n)]).flat());
     const tail = (await logOf(there)).log.nodes.filter(({ kind }) => kind === "DISRUPTION");
     expect(tail).toHaveLength(24);
+  });
+});
+
+describe("another server on the same database", () => {
+  it("hears the same, and goes on when the database cuts all its connections", async () => {
+    const { database } = served.inProcess;
+    const home = await served.household().found();
+    const [householdId, person] = [localOf(home.id), await database.db.signIn(home.coordinator, "-")];
+    const other = connectDatabase(database.serverUrl);
+    const notices = await listenForNotices(other);
+    const heard: number[] = [];
+    const following = notices.changes.follow(householdId, person, 0);
+    const ended = (async () => {
+      for await (const { seq } of following) heard.push(seq);
+    })();
+    const relax = (n: number) =>
+      home.change(documentOf("relaxHouseRule"), {
+        rule: "DISH_REPEATS",
+        date: `2027-05-${String(n).padStart(2, "0")}`,
+      });
+    const last = async () =>
+      Number((await database.owner`select last from change_count where household_id = ${householdId}`)[0]!["last"]);
+    const all = (upTo: number) => Array.from({ length: upTo }, (_, n) => n + 1);
+
+    expect((await relax(3)).__typename).toBe("KitchenPayload");
+    const before = await last();
+    await until(() => heard.length === before);
+    await database.owner`select pg_terminate_backend(pid) from pg_stat_activity
+      where datname = current_database() and application_name = 'noonpail'`;
+    // Announced while nobody listens.
+    await database.owner`insert into relaxation (household_id, rule, date) values (${householdId}, 'DISH_REPEATS', '2027-05-04')`;
+    await database.owner`insert into relaxation (household_id, rule, date) values (${householdId}, 'DISH_REPEATS', '2027-05-05')`;
+    const after = await last();
+    await until(() => heard.length >= after);
+    expect(heard).toEqual(all(after));
+    await following.return!();
+    await ended;
+    await notices.stop();
+    await other.close();
   });
 });
 

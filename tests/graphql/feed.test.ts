@@ -390,6 +390,27 @@ describe("changes", () => {
   });
 });
 
+it("shows the sessions the carer is on for, at the time the household gives to them, until they are not", async () => {
+  const home = await served.household().found();
+  const { owner, db } = served.inProcess.database;
+  const person = await db.signIn(home.coordinator, "-");
+  const householdId = localOf(home.id);
+  // Winter, so that the household's clock in London is UTC.
+  await owner`insert into prep_time_exception (household_id, kind, date, starts_at, hands_on_minutes, elapsed_minutes, carers)
+    values (${householdId}, 'MORNING', '2027-01-12', '06:20', 20, 45, 1)`;
+  await owner`insert into duty (household_id, session, person_id) values (${householdId}, 'morning-2027-01-12', ${person})`;
+  const path = (await renew(home.coordinator, home.id)).path!;
+  const [event] = eventsOf(await textOf(path));
+  expect(event).toMatchObject({ summary: "On for the kitchen this morning", status: "CONFIRMED" });
+  expect([event!.start, event!.end].map((time) => new Date(time as Date).toISOString())).toEqual([
+    "2027-01-12T06:20:00.000Z",
+    "2027-01-12T07:05:00.000Z",
+  ]);
+  expect(await textOf(path)).toContain("BEGIN:VALARM");
+  await owner`delete from duty where household_id = ${householdId}`;
+  expect(eventsOf(await textOf(path))).toMatchObject([{ uid: event!.uid, status: "CANCELLED" }]);
+});
+
 it("names are made into UUIDs as RFC 9562 shows (appendix A.4)", () => {
   expect(nameUuid("6ba7b810-9dad-11d1-80b4-00c04fd430c8", "www.example.com")).toBe(
     "2ed6657d-e927-568b-95e1-2665a8aea6a2",

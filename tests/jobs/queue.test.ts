@@ -80,7 +80,8 @@ async function hear() {
   let look = (): void => undefined;
   const stop = await parts.database.db.listen(
     (notice) => {
-      notices.push(notice);
+      // The log grows with every change; what is listened for here is what jobs announce.
+      if (notice.kind !== "CHANGED") notices.push(notice);
       look();
     },
     () => undefined,
