@@ -2,6 +2,7 @@
 import type postgres from "postgres";
 import { useDatabase } from "../support/database.js";
 import { plantHomes, type Homes } from "./homes.js";
+import { functions } from "./functions.js";
 import { keep } from "./report-cells.js";
 import { sqlCells, strangeColumns, unspoken, type Cell } from "./sql-cells.js";
 import { acrossTheWall } from "./tables.js";
@@ -42,6 +43,53 @@ describe("rows, asked as the server's role", () => {
     expect(cells.filter(({ expected, got }) => expected && !got).map(named)).toEqual([]));
   it("every column that the other home reads is named", async () =>
     expect(await strangeColumns(database.owner, acrossTheWall)).toEqual([]));
+});
+
+describe("functions with the owner's rights", () => {
+  const granted = () =>
+    database.owner<{ name: string }[]>`
+      select p.proname as name from pg_proc p where p.pronamespace = 'public'::regnamespace and p.prosecdef
+        and has_function_privilege('noonpail_app', p.oid, 'execute') order by 1`;
+  /** What a stranger gets of a call about a household that is not theirs. */
+  async function gets(sql: postgres.TransactionSql, call: string): Promise<unknown> {
+    const [box] = await sql<{ id: string }[]>`select l.id from lunch_box l join week_plan p on p.id = l.week_plan_id
+      where p.household_id = ${homes.here} and l.child_id = ${homes.ownChild}`;
+    const text = Object.entries({
+      $here: homes.here,
+      $child: homes.ownChild,
+      $helper: homes.people.HELPER,
+      $box: box!.id,
+      $school: homes.school,
+      $me: homes.people.STRANGER,
+    }).reduce((said, [name, value]) => said.replaceAll(name, value), call);
+    await sql`select set_config('app.person_id', ${homes.people.STRANGER}, true)`;
+    await sql`set local role noonpail_app`;
+    const rows = await sql.unsafe<Record<string, unknown>[]>(text);
+    return rows
+      .flatMap((row) => Object.values(row))
+      .filter((value) => value !== null && value !== false && value !== "");
+  }
+  it("each is spoken about", async () =>
+    expect(Object.keys(functions).sort()).toEqual((await granted()).map(({ name }) => name)));
+
+  it.each(Object.entries(functions).filter((entry): entry is [string, string] => typeof entry[1] === "string"))(
+    "%s gives a stranger nothing",
+    async (_, call) => {
+      const got = await within((sql) =>
+        gets(sql, call).catch((error: unknown) => (error as { code?: string }).code ?? String(error)),
+      );
+      expect(Array.isArray(got) ? got : [got]).toEqual(got === "42501" ? ["42501"] : []);
+    },
+  );
+
+  it("a planted one that forgets to ask is caught", async () => {
+    const got = await within(async (sql) => {
+      await sql.unsafe(`create or replace function app_role_in(home uuid, carer uuid) returns public.role language sql volatile security definer
+        set search_path = '' begin atomic select m.role from public.membership m where m.household_id = home and m.person_id = carer; end`);
+      return gets(sql, functions["app_role_in"] as string);
+    });
+    expect(got).toEqual(["HELPER"]);
+  });
 });
 
 describe("a planted leak is caught", () => {

@@ -1,0 +1,46 @@
+/**
+ * The functions that run with the owner's rights, each of which asks for itself: how somebody who has nothing to do with a household
+ * would call it about that household, in SQL, with $here, $child, $helper, $box, $school and $me. They must get nothing: no row, null,
+ * false, an empty list, or a refusal. A function that is granted and not here fails the test.
+ */
+export const functions: Readonly<Record<string, string | { readonly because: string }>> = {
+  app_accept_home_invitation:
+    "select child from app_accept_home_invitation(repeat('0', 64), '$here', date '2027-01-01')",
+  app_accept_invitation: "select home from app_accept_invitation(repeat('0', 64))",
+  app_appoint: "select app_appoint('$me', '$school', null)",
+  app_appointments: "select * from app_appointments('$school', null)",
+  app_appoints_to: "select app_appoints_to('$school', null)",
+  app_audit: "select * from app_audit('$school', null, null, null, 10)",
+  app_box_eaten: "select app_box_eaten('$box')",
+  app_change_carer: "select app_change_carer('$here', '$helper', 'COORDINATOR')",
+  app_changes_for:
+    "select nullif(app_changes_for('$here', array['$me']::uuid[], 0, 9)::text, '{\"readers\" : [], \"changes\" : []}')",
+  app_count_rules: { because: "tests/database/count-rules.test.ts asks it as everybody" },
+  app_dismiss: "select app_dismiss('$me', '$school', null)",
+  app_erase_child: "select app_erase_child('$child', '$here')",
+  app_erase_household: "select app_erase_household('$here')",
+  app_erase_me: { because: "it is about nobody but the person of the transaction" },
+  app_feed: { because: "it asks for the digest of a secret of 256 bits" },
+  app_found_child: "select app_found_child(gen_random_uuid(), '$here', 'Mine', date '2018-01-01', date '2024-01-01')",
+  app_found_household: { because: "everybody may found one of their own" },
+  app_give_up_home: "select app_give_up_home('$child', '$here', date '2027-01-01')",
+  app_hold_carers: "select * from app_hold_carers('$here')",
+  app_homes_to_recheck: { because: "the server asks it unattended, of nobody; it answers keys only" },
+  app_homes_to_remind: { because: "the server asks it unattended, of nobody; it answers keys only" },
+  app_invitation: "select * from app_invitation(repeat('0', 64))",
+  app_known_person: { because: "an administrator appoints by a subject they know; it answers a key" },
+  app_move_boxes: "select * from app_move_boxes('$child', date '2027-01-01')",
+  app_register_school: "select app_register_school(gen_random_uuid(), 'Mine', 'Europe/London', 'Access')",
+  app_role_in: "select app_role_in('$here', '$helper')",
+  app_sign_in: { because: "the one way in, for a verified token" },
+  app_take_rate: { because: "it counts, and tells nothing but how much is left" },
+  app_tell_of_schools: "select app_tell_of_schools('$here', 'SCHOOL', array['$school']::uuid[])",
+  app_appointed_jurisdictions: "select * from app_appointed_jurisdictions()",
+  app_appointed_school_ids: "select * from app_appointed_school_ids()",
+  app_child_ids: "select c from app_child_ids() c where c = '$child'",
+  app_coordinated_household_ids: "select h from app_coordinated_household_ids() h where h = '$here'",
+  app_household_ids: "select h from app_household_ids() h where h = '$here'",
+  app_visible_person_ids: "select p from app_visible_person_ids() p where p = '$helper'",
+  app_writable_child_ids: "select c from app_writable_child_ids() c where c = '$child'",
+  app_writable_household_ids: "select h from app_writable_household_ids() h where h = '$here'",
+};
