@@ -18,6 +18,7 @@ import { GoneSince } from "./gone-since.js";
 import { changedChild, childNode, freshHousehold } from "./household.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import { meOf } from "./person.resolvers.js";
+import { refuseGuessing } from "./refuse-guessing.js";
 
 const householdPayload = async (context: GraphqlContext, id: string) => ({
   __typename: "HouseholdPayload" as const,
@@ -70,8 +71,9 @@ export const carerTypes: Pick<Resolvers, "Invitation" | "InvitationOffer"> = {
 };
 
 export const carerQueries: Pick<NonNullable<Resolvers["Query"]>, "invitation"> = {
-  invitation(_, { token }, context) {
+  async invitation(_, { token }, context) {
     requirePerson(context);
+    await refuseGuessing(context, "invitation");
     const digest = digestOf(token);
     return digest === null ? null : context.reads.session().read((tx) => readInvitationOffer(tx, digest));
   },
@@ -111,12 +113,16 @@ export const carerMutations: Pick<
     return { __typename: "WithdrawInvitationPayload", invitation };
   },
   async acceptInvitation(_, { input }, context) {
-    const done = await acceptInvitation(context.app, requirePerson(context), input);
+    const personId = requirePerson(context);
+    await refuseGuessing(context, "invitation");
+    const done = await acceptInvitation(context.app, personId, input);
     return done.ok ? householdPayload(context, done.value.householdId) : explain(done.error);
   },
   async acceptHomeInvitation(_, { input }, context) {
+    const personId = requirePerson(context);
+    await refuseGuessing(context, "invitation");
     const householdId = localId("Household", input.householdId);
-    const done = await acceptHomeInvitation(context.app, requirePerson(context), { ...input, householdId });
+    const done = await acceptHomeInvitation(context.app, personId, { ...input, householdId });
     if (!done.ok) return explain(done.error);
     const household = await freshHousehold(context, done.value.householdId);
     return { __typename: "AcceptHomeInvitationPayload", ...changedChild(household, done.value.childId) };

@@ -14,6 +14,7 @@ import { answerLive, answerReady, type Readiness } from "./health.js";
 import { createCostLimit, limitRules } from "./limits.js";
 import { createMask, type OperationRecord } from "./masking.js";
 import { createPersistedDocuments, readPersistedDocuments } from "./persisted-documents.js";
+import { answerRate } from "./rate-gate.js";
 import { createSubscriptions } from "./subscriptions.js";
 import { answerToken } from "./token-endpoint.js";
 import type { Verify } from "./tokens.js";
@@ -134,8 +135,12 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
     });
     try {
       if (known) await known(req, res, new URL(req.url ?? "/", "http://localhost"), record);
-      else if (below) await below.answer(req, res, path.slice(below.prefix.length), record);
-      else answerJson(res, 404, { message: `Nothing is served here. Try ${[...routes.keys()].join(", ")}.` });
+      else if (below) {
+        // Calendar programs sign in as nobody, and those of many families may ask from one address.
+        const may = await options.rates.take("stranger", gate.addressOf(req));
+        if (may.ok) await below.answer(req, res, path.slice(below.prefix.length), record);
+        else answerRate(res, may.error, {});
+      } else answerJson(res, 404, { message: `Nothing is served here. Try ${[...routes.keys()].join(", ")}.` });
     } catch (error) {
       requestLog(log, requestId).error({ err: error }, "unexpected error");
       answerBroken(res, requestId);
