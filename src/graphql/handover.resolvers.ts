@@ -9,7 +9,7 @@ import { explain } from "./explain.js";
 import { dishOf } from "./food.resolvers.js";
 import type { Resolvers } from "./generated.js";
 import { localId } from "./global-id.js";
-import { childNode } from "./household.resolvers.js";
+import { childNode, freshHousehold } from "./household.resolvers.js";
 import type { HandoverNode } from "./rows.js";
 
 /** Null where the child is not one of the household's. */
@@ -48,7 +48,7 @@ export const handoverMutations: Pick<NonNullable<Resolvers["Mutation"]>, "report
       entries: input.entries.map(({ itemId, cameBack }) => ({ itemId: localId("BoxItem", itemId), cameBack })),
     });
     if (!done.ok) return explain(done.error, householdId);
-    context.reads.forget();
+    await freshHousehold(context, done.value.householdId);
     return { __typename: "ReturnedPayload", ...done.value };
   },
   async writeHandover(_, { input }, context) {
@@ -59,7 +59,7 @@ export const handoverMutations: Pick<NonNullable<Resolvers["Mutation"]>, "report
       childId: localId("Child", input.childId),
     });
     if (!done.ok) return explain(done.error, householdId);
-    context.reads.forget();
+    await freshHousehold(context, done.value.householdId);
     return { __typename: "HandoverPayload", ...done.value };
   },
 };

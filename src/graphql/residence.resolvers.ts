@@ -70,13 +70,13 @@ export const residenceOfChild: Pick<
   },
 };
 
-const answered = <F extends Failure>(
+const answered = async <F extends Failure>(
   done: Result<ResidenceRef, F>,
   householdId: string | null,
   context: GraphqlContext,
 ) => {
   if (!done.ok) return explain(done.error, householdId);
-  context.reads.forget();
+  await freshHousehold(context, done.value.householdId);
   return { __typename: "ResidencePayload" as const, ...done.value };
 };
 

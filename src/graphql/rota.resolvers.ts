@@ -27,6 +27,7 @@ import type { Result } from "../domain/result.js";
 import type { FailureOf } from "../app/failures.js";
 import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
+import { freshHousehold } from "./household.resolvers.js";
 import { globalId, localId } from "./global-id.js";
 import type { Resolvers } from "./generated.js";
 import { filtered } from "./notices.js";
@@ -92,10 +93,7 @@ async function rotaPayload<K extends "HelperNotFound" | "ProposalMoved">(
   changed: Result<{ householdId: string }, HouseholdChangeFailure | FailureOf<K>>,
 ) {
   if (!changed.ok) return explain(changed.error);
-  context.reads.forget();
-  const household = await context.reads.household(changed.value.householdId);
-  if (!household) throw new Error("a household just changed cannot be read");
-  return { __typename: "RotaPayload" as const, household };
+  return { __typename: "RotaPayload" as const, household: await freshHousehold(context, changed.value.householdId) };
 }
 
 export const rotaMutations: Pick<NonNullable<Resolvers["Mutation"]>, "setDuties" | "acceptRota" | "setAvailability"> = {
