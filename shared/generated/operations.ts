@@ -189,6 +189,8 @@ export type CameBack =
 /** What an entry of a household's log is about. */
 export type ChangeKind =
   | 'ALLERGY'
+  /** When a carer can help. */
+  | 'AVAILABILITY'
   /** A child's size; never what it is. */
   | 'BODY'
   /** One box: packed, eaten, blocked, or passing again. */
@@ -225,6 +227,8 @@ export type ChangeKind =
   | 'RELAXATION'
   /** Where the child wakes: proposed, accepted, declined or taken back. */
   | 'RESIDENCE'
+  /** Who is on for which session. */
+  | 'ROTA'
   /** A child's own rules. */
   | 'RULES'
   /** Days or facilities of a child's school. */

@@ -44,6 +44,8 @@ const subjectType = {
   CAME_BACK: "Child",
   HANDOVER: "Child",
   INVITATION: "Invitation",
+  ROTA: "Household",
+  AVAILABILITY: "Household",
   ENROLMENT: "Enrolment",
   SCHOOL_MEALS: "Child",
   EXEMPTION: "Exemption",

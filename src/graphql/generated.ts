@@ -726,6 +726,8 @@ export type ChangeConnection = {
 /** What an entry of a household's log is about. */
 export type ChangeKind =
   | 'ALLERGY'
+  /** When a carer can help. */
+  | 'AVAILABILITY'
   /** A child's size; never what it is. */
   | 'BODY'
   /** One box: packed, eaten, blocked, or passing again. */
@@ -762,6 +764,8 @@ export type ChangeKind =
   | 'RELAXATION'
   /** Where the child wakes: proposed, accepted, declined or taken back. */
   | 'RESIDENCE'
+  /** Who is on for which session. */
+  | 'ROTA'
   /** A child's own rules. */
   | 'RULES'
   /** Days or facilities of a child's school. */
@@ -802,7 +806,7 @@ export type ChangeVerb =
   /** It is gone: take it out of what you show. */
   | 'REMOVED';
 
-/** One fact. Values are text as in JSON, without quotes around plain text. */
+/** One fact. Values are text as in JSON, without quotes around plain text; of a list each row is one, named by what it is about. */
 export type ChangedField = {
   readonly __typename?: 'ChangedField';
   /** Null: it is gone. */

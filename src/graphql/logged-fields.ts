@@ -10,9 +10,9 @@ export interface LoggedField {
 type Row = Readonly<Record<string, unknown>>;
 
 /** Columns that name a person; every other key of a row stays inside. */
-const PEOPLE = new Set(["taken_by_id", "packed_by_id", "read_by_id"]);
+const PEOPLE = new Set(["taken_by_id", "packed_by_id", "read_by_id", "person_id"]);
 /** What tells rows of one list apart, in the order they are read. */
-const NAMES = ["food", "base", "kind", "weekday", "date", "cooked_on", "frozen_on"];
+const NAMES = ["session", "food", "base", "kind", "weekday", "date", "cooked_on", "frozen_on"];
 
 const camel = (column: string) =>
   column.replace(/_id$/, "").replace(/_([a-z])/g, (_, letter: string) => letter.toUpperCase());
@@ -38,16 +38,19 @@ function fieldsOfRow(before: Row, after: Row): LoggedField[] {
 
 /** One field per row of the list; the row is named by what it is about, such as its food. */
 function fieldsOfRows(before: readonly Row[], after: readonly Row[]): LoggedField[] {
+  // Two people may be on for one session, and each says when they can help.
   const nameOf = (row: Row) =>
-    NAMES.flatMap((column) => (typeof row[column] === "string" ? [row[column]] : [])).join(" ");
+    [...NAMES, "person_id"].flatMap((column) => text(column, row[column] ?? null) ?? []).join(" ");
   const rest = (row: Row | undefined) =>
     row === undefined
       ? null
       : Object.entries(row)
-          .filter(([column, value]) => shown(column) && !NAMES.includes(column) && value !== null)
+          .filter(
+            ([column, value]) => shown(column) && !NAMES.includes(column) && column !== "person_id" && value !== null,
+          )
           .map(([column, value]) => `${camel(column)} ${text(column, value)}`)
           .sort()
-          .join(", ");
+          .join(", ") || "yes";
   const [was, is] = [before, after].map((rows) => new Map(rows.map((row) => [nameOf(row), row])));
   return [...new Set([...was!.keys(), ...is!.keys()])]
     .sort()

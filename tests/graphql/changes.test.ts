@@ -1,6 +1,7 @@
 /** The log, live and after a lost connection: what is told, to whom, in which order, once. */
 import { connectDatabase } from "../../src/database/database.js";
 import { createChangeTails } from "../../src/graphql/change-tails.js";
+import { globalId } from "../../src/graphql/global-id.js";
 import { listenForNotices } from "../../src/graphql/notices.js";
 import { localOf, useServedApp, type Household, type WeekSeen } from "../support/served-app.js";
 import { DAY } from "./documents.js";
@@ -24,6 +25,8 @@ const LOG = `query Log($id: ID!, $first: Int!, $after: String) { household(id: $
 
 const SET_DAY =
   "mutation Day($input: SetSchoolDayInput!) { setSchoolDay(input: $input) { __typename ... on UserError { message } } }";
+
+const RENAME = "mutation R($input: RenameMeInput!) { renameMe(input: $input) { __typename } }";
 
 const logOf = async (home: Household, person = home.coordinator, first = 100, after: string | null = null) =>
   (
@@ -135,6 +138,25 @@ describe("what is told", () => {
     expect(recorded.__typename).toBe("AllergyPayload");
     const entry = (await logOf(here)).log.nodes.find(({ kind }) => kind === "ALLERGY")!;
     expect(entry).toMatchObject({ verb: "CHANGED", child: { name: "Bo" }, fields: [] });
+  });
+
+  it("who is on for a session, by their ID, and that somebody has another name", async () => {
+    const { owner, db } = served.inProcess.database;
+    const helper = await db.signIn(here.carers.HELPER!, "-");
+    await owner`insert into duty (household_id, session, person_id) values (${localOf(here.id)}, 'morning-2027-01-13', ${helper})`;
+    const [entry] = (await logOf(here)).log.nodes;
+    expect(entry).toMatchObject({ kind: "ROTA", verb: "CHANGED", subjectId: here.id });
+    expect(entry!.fields).toEqual([
+      { name: `morning-2027-01-13 ${globalId("Person", helper)}`, before: null, after: "yes" },
+    ]);
+    await served.send(here.carers.HELPER!, RENAME, { displayName: "Another name" });
+    const [renamed] = (await logOf(here)).log.nodes;
+    expect(renamed).toMatchObject({
+      kind: "CARER",
+      verb: "CHANGED",
+      subjectId: globalId("Person", helper),
+      fields: [],
+    });
   });
 
   it("what is done and undone in one transaction not at all", async () => {
