@@ -149,6 +149,28 @@ export async function mutationAsker(
         });
       }
     }
+    // In one's own household's name, with the newest reading, about a child who does not live there.
+    for (const { field, document, input } of all.filter(({ field }) => fields?.includes(field) ?? true)) {
+      if (!("childId" in input) || !("householdId" in input)) continue;
+      const foreign = {
+        ...input,
+        householdId: far.id,
+        ...("seenRevision" in input && { seenRevision: await far.revision() }),
+      };
+      const { data, errors } = await served.post(far.coordinator, document, {
+        input: { idempotencyKey: newKey(), ...foreign },
+      });
+      const said = (data?.[field] as { __typename: string } | undefined)?.__typename;
+      if (said === undefined) throw new Error(`${field} about a foreign child: ${JSON.stringify(errors)}`);
+      cells.push({
+        what: field,
+        verb: "MUTATION",
+        scope: "FOREIGN child",
+        actor: "STRANGER",
+        expected: false,
+        got: !SHUT.has(said),
+      });
+    }
     return cells;
   };
   const read = async () => {
