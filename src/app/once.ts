@@ -1,6 +1,7 @@
 /** One transaction, one person, one key: an action happens once, and a refused one leaves nothing behind. */
 import { createHash } from "node:crypto";
 import { idempotencyKey } from "../../shared/inputs.js";
+import { isConflict } from "../database/conflict.js";
 import type { Prisma } from "../database/generated/client.js";
 import type { Tx } from "../database/database.js";
 import { fail, ok, type Result } from "../domain/result.js";
@@ -31,7 +32,13 @@ const fingerprint = (input: unknown) =>
 
 const checkKey = (key: string) => checkInput(idempotencyKey, key, "idempotencyKey");
 
-/** One transaction as one person; a failure rolls everything back. */
+/** How often a change begins that the database ended in favour of another. */
+const ATTEMPTS = 4;
+
+/**
+ * One transaction as one person; a failure rolls everything back. Two that wait for each other are not the asker's fault: the one
+ * that the database ended begins anew, so `work` may run more than once, each time as if it were the first.
+ */
 export async function allOrNothing<T, E>(
   app: App,
   personId: string,
@@ -43,11 +50,13 @@ export async function allOrNothing<T, E>(
     if (!result.ok) throw new Refused(result.error);
     return result;
   };
-  try {
-    return await app.db.asPerson(personId, whole, { patienceMs });
-  } catch (error) {
-    if (error instanceof Refused) return fail(error.failure as E);
-    throw error;
+  for (let attempt = 1; ; attempt += 1) {
+    try {
+      return await app.db.asPerson(personId, whole, { patienceMs });
+    } catch (error) {
+      if (error instanceof Refused) return fail(error.failure as E);
+      if (!isConflict(error) || attempt === ATTEMPTS) throw error;
+    }
   }
 }
 
