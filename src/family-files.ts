@@ -1,5 +1,6 @@
 /** What a family reads as files instead of over GraphQL, wired by hand. */
 import type { App } from "./app/app.js";
+import { nameAtFirstSight } from "./app/display-name.js";
 import { exportHousehold, exportMe } from "./app/export.js";
 import { readFeed } from "./app/feed.js";
 import { explain } from "./graphql/explain.js";
@@ -13,7 +14,7 @@ export const familyFiles = (app: App, verify: Verify): readonly PrefixRoute[] =>
   feedRoute((secret) => readFeed(app, secret)),
   exportRoute({
     verify,
-    personOf: (subject) => app.db.signIn(subject, subject),
+    personOf: ({ subject, name }) => app.db.signIn(subject, nameAtFirstSight(name, subject)),
     me: (personId) => exportMe(app, personId),
     async household(personId, id) {
       const found = await exportHousehold(app, personId, localId("Household", id));

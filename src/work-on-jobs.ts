@@ -38,8 +38,9 @@ export async function workOnJobs(app: App, queue: JobQueue, log: Log): Promise<v
   });
   queue.every(REMIND_SECONDS, async () => {
     try {
-      const { homes, reminders } = await remind(app);
+      const { homes, reminders, failed } = await remind(app);
       if (reminders > 0) log.info({ homes, reminders }, "reminders");
+      for (const error of failed) log.error({ err: error }, "reminders of a home broke off");
     } catch (error) {
       log.error({ err: error }, "reminders broke off");
     }

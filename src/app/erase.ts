@@ -121,7 +121,14 @@ export async function eraseHousehold(
   input: EraseHousehold,
 ): Promise<Result<Erased | ConfirmationNeeded, OfHousehold>> {
   let staying: readonly string[] = [];
-  const attempt = { personId, action: "eraseHousehold", key: input.idempotencyKey, input, patienceMs: PATIENCE_MS };
+  const attempt = {
+    personId,
+    action: "eraseHousehold",
+    key: input.idempotencyKey,
+    input,
+    patienceMs: PATIENCE_MS,
+    forget: () => void (staying = []),
+  };
   const erased = await once<Erased | ConfirmationNeeded, OfHousehold>(app, attempt, async (tx) => {
     const home = await coordinated(tx, personId, input.householdId);
     if (!home.ok) return home;
@@ -157,6 +164,7 @@ export async function eraseMe(
     app,
     personId,
     async (tx) => {
+      staying = [];
       const refused = await secondStep(app, tx, about, token);
       if (refused) return fail(refused);
       const done = await eraseMyRows(tx, input.withHouseholds);

@@ -51,7 +51,13 @@ export async function renewFeedAddress(
   input: FeedChange,
 ): Promise<Result<FeedAddress, FeedFailure>> {
   let secret: string | null = null;
-  const attempt = { personId, action: "renewFeedAddress", key: input.idempotencyKey, input };
+  const attempt = {
+    personId,
+    action: "renewFeedAddress",
+    key: input.idempotencyKey,
+    input,
+    forget: () => void (secret = null),
+  };
   const renewed = await once<Pick<FeedAddress, "createdAt">, FeedFailure>(app, attempt, async (tx) => {
     const { householdId } = input;
     const role = householdId === null ? null : await roleIn(tx, personId, householdId);

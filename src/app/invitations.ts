@@ -82,7 +82,7 @@ async function invite<E>(
   let token = null as string | null;
   const made = await once<{ invitationId: string }, InviteFailure | E>(
     app,
-    { personId, action, key: input.idempotencyKey, input },
+    { personId, action, key: input.idempotencyKey, input, forget: () => void (token = null) },
     async (tx) => {
       const { householdId } = input;
       const role = householdId === null ? null : await roleIn(tx, personId, householdId);

@@ -1,4 +1,4 @@
-/** Before anything secret that came with a request is looked up: an invitation's link, a calendar's address. */
+/** Before anything secret that came with a request is looked up, such as an invitation's link. */
 import { ok, type Result } from "../domain/result.js";
 import type { App } from "./app.js";
 import type { RateRefusal } from "./rate-limits.js";

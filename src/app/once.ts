@@ -23,6 +23,8 @@ export interface Attempt {
   readonly input: unknown;
   /** Absent: as long as writing usually may take. */
   readonly patienceMs?: number;
+  /** Called before each try: what a try that was ended has set outside the transaction never was. */
+  readonly forget?: () => void;
 }
 
 const fingerprint = (input: unknown) =>
@@ -74,6 +76,7 @@ export async function once<T, E>(
   if (!checked.ok) return checked;
   const mark = fingerprint(attempt.input);
   const first = async (tx: Tx): Promise<Result<T, E | FailureOf<"KeyReused">>> => {
+    attempt.forget?.();
     // A second request with the same key waits here until the first has committed or rolled back.
     const added = await tx.$executeRaw`insert into idempotency_key (person_id, key, action, fingerprint)
         values (${attempt.personId}::uuid, ${attempt.key}, ${attempt.action}, ${mark}) on conflict (person_id, key) do nothing`;

@@ -14,6 +14,7 @@ import { changedBoxes } from "../domain/week-difference.js";
 import type { BoxPlan, WeekDraft } from "../domain/week.js";
 import type { App, PlanAnswer, PlanWeek } from "./app.js";
 import { enrolmentOn, nextSchoolDay, wakesHere, weekDates } from "./assemble-brief.js";
+import { roleIn } from "./change-household.js";
 import { lockWeek, type WeekRef } from "./change-week.js";
 import { invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
@@ -114,9 +115,10 @@ export async function storePlanAs<Gone, T>(
   const householdId = inputs.household.id;
   let stored = null as { readonly weekId: string; readonly planId: string } | null;
   const number = (old?.plan.number ?? 0) + 1;
-  const result = await once<T, Gone | FailureOf<"NotPermitted" | "RevisionPassed">>(app, attempt, async (tx) => {
-    // A transaction that is tried again stores anew.
-    stored = null;
+  const tried = { ...attempt, forget: () => void (stored = null) };
+  const result = await once<T, Gone | FailureOf<"NotPermitted" | "RevisionPassed">>(app, tried, async (tx) => {
+    // Before every other lock, as whoever changes carers expects.
+    if ((await roleIn(tx, attempt.personId, householdId)) === null) return fail(request.gone);
     await lockVerdicts(tx, householdId);
     let weekId = old?.id;
     if (weekId === undefined) {

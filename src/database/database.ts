@@ -23,8 +23,12 @@ export interface Database {
     work: (tx: Tx) => Promise<T>,
     how?: { readonly unattended?: boolean; readonly patienceMs?: number | undefined },
   ): Promise<T>;
-  /** A read transaction of one person that everything in a GraphQL operation shares; close it when the answer is made. */
-  openRead(personId: string): ReadSession;
+  /**
+   * A read transaction of one person that sees one moment; close it when it is done with. That of a GraphQL operation is held while
+   * actions of the same operation read for themselves, so the two have connections of their own, or many operations at once would
+   * wait for each other for ever.
+   */
+  openRead(personId: string, of?: "OPERATION" | "ACTION"): ReadSession;
   /** One read in a transaction of its own, closed behind it; of several that must agree, `openRead` is the way. */
   readAs<T>(personId: string, query: (tx: ReadTx) => Promise<T>): Promise<T>;
   /** The person behind a verified token; made on first sight. */
@@ -117,14 +121,16 @@ export function connectDatabase(url: string, options: { writers?: number; reader
     statementNameGenerator: createStatementNamer(),
   } as ConstructorParameters<typeof PrismaPg>[1]);
   const prisma = new PrismaClient({ adapter });
-  const sql = postgres(url, {
-    max: options.readers ?? 10,
-    onnotice: () => undefined,
-    connection: { application_name: "noonpail" },
-  });
+  const readers = () =>
+    postgres(url, {
+      max: options.readers ?? 10,
+      onnotice: () => undefined,
+      connection: { application_name: "noonpail" },
+    });
+  const [sql, forActions] = [readers(), readers()];
   const inside = new AsyncLocalStorage<true>();
 
-  const openRead: Database["openRead"] = (personId) => {
+  const openRead: Database["openRead"] = (personId, of = "ACTION") => {
     let count = 0;
     let opened: Promise<{ tx: ReadTx; finish: () => void; done: Promise<unknown> }> | null = null;
     const open = () =>
@@ -132,13 +138,16 @@ export function connectDatabase(url: string, options: { writers?: number; reader
         let finish: () => void = () => undefined;
         const held = new Promise<void>((release) => (finish = release));
         // One moment for everything an operation reads: what it says and how far it says the log goes belong together.
-        const done = sql.begin("isolation level repeatable read read only", async (tx) => {
-          count += 2;
-          // Not awaited: the setting and the first read travel together on the wire.
-          tx`select set_config('app.person_id', ${personId}, true)`.catch(() => undefined);
-          resolve({ tx, finish, done });
-          await held;
-        });
+        const done = (of === "OPERATION" ? sql : forActions).begin(
+          "isolation level repeatable read read only",
+          async (tx) => {
+            count += 2;
+            // Not awaited: the setting and the first read travel together on the wire.
+            tx`select set_config('app.person_id', ${personId}, true)`.catch(() => undefined);
+            resolve({ tx, finish, done });
+            await held;
+          },
+        );
         done.catch(reject);
       }));
     return {
@@ -149,10 +158,10 @@ export function connectDatabase(url: string, options: { writers?: number; reader
       },
       statements: () => count,
       async close() {
-        if (!opened) return;
-        const { finish, done } = await opened;
-        finish();
-        await done.catch(() => undefined);
+        const session = await opened?.catch(() => null); // whoever read has heard of it
+        if (!session) return;
+        session.finish();
+        await session.done.catch(() => undefined);
       },
     };
   };
@@ -260,7 +269,7 @@ export function connectDatabase(url: string, options: { writers?: number; reader
     },
 
     async close() {
-      await Promise.all([prisma.$disconnect(), sql.end({ timeout: 5 })]);
+      await Promise.all([prisma.$disconnect(), sql.end({ timeout: 5 }), forActions.end({ timeout: 5 })]);
     },
   };
 }

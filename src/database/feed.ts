@@ -47,7 +47,7 @@ export const readFeedDuties = (tx: Tx, { personId, householdId }: FeedOwner, fro
     from (select session, right(session, 10)::date as date, upper(split_part(session, '-', 1)) as kind from duty
       where household_id = ${householdId}::uuid and person_id = ${personId}::uuid and right(session, 10) >= ${from}) d
     left join lateral (select min(t.starts_at) as "startsAt", max(t.ends_at) as "endsAt" from task t join week_plan p on p.id = t.week_plan_id
-      where t.household_id = ${householdId}::uuid and t.session = d.session and p.state <> 'REPLACED' and not t.kept) t on true
+      where t.household_id = ${householdId}::uuid and t.session = d.session and right(t.session, 10) = right(d.session, 10) and p.state <> 'REPLACED' and not t.kept) t on true
     left join prep_time_exception e on e.household_id = ${householdId}::uuid and e.kind = d.kind and e.date = d.date
     left join prep_time u on u.household_id = ${householdId}::uuid and u.kind = d.kind and u.weekday = trim(to_char(d.date, 'DAY'))
     where coalesce(t."startsAt", e.starts_at, u.starts_at) is not null`;

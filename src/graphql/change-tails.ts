@@ -84,6 +84,7 @@ export function createChangeTails(db: Pick<Database, "changesFor">): ChangeTails
       }
       listener.wake?.();
     }
+    if (tail.listeners.size === 0 && tails.get(tail.householdId) === tail) tails.delete(tail.householdId);
     return changes.length === PAGE;
   }
 

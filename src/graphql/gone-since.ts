@@ -1,5 +1,6 @@
 /** Answers for people who may not read any more what they changed: a key sent again after they have left, or left at that moment. */
 import { getNamedType, isUnionType, type GraphQLResolveInfo } from "graphql";
+import type { GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";
 import type { Resolvers } from "./generated.js";
 
@@ -20,6 +21,8 @@ export const answeredAfterLeaving = (mutations: Mutations): Mutations =>
 const answering =
   (resolver: Resolver): Resolver =>
   async (parent, args, context, info) => {
+    // What was read for the mutation before is given back: this one reads, and waits, for itself.
+    (context as GraphqlContext).reads.forget();
     try {
       return await resolver(parent, args, context, info);
     } catch (error) {

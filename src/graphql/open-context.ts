@@ -37,7 +37,7 @@ export function createContextOpener(app: App, notices: Notices) {
     const closing: Promise<void>[] = [];
     const open = () => {
       if (personId === null) throw new Error("a read without a signed-in person");
-      return (session ??= app.db.openRead(personId));
+      return (session ??= app.db.openRead(personId, "OPERATION"));
     };
     // A session sees one moment; after a write the next read wants a later one.
     const leave = () => {

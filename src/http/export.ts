@@ -3,12 +3,12 @@ import type { ServerResponse } from "node:http";
 import type { Result } from "../domain/result.js";
 import { answerJson } from "./answer.js";
 import type { PrefixRoute } from "./server.js";
-import { explainToken, type Verify } from "./tokens.js";
+import { explainToken, type VerifiedToken, type Verify } from "./tokens.js";
 
 type Write = (out: (text: string) => Promise<void>) => Promise<void>;
 export interface Exports {
   readonly verify: Verify;
-  personOf(subject: string): Promise<string>;
+  personOf(token: VerifiedToken): Promise<string>;
   me(personId: string): Write;
   /** @param id as the API gives it */
   household(
@@ -53,7 +53,7 @@ export function exportRoute(exports: Exports): PrefixRoute {
         );
       running += 1;
       try {
-        const personId = await exports.personOf(token.value.subject);
+        const personId = await exports.personOf(token.value);
         const found = id === undefined ? null : await exports.household(personId, id);
         if (found?.ok === false) return answerJson(res, found.error.status, found.error.body);
         await stream(res, found === null ? exports.me(personId) : found.value);

@@ -152,6 +152,7 @@ export function createHttpServer<TContext extends BaseContext>(options: HttpServ
   });
   server.on("upgrade", (req, socket, head) => {
     if (!stopping && (req.url ?? "").split("?", 1)[0] === "/graphql") return subscriptions.upgrade(req, socket, head);
+    socket.on("error", () => socket.destroy()); // Node takes its own listener away before this
     socket.end(`HTTP/1.1 ${stopping ? "503 Service Unavailable" : "404 Not Found"}\r\nConnection: close\r\n\r\n`);
   });
 

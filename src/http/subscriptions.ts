@@ -87,6 +87,7 @@ export function createSubscriptions<TContext extends BaseContext>(
       socket.close(missing ? 4401 : 4403, reason.slice(0, 120)); // RFC 6455, 5.5: a reason holds 123 bytes
       return false;
     }
+    if (socket.readyState !== socket.OPEN) return false; // gone meanwhile: nobody would clear its timer
     const { subject, name, expiresAt } = token.value;
     const left = Math.min(Math.max(expiresAt.getTime() - Date.now(), 0), LONGEST_TIMER);
     const timer = setTimeout(() => socket.close(4403, "Token expired"), left).unref();
@@ -124,10 +125,10 @@ export function createSubscriptions<TContext extends BaseContext>(
     const connection = connections.get(socket);
     const subscriptions = running.get(socket);
     if (!connection || !subscriptions) return [refusal("Send connection_init first.")];
-    if (subscriptions.size >= SUBSCRIPTIONS_PER_SOCKET)
-      return [refusal(`One connection holds at most ${SUBSCRIPTIONS_PER_SOCKET} subscriptions. Complete one first.`)];
     const may = await rates.take("request", connection.subject);
     if (!may.ok) return [rateError(may.error)];
+    if (subscriptions.size >= SUBSCRIPTIONS_PER_SOCKET)
+      return [refusal(`One connection holds at most ${SUBSCRIPTIONS_PER_SOCKET} subscriptions. Complete one first.`)];
     const document = read(payload);
     if (!("kind" in document)) return document;
     const operationName = getOperationAST(document, payload.operationName)?.name?.value.slice(0, 64) ?? null;
@@ -137,7 +138,7 @@ export function createSubscriptions<TContext extends BaseContext>(
       subject: connection.subject,
       unexpected: undefined,
     };
-    // The place is taken before anything is awaited, or many requests at once would all find room.
+    // Nothing is awaited between the look and taking the place, or many requests at once would all find room.
     subscriptions.set(id, { record, close: () => Promise.resolve() });
     const { subject, name, address } = connection;
     const opened = await openContext({ subject, name, requestId: record.requestId, address, kind: "subscription" });
@@ -164,10 +165,13 @@ export function createSubscriptions<TContext extends BaseContext>(
     return mapEvents(source, async (event): Promise<ExecutionResult> => {
       const opened = await openContext({ subject, name, requestId: record.requestId, address, kind: "event" });
       const once: OperationRecord = { ...record, unexpected: undefined };
-      const result = await execute({ ...args, rootValue: event, contextValue: opened.context });
-      const errors = result.errors?.map((error) => written(error, once));
-      await opened.close(once.unexpected);
-      return errors ? { ...result, errors } : result;
+      try {
+        const result = await execute({ ...args, rootValue: event, contextValue: opened.context });
+        const errors = result.errors?.map((error) => written(error, once));
+        return errors ? { ...result, errors } : result;
+      } finally {
+        await opened.close(once.unexpected);
+      }
     });
   }
 
@@ -247,13 +251,13 @@ export function createSubscriptions<TContext extends BaseContext>(
   }
 
   async function upgrade(req: IncomingMessage, socket: Duplex, head: Buffer): Promise<void> {
-    // Whoever leaves while the limit is asked for is no fault of anybody's.
+    // Whoever leaves while the limit is asked for, or resets a refused connection, is no fault of anybody's.
     const left = () => socket.destroy();
     socket.on("error", left);
     const may = await rates.take("socket", addressOf(req));
-    socket.off("error", left);
     if (socket.destroyed) return;
     if (!may.ok) return void socket.end(refusedUpgrade(may.error));
+    socket.off("error", left); // from here on the library listens
     sockets.handleUpgrade(req, socket, head, (opened) => sockets.emit("connection", opened, req));
   }
 

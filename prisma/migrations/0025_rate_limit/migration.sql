@@ -4,7 +4,7 @@
 -- they are unlogged: no write-ahead log, no copy in a backup, empty after a crash.
 create unlogged table rate_window (
   bucket text primary key,
-  full_at timestamptz(3) not null,
+  full_at timestamptz not null,
   constraint rate_window_bucket check (length(bucket) between 1 and 64)
 );
 create index rate_window_full_at_idx on rate_window (full_at);

@@ -172,7 +172,7 @@ begin
   perform public.app_forget_traces(gone);
   -- Last, for the going of the rows is itself written down.
   if to_regclass('public.change_detail') is not null then
-    execute 'delete from public.change_detail d using public.change c where c.id = d.change_id and $1 in (c.child_id, c.subject_id)' using gone;
+    execute 'delete from public.change_detail d using public.change c where c.id = d.change_id and c.child_id = $1' using gone;
   end if;
   perform public.app_count_erased('CHILD');
 end
@@ -309,6 +309,10 @@ begin
   -- Two coordinators who go at once wait here for one another, and so do two administrators.
   perform from public.membership m where m.household_id in (select n.household_id from public.membership n where n.person_id = me)
     order by m.id for update;
+  -- Somebody who joins one of these homes at this moment is waited for: their row holds the household's.
+  perform set_config('app.erasing', 'on', true);
+  perform from public.household h where h.id in (select n.household_id from public.membership n where n.person_id = me) order by h.id for update;
+  perform set_config('app.erasing', '', true);
   perform from public.appointment a where a.jurisdiction in (select b.jurisdiction from public.appointment b where b.person_id = me)
     order by a.id for update;
   select min(a.jurisdiction) into alone_in from public.appointment a where a.person_id = me and a.jurisdiction is not null
@@ -335,6 +339,13 @@ begin
       details = public.app_without(e.details, me::text)
     where e.person_id = me or e.details::text like '%' || me || '%';
     perform public.app_forget_traces(me);
+    -- Those who stay hear that a carer is gone and that what they held is open.
+    update public.week w set revision = w.revision + 1 where w.id in (select p.week_id from public.task t join public.week_plan p on p.id = t.week_plan_id
+      where t.taken_by_id = me and t.state = 'TAKEN' and p.state <> 'REPLACED');
+    for own in select m.household_id from public.membership m where m.person_id = me order by 1 loop
+      perform public.app_record_change(array[own], 'CARER', 'REMOVED', me, null, null, '{}', '{}');
+      perform pg_catalog.pg_notify('noonpail', pg_catalog.json_build_object('kind', 'CARER_LEFT', 'householdId', own, 'personId', me)::text);
+    end loop;
     update public.change c set person_id = null where c.person_id = me;
     delete from public.person p where p.id = me;
     perform public.app_count_erased('PERSON');

@@ -13,3 +13,6 @@ end
 $$;
 revoke execute on function record_name() from public;
 create trigger record_change after update on person for each row execute function record_name();
+
+-- For forgetting who did it.
+create index change_person_idx on change (person_id) where person_id is not null;
