@@ -1,5 +1,6 @@
 /** An administrator loads a rule set document as a new version, withdraws one, or has a school take one over. */
 import { createHash, randomUUID } from "node:crypto";
+import { plainText } from "../../shared/inputs.js";
 import type { RuleSetDocument } from "../../shared/rule-set.js";
 import type { ReadTx, Tx } from "../database/database.js";
 import { readRulePlace, readRuleSetById, type RuleOwner } from "../database/rule-set.js";
@@ -54,6 +55,8 @@ async function findOwner(read: ReadTx, target: RuleTarget): Promise<Result<Admin
   if (jurisdiction != null) {
     if (schoolId != null || schoolClassId != null)
       return fail(invalid("jurisdiction", "stands beside a school", "Send a school or a jurisdiction."));
+    // A name that no text column can hold is nobody's jurisdiction.
+    if (!plainText.test(jurisdiction)) return fail({ kind: "NotAppointed" });
     const [row] = await read`select 1 from app_appointed_jurisdictions() a where a = ${jurisdiction}`;
     return row ? ok({ layer: "JURISDICTION", jurisdiction }) : fail({ kind: "NotAppointed" });
   }

@@ -1,6 +1,7 @@
 /** A household's own foods and dishes: entered, changed, taken off the list; and what is not known about them. */
 import { createHash } from "node:crypto";
 import type { Food } from "../../shared/catalogue.js";
+import { plainText } from "../../shared/inputs.js";
 import { isOwnKey, OWN_PREFIX, ownDishInput, ownFoodInput, type OwnFoodInput } from "../../shared/own-catalogue.js";
 import type { RuleSetDocument } from "../../shared/rule-set.js";
 import type { Tx } from "../database/database.js";
@@ -70,9 +71,11 @@ async function changeOwn<T extends object, E>(
   app: App,
   personId: string,
   action: string,
-  input: KitchenChange,
+  input: KitchenChange & { readonly key?: string | null | undefined },
   work: (tx: Tx, householdId: string) => Promise<Result<T, E>>,
 ): Promise<Result<T & { householdId: string }, E | HouseholdChangeFailure>> {
+  if (!plainText.test(input.key ?? ""))
+    return fail(invalid("key", "holds a control character", "Send a key of the list, or none for a new one."));
   const { idempotencyKey: key, householdId, seenRevision } = input;
   const changed = await changeHousehold<T, E>(
     app,

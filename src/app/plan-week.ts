@@ -120,6 +120,18 @@ export async function storePlanAs<Gone, T>(
     // Before every other lock, as whoever changes carers expects.
     if ((await roleIn(tx, attempt.personId, householdId)) === null) return fail(request.gone);
     await lockVerdicts(tx, householdId);
+    // A child who was erased, or whose home this is no longer, is in the draft; nothing of it may be stored.
+    const living = new Set(
+      (await tx.residence.findMany({ where: { householdId }, select: { childId: true } })).map(
+        ({ childId }) => childId,
+      ),
+    );
+    if (inputs.household.children.some(({ id }) => !living.has(id)))
+      return fail({
+        kind: "RevisionPassed",
+        seenRevision: request.seenRevision,
+        currentRevision: old?.revision ?? 0,
+      });
     let weekId = old?.id;
     if (weekId === undefined) {
       // Two people planning a week for the first time at once: one makes the row, the other finds its revision moved.

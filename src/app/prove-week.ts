@@ -1,4 +1,5 @@
 /** Has the bound of a week that was just stored proved, beside everything else, and keeps what comes of it. */
+import { lockVerdicts } from "../database/recheck.js";
 import { saveCertificate } from "../database/week.js";
 import { POINT } from "../domain/planner/problem-tables.js";
 import type { App } from "./app.js";
@@ -17,8 +18,9 @@ export function proveLater(app: App, personId: string, week: StoredWeek): void {
   const { householdId, weekId, weekStart, planId, problem, objectivePoints } = week;
   const objective = Math.round(objectivePoints * POINT);
   app.prover?.prove({ about: weekId, problem, objective }, async (proof) => {
-    const revision = await app.db.asPerson(personId, (tx) =>
-      saveCertificate(tx, {
+    const revision = await app.db.asPerson(personId, async (tx) => {
+      await lockVerdicts(tx, householdId); // an erasure holds it too
+      return saveCertificate(tx, {
         householdId,
         weekId,
         planId,
@@ -28,8 +30,8 @@ export function proveLater(app: App, personId: string, week: StoredWeek): void {
         milliseconds: proof.milliseconds,
         problem,
         certificate: proof.certificate,
-      }),
-    );
-    await app.db.announce({ kind: "PLAN_CHANGED", householdId, weekId, weekStart, revision });
+      });
+    });
+    if (revision !== null) await app.db.announce({ kind: "PLAN_CHANGED", householdId, weekId, weekStart, revision });
   });
 }

@@ -420,7 +420,13 @@ export interface CertificateToSave {
 }
 
 /** Keeps the certificate of a plan and lets go of those of the week's plans before it. Answers with the week's revision. */
-export async function saveCertificate(tx: Tx, { weekId, planId, ...row }: CertificateToSave): Promise<number> {
+/** What stands for the hash of a problem that names somebody who was erased since (migration 0027). */
+const PROBLEM_ERASED = "-";
+
+/** @returns the week's revision; null when the problem names somebody who was erased since, and nothing was kept */
+export async function saveCertificate(tx: Tx, { weekId, planId, ...row }: CertificateToSave): Promise<number | null> {
+  const plan = await tx.weekPlan.findUnique({ where: { id: planId }, select: { problemHash: true } });
+  if (plan === null || plan.problemHash === PROBLEM_ERASED) return null;
   await tx.planCertificate.deleteMany({ where: { plan: { weekId } } });
   await tx.planCertificate.create({
     data: {

@@ -43,6 +43,7 @@ export async function listenForNotices(db: Database): Promise<Notices> {
       case "CHANGED":
         return changes.grown(notice.householdId);
       case "CARER_LEFT":
+        changes.grown(notice.householdId); // looks who is a carer still
         return void emitter.emit(left(notice.householdId, notice.personId));
       case "PERSON_ERASED":
         return void emitter.emit("erased", notice.personId);

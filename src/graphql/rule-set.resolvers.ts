@@ -1,4 +1,5 @@
 /** Rule sets: read, looked at before loading, loaded, withdrawn, taken over. */
+import { plainText } from "../../shared/inputs.js";
 import {
   adoptRuleSet,
   checkForTarget,
@@ -110,6 +111,7 @@ export const ruleSetQueries: Pick<
   },
   async jurisdictionRuleSets(_, { jurisdiction }, context) {
     requirePerson(context);
+    if (!plainText.test(jurisdiction)) return [];
     return context.reads.session().read((tx) => readRuleSetsOfJurisdiction(tx, jurisdiction));
   },
 };

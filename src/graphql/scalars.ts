@@ -56,7 +56,11 @@ function readInstant(value: unknown): Date {
   const milliseconds = fraction.slice(0, 3).padEnd(3, "0");
   const local = Date.parse(`${day}T${hour}:${minute}:${second}.${milliseconds}Z`);
   const sign = offset.startsWith("-") ? -1 : 1;
-  return new Date(local - sign * (offsetHour * 60 + offsetMinute) * 60_000);
+  const instant = new Date(local - sign * (offsetHour * 60 + offsetMinute) * 60_000);
+  // What lies outside is spelled with a sign, which neither RFC 3339 nor the database reads.
+  if (instant.getUTCFullYear() < 1 || instant.getUTCFullYear() > 9999)
+    throw refuse(`A DateTime lies between the years 0001 and 9999 in UTC; got ${shown(value)}.`);
+  return instant;
 }
 
 function readDay(value: unknown): string {

@@ -27,6 +27,9 @@ const FORESEEN = new Set([
   "UNAVAILABLE",
 ]);
 
+/** What graphql-js adds as the fifty-first, without a code. */
+const TOO_MANY = "Too many errors processing variables, error limit reached. Execution aborted.";
+
 export type Mask = (formatted: GraphQLFormattedError, error: unknown, record: OperationRecord) => GraphQLFormattedError;
 
 /** Makes the one gate through which every GraphQL error leaves, over HTTP and WebSocket. */
@@ -36,6 +39,8 @@ export function createMask(log: Log, production: boolean): Mask {
     const formatted = withoutStatus(given);
     if (cause instanceof GraphQLError && cause.extensions["code"] === QUERY_LIMIT)
       return { ...formatted, extensions: { ...formatted.extensions, code: QUERY_LIMIT } }; // Apollo says just "invalid"
+    if (cause instanceof GraphQLError && cause.message === TOO_MANY)
+      return { ...formatted, extensions: { ...formatted.extensions, code: "BAD_USER_INPUT" } };
     if (FORESEEN.has(String(formatted.extensions?.["code"])))
       return production ? withoutSuggestions(formatted) : formatted;
     record.unexpected ??= cause;

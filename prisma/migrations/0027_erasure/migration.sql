@@ -146,6 +146,21 @@ begin
 end
 $$;
 
+-- What has to stand still while a child or a home goes, in the order in which everybody takes it: verdicts of the homes (plans are
+-- stored under them), the homes, then where the children live.
+create function app_hold_homes(of_homes uuid[], of_children uuid[]) returns void
+language plpgsql set search_path = ''
+as $$
+declare held uuid;
+begin
+  for held in select distinct h from unnest(of_homes) h order by 1 loop
+    perform pg_catalog.pg_advisory_xact_lock(pg_catalog.hashtextextended('verdicts/' || held, 0));
+  end loop;
+  perform from public.household h where h.id = any (of_homes) order by h.id for update;
+  perform from public.residence r where r.child_id = any (of_children) order by r.id for update;
+end
+$$;
+
 create function app_count_erased(of_kind text) returns void
 language sql set search_path = ''
 begin atomic
@@ -165,6 +180,7 @@ begin
   update public.week w set revision = w.revision + 1 where w.id in (select p.week_id from public.week_plan p
     join public.lunch_box l on l.week_plan_id = p.id where l.child_id = gone and l.current);
   delete from public.plan_certificate k where k.household_id = any (homes); -- it holds the whole problem
+  update public.week_plan p set problem_hash = '-' where p.household_id = any (homes); -- so that a proof under way is not kept
   delete from public.task t where t.household_id = any (homes) and t.child_ids = array[gone];
   delete from public.child c where c.id = gone;
   perform public.app_scrub(gone, homes);
@@ -194,7 +210,9 @@ declare
   staying uuid[];
   alone uuid;
   part record;
+  children uuid[] := array(select r.child_id from public.residence r where r.household_id = gone);
 begin
+  perform public.app_hold_homes(array(select r.household_id from public.residence r where r.child_id = any (children)) || gone, children);
   for alone in select r.child_id from public.residence r where r.household_id = gone
     and not exists (select from public.residence o where o.child_id = r.child_id and o.household_id <> gone) loop
     perform public.app_forget_child(alone, gone);
@@ -257,6 +275,7 @@ begin
     raise exception 'not a coordinator of a home of this child' using errcode = '42501';
   end if;
   perform set_config('app.erasing', 'on', true);
+  perform public.app_hold_homes(public.app_homes_of(gone), array[gone]);
   -- Two homes that ask at once wait here for each other: the second finds the first one's asking.
   perform from public.child c where c.id = gone for update;
   insert into public.erasure_request (child_id, household_id) values (gone, home)
@@ -285,6 +304,9 @@ begin
     raise exception 'not a coordinator of this household' using errcode = '42501';
   end if;
   perform set_config('app.erasing', 'on', true);
+  -- What its carers listen to ends with it.
+  perform pg_catalog.pg_notify('noonpail', pg_catalog.json_build_object('kind', 'CARER_LEFT', 'householdId', gone, 'personId', m.person_id)::text)
+    from public.membership m where m.household_id = gone;
   staying := public.app_forget_household(gone);
   perform set_config('app.erasing', '', true);
   return staying;
@@ -368,6 +390,6 @@ end
 $$;
 
 revoke execute on function app_without(jsonb, text), app_scrub(uuid, uuid[]), app_forget_traces(uuid), app_count_erased(text),
-  app_tell_of_erasure(uuid[], text, text, uuid), app_forget_child(uuid, uuid), app_forget_household(uuid), app_coordinates(uuid), app_erase_child(uuid, uuid), app_erase_household(uuid),
+  app_tell_of_erasure(uuid[], text, text, uuid), app_hold_homes(uuid[], uuid[]), app_forget_child(uuid, uuid), app_forget_household(uuid), app_coordinates(uuid), app_erase_child(uuid, uuid), app_erase_household(uuid),
   app_erase_me(boolean) from public;
 grant execute on function app_erase_child(uuid, uuid), app_erase_household(uuid), app_erase_me(boolean) to noonpail_app;
