@@ -22,13 +22,19 @@ export const scalars = {
   Boolean: z.boolean(),
   Int: z.int32("Send a whole number."),
   Float: z.number("Send a number."),
-  DateTime: z.string().refine((text) => isDay(INSTANT.exec(text)?.[1] ?? ""), INSTANT_FIX),
+  DateTime: z.string().refine((text) => isDay(INSTANT.exec(text)?.[1] ?? "") && hasYear(text), INSTANT_FIX),
   LocalDate: z
     .string()
     .regex(/^\d{4}-\d{2}-\d{2}$/, DAY_FIX)
     .refine((text) => isDay(text) && text >= "1900-01-01" && text <= "2199-12-31", DAY_FIX),
   LocalTime: localTime,
 };
+
+/** In UTC the year has four digits: an hour's offset may carry the first or last moments of the calendar beyond it. */
+function hasYear(text: string): boolean {
+  const year = new Date(text.toUpperCase()).getUTCFullYear();
+  return year >= 1 && year <= 9999;
+}
 
 /** Of a `@oneOf` input one field is given, and null is no value (GraphQL specification, September 2025, 3.10.1). */
 export const exactlyOne = (value: Readonly<Record<string, unknown>>): boolean => {
