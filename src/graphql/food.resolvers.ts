@@ -49,8 +49,12 @@ export const baseOf = ({ app }: GraphqlContext, key: string) => {
 const viaBase = ({ viaBase: key }: { readonly viaBase: string | null }, _: unknown, context: GraphqlContext) =>
   key === null ? null : baseOf(context, key);
 
-/** A price that is another household's is not a number: see `OwnFoodRow`. */
-const wholeMinor = (costMinor: number): number | null => (Number.isFinite(costMinor) ? Math.round(costMinor) : null);
+/**
+ * Null for a dish of another household: its price is not a number where its own foods are in it (see `OwnFoodRow`), and none of its
+ * steps are shown (see `OwnDishRow`), while a dish of one's own has at least one.
+ */
+const wholeMinor = ({ dish, costMinor }: DerivedDish): number | null =>
+  Number.isFinite(costMinor) && !(isOwnKey(dish.key) && dish.steps.length === 0) ? Math.round(costMinor) : null;
 
 /** A carbohydrate figure is used for dosing: a sum with a missing addend is unknown. */
 function carbohydrateGrams(row: DerivedDish): number | null {
@@ -136,9 +140,9 @@ export const foodResolvers: Pick<
       ),
     readyMadeShare: ({ ingredients }) => readyMadeShare(ingredients),
     own: ({ dish }) => isOwnKey(dish.key),
-    portionCostMinor: ({ costMinor }) => wholeMinor(costMinor),
-    costMinor: (row) => wholeMinor(row.costMinor) ?? 0,
-    costParts: (row) => (wholeMinor(row.costMinor) === null ? [] : explainCost(row)),
+    portionCostMinor: wholeMinor,
+    costMinor: (row) => wholeMinor(row) ?? 0,
+    costParts: (row) => (wholeMinor(row) === null ? [] : explainCost(row)),
     hazards: ({ ingredients }, _, { app }) => {
       const rows = ingredients.flatMap(({ food }) =>
         app.reference.choking

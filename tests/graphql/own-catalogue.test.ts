@@ -362,10 +362,10 @@ describe("the other home of a shared child", () => {
   const SEEN = `query Seen($id: ID!) { household(id: $id) { ownFoods { key } ownDishes { key } children { boxes(from: "${DAY}", to: "${FRIDAY}") {
     items { dish { id key name own allergens ingredients { food { key name allergens } grams } steps { text } costMinor portionCostMinor costParts { costMinor } } } } } } }`;
   const seenBy = async (home: Household) => (await served.ask<Any>(home.coordinator, SEEN, { id: home.id })).household;
-  const dishSeen = async (home: Household) =>
+  const dishSeen = async (home: Household, which = dish) =>
     (await seenBy(home)).children[0].boxes
       .flatMap(({ items }: Any) => items.map((item: Any) => item.dish))
-      .find(({ key }: Any) => key === dish);
+      .find(({ key }: Any) => key === which);
   const rowsOf = (person: string) =>
     served.inProcess.app.db.signIn(person, person).then((id) =>
       served.inProcess.app.db.asPerson(id, async (tx) => ({
@@ -406,6 +406,27 @@ describe("the other home of a shared child", () => {
     expect(theirs).toEqual({ ...own, steps: [], costMinor: 0, portionCostMinor: null, costParts: [] });
     expect(theirs).toMatchObject({ name: "Grandmother's pancake", allergens: ["EGG", "MILK", "WHEAT"] });
     expect(await seenBy(there)).toMatchObject({ ownFoods: [], ownDishes: [] });
+  });
+  it("is told no price of a dish that is made of the catalogue's foods alone", async () => {
+    const apple = {
+      ...pancake(food),
+      name: "Apple the way we cut it",
+      slots: ["FRUIT"],
+      ingredients: [{ food: "apple-raw", grams: 90, form: "SLICED_THIN" }],
+      portion: { grams: 90, stepGrams: 10 },
+    };
+    const plain = (await change(here, DISH, { dish: apple })).dish.key;
+    const week = (await here.week(DAY))!;
+    const item = week.plan.boxes[0]!.items.find(({ slot }) => slot === "FRUIT")!;
+    const input = { itemId: item.id, dish: plain, seenRevision: week.revision };
+    expect((await served.send(here.coordinator, SWAP, input)).__typename).toBe("WeekPayload");
+    expect((await dishSeen(here, plain)).portionCostMinor).toBeGreaterThan(0);
+    expect(await dishSeen(there, plain)).toMatchObject({ steps: [], portionCostMinor: null, costParts: [] });
+    const now = (await here.week(DAY))!;
+    const swapped = now.plan.boxes[0]!.items.find((one) => one.dish.key === plain)!;
+    const back = { itemId: swapped.id, dish: item.dish.key, seenRevision: now.revision };
+    expect((await served.send(here.coordinator, SWAP, back)).__typename).toBe("WeekPayload");
+    await change(here, DROP_DISH, { key: plain });
   });
 
   it("does not plan with it, cook with it or change it", async () => {
