@@ -3,7 +3,7 @@
  * the feed without signing in, and people hand it to calendar services, so it names no child and nothing of a child's health:
  * packing says only that a box is packed, and a household's own dish, whose name and steps are free text, says only that it is one.
  */
-import { createHash, randomBytes } from "node:crypto";
+import { createHash } from "node:crypto";
 import { isOwnKey } from "../../shared/own-catalogue.js";
 import {
   lockFeed,
@@ -26,6 +26,7 @@ import { instantAt } from "./local-day.js";
 import { leastRole, may } from "./may.js";
 import { nameUuid } from "./name-uuid.js";
 import { once } from "./once.js";
+import { digestOf, freshSecret } from "./secret.js";
 
 export interface FeedChange {
   readonly idempotencyKey: string;
@@ -40,9 +41,6 @@ export interface FeedAddress {
 type FeedFailure = FailureOf<"HouseholdNotFound" | "NotPermitted" | "InvalidInput" | "KeyReused">;
 
 export const feedPath = (secret: string): string => `/feed/${secret}.ics`;
-
-const SECRET_BYTES = 32;
-const digestOf = (secret: string) => createHash("sha256").update(secret).digest("hex");
 
 /** A new address of the person's own feed; the one before is unknown from then on. What was shown is still remembered. */
 export async function renewFeedAddress(
@@ -64,8 +62,8 @@ export async function renewFeedAddress(
     if (role === null || householdId === null) return fail({ kind: "HouseholdNotFound" });
     if (!may(role, "haveFeed")) return fail({ kind: "NotPermitted", neededRole: leastRole.haveFeed });
     const createdAt = app.now();
-    secret = randomBytes(SECRET_BYTES).toString("base64url");
-    const address = { digest: digestOf(secret), createdAt };
+    secret = freshSecret();
+    const address = { digest: digestOf(secret)!, createdAt };
     await tx.feedAddress.upsert({
       where: { householdId_personId: { householdId, personId } },
       create: { householdId, personId, ...address },
@@ -101,7 +99,8 @@ export const closeFeed = (
  * Reading it is when changes are counted: whoever reads next, on whichever server, sees the same numbers.
  */
 export async function readFeed(app: App, secret: string): Promise<string | null> {
-  const owner = await app.db.feedOwner(digestOf(secret));
+  const digest = digestOf(secret);
+  const owner = digest === null ? null : await app.db.feedOwner(digest);
   if (owner === null) return null;
   return app.db.asPerson(owner.personId, async (tx) => {
     await lockFeed(tx, owner);

@@ -1,5 +1,5 @@
 /** Invitations: a link that makes one person a carer, or lets a child live in one more home. It works once. */
-import { createHash, randomBytes, randomUUID } from "node:crypto";
+import { randomUUID } from "node:crypto";
 import { expiresInHours } from "../../shared/inputs.js";
 import type { Tx } from "../database/database.js";
 import type { RoleCode } from "../database/household.js";
@@ -11,16 +11,10 @@ import type { FailureOf } from "./failures.js";
 import { toDate, todayIn } from "./local-day.js";
 import { leastRole, may, type Verb } from "./may.js";
 import { once } from "./once.js";
+import { digestOf, freshSecret } from "./secret.js";
 
-/** Bytes; 256 bits are not guessed, so a plain digest of them needs no salt. */
-const TOKEN_BYTES = 32;
-const TOKEN = /^[\w-]{43}$/;
 const MOST_OPEN = 20;
 const MOST_HOMES = 2;
-
-/** SHA-256 as hex of a token; null for a text that cannot be one. Nothing but this leaves the process. */
-export const digestOf = (token: string): string | null =>
-  TOKEN.test(token) ? createHash("sha256").update(token).digest("hex") : null;
 
 interface Invite {
   readonly idempotencyKey: string;
@@ -102,7 +96,7 @@ async function invite<E>(
       const invited = await whom(tx, householdId);
       if (!invited.ok) return invited;
       const invitationId = randomUUID();
-      const fresh = randomBytes(TOKEN_BYTES).toString("base64url");
+      const fresh = freshSecret();
       await tx.$executeRaw`
         insert into invitation (id, household_id, kind, role, child_id, token_digest, created_by_id, expires_at)
         values (${invitationId}::uuid, ${householdId}::uuid, ${invited.value.childId === null ? "CARER" : "HOME"},

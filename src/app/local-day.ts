@@ -16,15 +16,6 @@ export function clockElsewhere(date: string, time: string, fromZone: string, toZ
   if (day !== date) return day > date ? "23:59" : "00:00";
   return there.toFormat("HH:mm");
 }
-/**
- * The instant at which a clock in the zone shows a time, in milliseconds since 1970. A time that a clock change leaves out is as much
- * later as the clock jumps; of one that comes twice it is the first.
- */
-export function instantIn(timeZone: string, date: string, time: string): number {
-  const shown = DateTime.fromISO(`${date}T${time}`, { zone: timeZone });
-  const [first] = shown.getPossibleOffsets().map((at) => at.toMillis());
-  return first ?? shown.toMillis();
-}
 export const clockIn = (timeZone: string, now: Date): { date: string; time: string } => ({
   date: todayIn(timeZone, now),
   time: DateTime.fromJSDate(now, { zone: timeZone }).toFormat("HH:mm"),

@@ -4,7 +4,7 @@ import { readWorkToRemind, saveReminders } from "../database/rota.js";
 import { addDays } from "../domain/calendar/dates.js";
 import { dueReminders } from "../domain/rota/reminders.js";
 import type { App } from "./app.js";
-import { instantIn, todayIn } from "./local-day.js";
+import { instantAt, todayIn } from "./local-day.js";
 
 /** How far back a look reaches: what came due while no server looked is told late, but not later than this. */
 const LOOK_BACK_MS = 5 * 60_000;
@@ -44,7 +44,7 @@ async function remindHome(
   const due = dueReminders(
     work.tasks,
     onDuty,
-    (date, time) => instantIn(work.timeZone, date, time),
+    (date, time) => instantAt(work.timeZone, date, time),
     since.getTime(),
     until.getTime(),
   );

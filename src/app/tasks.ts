@@ -54,7 +54,6 @@ interface Asking {
   readonly householdId: string;
   readonly now: Date;
 }
-type Refused<K extends "TaskHeld" | "TaskNotHeld" | "WorkUsed" | "HelperNotFound" | "NotPermitted"> = FailureOf<K>;
 
 /**
  * Other carers' tasks do not overtake each other, so the week's revision is compared but not required to be the newest:
@@ -97,21 +96,26 @@ async function changeTask<E>(
   });
 }
 
-const heldBy = async (tx: Tx, task: HeldTask): Promise<Result<null, Refused<"TaskHeld">>> =>
+const heldBy = async (tx: Tx, task: HeldTask): Promise<Result<null, FailureOf<"TaskHeld">>> =>
   fail({ kind: "TaskHeld", holder: await readHolder(tx, task.takenById), state: task.state });
 
 export const takeTask = (app: App, personId: string, input: TaskChange): TaskResult =>
-  changeTask<Refused<"TaskHeld">>(app, personId, "takeTask", input, async (tx, task, { now }) =>
+  changeTask<FailureOf<"TaskHeld">>(app, personId, "takeTask", input, async (tx, task, { now }) =>
     (await takeIfFree(tx, task.id, personId, now)) ? ok(null) : heldBy(tx, task),
   );
 
 /** The refusal of a task that nobody holds, or somebody else, by what it is. */
-const notHeld = async (tx: Tx, task: HeldTask): Promise<Result<null, Refused<"TaskHeld" | "TaskNotHeld">>> =>
+const notHeld = async (tx: Tx, task: HeldTask): Promise<Result<null, FailureOf<"TaskHeld" | "TaskNotHeld">>> =>
   task.state === "OPEN" ? fail({ kind: "TaskNotHeld", state: task.state }) : heldBy(tx, task);
 
 export const releaseTask = (app: App, personId: string, input: TaskChange): TaskResult<"TaskNotHeld"> =>
-  changeTask<Refused<"TaskHeld" | "TaskNotHeld">>(app, personId, "releaseTask", input, async (tx, task, { decides }) =>
-    (await releaseIfHeld(tx, task.id, decides ? null : personId)) ? ok(null) : notHeld(tx, task),
+  changeTask<FailureOf<"TaskHeld" | "TaskNotHeld">>(
+    app,
+    personId,
+    "releaseTask",
+    input,
+    async (tx, task, { decides }) =>
+      (await releaseIfHeld(tx, task.id, decides ? null : personId)) ? ok(null) : notHeld(tx, task),
   );
 
 export const handTask = (
@@ -120,7 +124,7 @@ export const handTask = (
   /** `personId` null: no person of the schema's. */
   input: TaskChange & { readonly personId: string | null },
 ): TaskResult<"TaskNotHeld" | "HelperNotFound"> =>
-  changeTask<Refused<"TaskHeld" | "TaskNotHeld" | "HelperNotFound">>(
+  changeTask<FailureOf<"TaskHeld" | "TaskNotHeld" | "HelperNotFound">>(
     app,
     personId,
     "handTask",
@@ -140,7 +144,7 @@ export async function finishTask(
 ): TaskResult {
   const minutes = checkInput(taskMinutes, input.minutes, "minutes");
   if (!minutes.ok) return minutes;
-  return changeTask<Refused<"TaskHeld">>(app, personId, "finishTask", input, async (tx, task, { now }) => {
+  return changeTask<FailureOf<"TaskHeld">>(app, personId, "finishTask", input, async (tx, task, { now }) => {
     if (!(await finishIfFree(tx, task.id, personId, minutes.value ?? null, now))) return heldBy(tx, task);
     // The food exists now: a later replan builds on it.
     await setBatchOf(tx, task, "DONE");
@@ -149,7 +153,7 @@ export async function finishTask(
 }
 
 export const undoTask = (app: App, personId: string, input: TaskChange): TaskResult<"TaskNotHeld" | "WorkUsed"> =>
-  changeTask<Refused<"TaskHeld" | "TaskNotHeld" | "WorkUsed">>(
+  changeTask<FailureOf<"TaskHeld" | "TaskNotHeld" | "WorkUsed">>(
     app,
     personId,
     "undoTask",

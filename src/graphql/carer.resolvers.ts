@@ -3,13 +3,13 @@ import { changeRole, handOverCoordination, leaveHousehold, removeCarer, renameMe
 import {
   acceptHomeInvitation,
   acceptInvitation,
-  digestOf,
   inviteCarer,
   inviteHome,
   withdrawInvitation,
   type Invited,
 } from "../app/invitations.js";
 import { may, verbsOf } from "../app/may.js";
+import { digestOf } from "../app/secret.js";
 import { readInvitation, readInvitationOffer } from "../database/invitation.js";
 import { requirePerson, type GraphqlContext } from "./context.js";
 import { explain } from "./explain.js";

@@ -1,7 +1,7 @@
 import { dueReminders, type TaskToRemind } from "../../src/domain/rota/reminders.js";
-import { instantIn } from "../../src/app/local-day.js";
+import { instantAt } from "../../src/app/local-day.js";
 
-const london = (date: string, time: string) => instantIn("Europe/London", date, time);
+const london = (date: string, time: string) => instantAt("Europe/London", date, time);
 const at = (instant: string) => Date.parse(instant);
 const task = (change: Partial<TaskToRemind> & Pick<TaskToRemind, "key">): TaskToRemind => ({
   session: "morning-2027-01-11",
