@@ -11,6 +11,7 @@ import type { ChildBrief, ChildDayBrief, MadeBatchBrief, PinBrief, SessionBrief,
 import { addDays, minutesOf, timeOf, weekdayOf } from "../domain/calendar/dates.js";
 import { wakesIn, type Residence } from "../domain/calendar/residence.js";
 import { shareOfBreak } from "../domain/nutrition/meal-share.js";
+import { sessionKey } from "../domain/kitchen/session-key.js";
 import { namesAllergen } from "../domain/rules/in-force.js";
 import { clockElsewhere } from "./local-day.js";
 import { rulesFromOtherHome } from "./other-home.js";
@@ -149,7 +150,7 @@ function sessionsFor(household: HouseholdRow, schoolDates: readonly string[]): S
     if (!time) return [];
     return [
       {
-        key: `${kind.toLowerCase()}-${date}`,
+        key: sessionKey(kind, date),
         kind,
         date,
         startsAt: time.startsAt,

@@ -24,6 +24,7 @@ import type { FailureOf } from "./failures.js";
 import { writeFeed } from "./feed-calendar.js";
 import { instantAt } from "./local-day.js";
 import { leastRole, may } from "./may.js";
+import { dateOfSession, kindOfSession } from "../domain/kitchen/session-key.js";
 import { nameUuid } from "./name-uuid.js";
 import { once } from "./once.js";
 import { digestOf, freshSecret } from "./secret.js";
@@ -124,7 +125,7 @@ export async function readFeed(app: App, secret: string): Promise<string | null>
 const fingerprintOf = (entry: FeedEntry) => createHash("sha256").update(JSON.stringify(entry)).digest("hex");
 
 function entryOfTask(task: FeedTaskRow, { householdId }: FeedOwner, timeZone: string): FeedEntry {
-  const date = task.session.slice(-10);
+  const date = dateOfSession(task.session);
   const startsAt = instantAt(timeZone, date, task.startsAt);
   const end = instantAt(timeZone, date, task.endsAt);
   const endsAt = end < startsAt ? instantAt(timeZone, addDays(date, 1), task.endsAt) : end;
@@ -140,18 +141,17 @@ function entryOfTask(task: FeedTaskRow, { householdId }: FeedOwner, timeZone: st
   };
 }
 
-const WHEN = { weekend: "at the weekend", evening: "this evening", morning: "this morning" } as const;
+const WHEN = { WEEKEND: "at the weekend", EVENING: "this evening", MORNING: "this morning" } as const;
 
 function entryOfDuty(duty: FeedDutyRow, { householdId }: FeedOwner, timeZone: string): FeedEntry {
-  const date = duty.session.slice(-10);
+  const date = dateOfSession(duty.session);
   const startsAt = instantAt(timeZone, date, duty.startsAt);
   const planned = duty.endsAt === null ? startsAt + duty.minutes * 60_000 : instantAt(timeZone, date, duty.endsAt);
-  const kind = duty.session.split("-", 1)[0] as keyof typeof WHEN;
   return {
     uid: nameUuid(householdId, `duty/${duty.session}`),
     startsAt,
     endsAt: Math.max(planned, startsAt + 60_000),
-    summary: `On for the kitchen ${WHEN[kind]}`,
+    summary: `On for the kitchen ${WHEN[kindOfSession(duty.session)]}`,
     description: "What is to be done is in the plan.",
     reminds: true,
   };

@@ -15,6 +15,7 @@ import { weekStartOf } from "./assemble-brief.js";
 import { changeHousehold, roleIn, type HouseholdChangeFailure } from "./change-household.js";
 import { checkInput, invalid } from "./check-input.js";
 import type { FailureOf } from "./failures.js";
+import { dateOfSession, kindOfSession, sessionKey } from "../domain/kitchen/session-key.js";
 import type { KitchenChange } from "./change-kitchen.js";
 import { clockIn } from "./local-day.js";
 import { leastRole, may } from "./may.js";
@@ -39,13 +40,11 @@ export interface RotaSession {
 }
 
 const kinds: readonly WindowKind[] = ["WEEKEND", "MORNING", "EVENING"];
-const kindOf = (session: string): WindowKind => session.slice(0, session.indexOf("-")).toUpperCase() as WindowKind;
-const dateOf = (session: string): string => session.slice(session.indexOf("-") + 1);
 
 /** First day of the week that a session cooks for: a weekend lies up to three days before it. */
 export function weekOfSession(session: string, weekStart: WeekdayCode): string {
-  const ahead = { WEEKEND: 3, EVENING: 1, MORNING: 0 }[kindOf(session)];
-  return weekStartOf(addDays(dateOf(session), ahead), weekStart);
+  const ahead = { WEEKEND: 3, EVENING: 1, MORNING: 0 }[kindOfSession(session)];
+  return weekStartOf(addDays(dateOfSession(session), ahead), weekStart);
 }
 
 /** The time the kitchen gives to a session; null where it gives none. */
@@ -55,19 +54,23 @@ function timeFor(household: HouseholdRow, kind: WindowKind, date: string) {
   return time === undefined || time.handsOnMinutes === 0 ? null : time;
 }
 
+/** Keys of the sessions of these days that the kitchen gives time to. */
+const sessionsGiven = (household: HouseholdRow, dates: readonly string[]): string[] =>
+  dates.flatMap((date) =>
+    kinds.filter((kind) => timeFor(household, kind, date) !== null).map((kind) => sessionKey(kind, date)),
+  );
+
 /** Sessions of these days in time order: those the kitchen gives time to, and those in which a plan has something to do. */
 export function sessionsBetween(household: HouseholdRow, facts: RotaFacts, from: string, to: string): RotaSession[] {
   const dates = Array.from({ length: daysBetween(from, to) + 1 }, (_, ahead) => addDays(from, ahead));
   const keys = new Set([
-    ...dates.flatMap((date) =>
-      kinds.filter((kind) => timeFor(household, kind, date) !== null).map((kind) => `${kind.toLowerCase()}-${date}`),
-    ),
+    ...sessionsGiven(household, dates),
     ...facts.tasks.map(({ session }) => session),
     ...facts.duties.map(({ session }) => session),
   ]);
   return [...keys]
     .map((key): RotaSession => {
-      const [kind, date] = [kindOf(key), dateOf(key)];
+      const [kind, date] = [kindOfSession(key), dateOfSession(key)];
       const time = timeFor(household, kind, date);
       const tasks = facts.tasks.filter((task) => task.session === key);
       const isPlanned = facts.plannedWeeks.includes(weekOfSession(key, household.weekStart));
@@ -140,7 +143,9 @@ export function proposalFor(
       mostMinutes: (session) =>
         facts.availability.find(
           (row) =>
-            row.personId === person.id && row.kind === kindOf(session) && row.weekday === weekdayOf(dateOf(session)),
+            row.personId === person.id &&
+            row.kind === kindOfSession(session) &&
+            row.weekday === weekdayOf(dateOfSession(session)),
         )?.minutes ?? Number.POSITIVE_INFINITY,
     }))
     .sort((a, b) => compare(a.id, b.id));
@@ -216,7 +221,7 @@ export async function setDuties(
   const checked = checkInput(dutyEntries, input.duties, "duties");
   if (!checked.ok) return checked;
   const duties = checked.value;
-  const offCalendar = duties.findIndex(({ session }) => !isCalendarDate(dateOf(session)));
+  const offCalendar = duties.findIndex(({ session }) => !isCalendarDate(dateOfSession(session)));
   if (offCalendar >= 0)
     return fail(
       invalid(
@@ -233,7 +238,7 @@ export async function setDuties(
         app,
         personId,
         householdId,
-        duties.map(({ session }) => dateOf(session)),
+        duties.map(({ session }) => dateOfSession(session)),
       );
       const unknown = duties.findIndex(({ session, personIds }) => personIds.length > 0 && !read.has(session));
       if (unknown >= 0)
@@ -272,10 +277,7 @@ async function readSessionsOf(
     const [from, to] = [[...dates].sort(compare)[0]!, [...dates].sort(compare).at(-1)!];
     const facts = await session.read((tx) => readRotaFacts(tx, householdId, from, to));
     const planned = facts.tasks.map(({ session }) => session);
-    const given = dates.flatMap((date) =>
-      kinds.filter((kind) => timeFor(household, kind, date) !== null).map((kind) => `${kind.toLowerCase()}-${date}`),
-    );
-    return new Set([...planned, ...given]);
+    return new Set([...planned, ...sessionsGiven(household, dates)]);
   } finally {
     await session.close();
   }

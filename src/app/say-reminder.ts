@@ -1,10 +1,11 @@
 import type { ReminderRow } from "../database/rota.js";
+import { kindOfSession } from "../domain/kitchen/session-key.js";
 import { clockIn } from "./local-day.js";
 
 /** @param task what the task says; null where the plan has it no more */
 export function sayReminder(row: ReminderRow, task: string | null, timeZone: string): string {
   const { time } = clockIn(timeZone, new Date(row.aboutAt));
-  const session = row.session.slice(0, row.session.indexOf("-"));
+  const session = kindOfSession(row.session).toLowerCase();
   const what = task === null ? "" : ` ${task}`;
   switch (row.kind) {
     case "SESSION_BEGINS":

@@ -1,6 +1,7 @@
 /** What changes from one plan of a week to the next. */
 import { boxKey } from "./box-key.js";
 import { compare } from "./compare.js";
+import { dateOfSession } from "./kitchen/session-key.js";
 import type { BatchPlan, BoxPlan, ItemPlan, ShoppingLinePlan, TaskPlan, WeekDraft, WishTotals } from "./week.js";
 
 export interface BoxChange {
@@ -127,8 +128,7 @@ function batchChanges(before: readonly BatchPlan[], after: readonly BatchPlan[])
 }
 
 /** "evening-2027-01-11": by its day, the morning before the evening. */
-const compareSessions = (a: string, b: string): number =>
-  compare(a.slice(a.indexOf("-") + 1), b.slice(b.indexOf("-") + 1)) || compare(b, a);
+const compareSessions = (a: string, b: string): number => compare(dateOfSession(a), dateOfSession(b)) || compare(b, a);
 
 function isOver(
   task: TaskPlan,

@@ -1,4 +1,5 @@
 /** What a new plan of a week takes over of the work of the one before: who holds what, what is done, and what was begun. */
+import { dateOfSession } from "./session-key.js";
 import type { TaskPlan } from "../week.js";
 
 /** A task of the plan before. */
@@ -77,7 +78,7 @@ export function hasBegun(
     if (known === undefined || startsAt < known) first.set(session, startsAt);
   }
   return (session) => {
-    const date = session.slice(session.indexOf("-") + 1);
+    const date = dateOfSession(session);
     return date < now.date || (date === now.date && (first.get(session) ?? "24:00") <= now.time);
   };
 }

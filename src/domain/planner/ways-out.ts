@@ -11,6 +11,7 @@ import { findCandidates, isAt } from "./candidates.js";
 import { findClashes, isMet, type ClashOptions, type ClashSet } from "./clashes.js";
 import { findPlaceConflicts, findReachConflicts } from "./conflicts.js";
 import { judgePlannability } from "./feasibility.js";
+import { sessionKey } from "../kitchen/session-key.js";
 import { formulate } from "./formulate.js";
 import { replan } from "./replan.js";
 import { inTimeOrder, type Requirement } from "./requirements.js";
@@ -419,7 +420,7 @@ function withSession(
   { window, date, startsAt, minutes }: Extract<Change, { kind: "EXTRA_SESSION" }>,
 ): SessionBrief[] {
   const added: SessionBrief = {
-    key: `${window.toLowerCase()}-${date}`,
+    key: sessionKey(window, date),
     kind: window,
     date,
     startsAt,

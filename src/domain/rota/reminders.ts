@@ -1,6 +1,7 @@
 /** Which reminders come due between two instants. Clock times are of the household; what instant they are is the caller's to say. */
 import { addDays, minutesOf } from "../calendar/dates.js";
 import { compare } from "../compare.js";
+import { dateOfSession } from "../kitchen/session-key.js";
 import type { TaskPlan } from "../week.js";
 
 export interface TaskToRemind extends Pick<
@@ -51,7 +52,7 @@ export function dueReminders(
     const left = its.filter((task) => task.state !== "DONE" && task.handsOnMinutes > 0);
     if (left.length === 0) continue;
     const first = firstOf(its.map(({ startsAt }) => startsAt));
-    const date = session.slice(session.indexOf("-") + 1);
+    const date = dateOfSession(session);
     const at = (time: string): number => instantOf(time < first ? addDays(date, 1) : date, time);
     for (const personId of onDuty.get(session) ?? [])
       due.push({
