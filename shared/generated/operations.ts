@@ -1705,7 +1705,7 @@ export type TakeTaskMutation = { readonly takeTask:
     | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
     | { readonly __typename: 'NothingThere', readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
-    | { readonly __typename: 'TaskHeld', readonly state: WorkState, readonly message: string, readonly holder: { readonly id: string, readonly displayName: string } | null }
+    | { readonly __typename: 'TaskHeld', readonly message: string, readonly state: WorkState, readonly holder: { readonly id: string, readonly displayName: string } | null }
     | { readonly __typename: 'TaskPayload', readonly revision: number, readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } }
    };
 
@@ -1720,7 +1720,7 @@ export type FinishTaskMutation = { readonly finishTask:
     | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
     | { readonly __typename: 'NothingThere', readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
-    | { readonly __typename: 'TaskHeld', readonly state: WorkState, readonly message: string, readonly holder: { readonly id: string, readonly displayName: string } | null }
+    | { readonly __typename: 'TaskHeld', readonly message: string, readonly state: WorkState, readonly holder: { readonly id: string, readonly displayName: string } | null }
     | { readonly __typename: 'TaskPayload', readonly revision: number, readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } }
    };
 
@@ -2272,6 +2272,10 @@ export type CalendarLineFragment = { readonly kind: CalendarKind, readonly title
 
 export type AuditPageFragment = { readonly nodes: ReadonlyArray<{ readonly at: string, readonly action: AuditAction, readonly jurisdiction: string | null, readonly details: string, readonly person: { readonly displayName: string } | null, readonly about: { readonly displayName: string } | null, readonly school: { readonly id: string, readonly name: string } | null }>, readonly pageInfo: { readonly endCursor: string | null, readonly hasNextPage: boolean } };
 
+export type HeldByAnotherFragment = { readonly state: WorkState, readonly holder: { readonly id: string, readonly displayName: string } | null };
+
+export type WhereUsedFragment = { readonly dishes: ReadonlyArray<{ readonly key: string, readonly name: string }>, readonly boxes: ReadonlyArray<{ readonly date: string, readonly child: { readonly id: string, readonly name: string } }> };
+
 export type HomeQueryVariables = Exact<{
   householdId: string;
 }>;
@@ -2716,7 +2720,7 @@ export type ReleaseTaskMutation = { readonly releaseTask:
     | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
     | { readonly __typename: 'NothingThere', readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
-    | { readonly __typename: 'TaskHeld', readonly state: WorkState, readonly message: string, readonly holder: { readonly id: string, readonly displayName: string } | null }
+    | { readonly __typename: 'TaskHeld', readonly message: string, readonly state: WorkState, readonly holder: { readonly id: string, readonly displayName: string } | null }
     | { readonly __typename: 'TaskNotHeld', readonly state: WorkState, readonly message: string }
     | { readonly __typename: 'TaskPayload', readonly revision: number, readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } }
    };
@@ -2733,7 +2737,7 @@ export type HandTaskMutation = { readonly handTask:
     | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
     | { readonly __typename: 'NothingThere', readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
-    | { readonly __typename: 'TaskHeld', readonly state: WorkState, readonly message: string, readonly holder: { readonly id: string, readonly displayName: string } | null }
+    | { readonly __typename: 'TaskHeld', readonly message: string, readonly state: WorkState, readonly holder: { readonly id: string, readonly displayName: string } | null }
     | { readonly __typename: 'TaskNotHeld', readonly state: WorkState, readonly message: string }
     | { readonly __typename: 'TaskPayload', readonly revision: number, readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } }
    };
@@ -2749,7 +2753,7 @@ export type UndoTaskMutation = { readonly undoTask:
     | { readonly __typename: 'NotPermitted', readonly neededRole: Role, readonly message: string }
     | { readonly __typename: 'NothingThere', readonly message: string }
     | { readonly __typename: 'RevisionPassed', readonly seenRevision: number, readonly currentRevision: number, readonly message: string }
-    | { readonly __typename: 'TaskHeld', readonly state: WorkState, readonly message: string, readonly holder: { readonly id: string, readonly displayName: string } | null }
+    | { readonly __typename: 'TaskHeld', readonly message: string, readonly state: WorkState, readonly holder: { readonly id: string, readonly displayName: string } | null }
     | { readonly __typename: 'TaskNotHeld', readonly state: WorkState, readonly message: string }
     | { readonly __typename: 'TaskPayload', readonly revision: number, readonly task: { readonly id: string, readonly session: string, readonly kind: string, readonly text: string, readonly state: WorkState, readonly startsAt: string, readonly endsAt: string, readonly latestStartsAt: string, readonly handsOnMinutes: number, readonly actualMinutes: number | null, readonly kept: boolean, readonly carer: number, readonly children: ReadonlyArray<{ readonly id: string, readonly name: string }>, readonly takenBy: { readonly id: string, readonly displayName: string } | null } }
     | { readonly __typename: 'WorkUsed', readonly tasks: ReadonlyArray<string>, readonly message: string, readonly boxes: ReadonlyArray<{ readonly date: string, readonly child: { readonly id: string, readonly name: string } }> }
@@ -3520,8 +3524,8 @@ export const Feeds: Document<FeedsQuery, FeedsQueryVariables> = {
 export const FinishTask: Document<FinishTaskMutation, FinishTaskMutationVariables> = {
   name: "FinishTask",
   kind: "mutation",
-  id: "sha256:8a8f5902b75593b6d2f088bd42aa9842eead4046b1f2989dbc7470d558484b79",
-  text: "mutation FinishTask($input:FinishTaskInput!){finishTask(input:$input){__typename ...Refusal ...on TaskHeld{holder{id displayName}state}...TaskChanged}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
+  id: "sha256:d366cc45c471a94e866b900672af79aebeab98ae5dac2f49d7d586c0d0de37b1",
+  text: "mutation FinishTask($input:FinishTaskInput!){finishTask(input:$input){__typename ...Refusal ...HeldByAnother ...TaskChanged}}fragment HeldByAnother on TaskHeld{holder{id displayName}state}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
   variables: () => z.strictObject({ input: inputSchemas.FinishTaskInput }),
 };
 
@@ -3544,8 +3548,8 @@ export const HandOverCoordination: Document<HandOverCoordinationMutation, HandOv
 export const HandTask: Document<HandTaskMutation, HandTaskMutationVariables> = {
   name: "HandTask",
   kind: "mutation",
-  id: "sha256:0aebc724d23629b3a4b3b8bf45c9faafc907cfb9fd7ade3f7f3ed5db052943c8",
-  text: "mutation HandTask($input:HandTaskInput!){handTask(input:$input){__typename ...Refusal ...TaskChanged ...on TaskHeld{holder{id displayName}state}...on TaskNotHeld{state}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
+  id: "sha256:7c010772cc8b1ca1ecfc176963051aec239b8d63e7a74ca8faff46d94bc486c3",
+  text: "mutation HandTask($input:HandTaskInput!){handTask(input:$input){__typename ...Refusal ...TaskChanged ...HeldByAnother ...on TaskNotHeld{state}}}fragment HeldByAnother on TaskHeld{holder{id displayName}state}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
   variables: () => z.strictObject({ input: inputSchemas.HandTaskInput }),
 };
 
@@ -3784,8 +3788,8 @@ export const RelaxHouseRule: Document<RelaxHouseRuleMutation, RelaxHouseRuleMuta
 export const ReleaseTask: Document<ReleaseTaskMutation, ReleaseTaskMutationVariables> = {
   name: "ReleaseTask",
   kind: "mutation",
-  id: "sha256:13ff92ef03b62c75dd23f5335cb6cd48b202308b9675fe6e166f5c9f7275fc74",
-  text: "mutation ReleaseTask($input:ReleaseTaskInput!){releaseTask(input:$input){__typename ...Refusal ...TaskChanged ...on TaskHeld{holder{id displayName}state}...on TaskNotHeld{state}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
+  id: "sha256:7000b71ec71ed705e6faabcd14d9a6a55f576a9cb5860de5aa61703cd140ba5c",
+  text: "mutation ReleaseTask($input:ReleaseTaskInput!){releaseTask(input:$input){__typename ...Refusal ...TaskChanged ...HeldByAnother ...on TaskNotHeld{state}}}fragment HeldByAnother on TaskHeld{holder{id displayName}state}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
   variables: () => z.strictObject({ input: inputSchemas.ReleaseTaskInput }),
 };
 
@@ -3824,16 +3828,16 @@ export const RemoveCarer: Document<RemoveCarerMutation, RemoveCarerMutationVaria
 export const RemoveOwnDish: Document<RemoveOwnDishMutation, RemoveOwnDishMutationVariables> = {
   name: "RemoveOwnDish",
   kind: "mutation",
-  id: "sha256:4b4533553c529fc11b706dfa9cd29e74564408057f8df06a50cdd511b5996a15",
-  text: "mutation RemoveOwnDish($input:RemoveOwnDishInput!){removeOwnDish(input:$input){__typename ...Refusal ...KitchenChanged ...on StillInUse{dishes{key name}boxes{child{id name}date}}}}fragment KitchenAsSet on Kitchen{equipment{kind units}prepTimes{kind weekday startsAt handsOnMinutes elapsedMinutes carers effort}hotDays stock{food{key name}grams}leftovers{id base{key name}grams cookedOn lastSafeDay}labelChecks{food{key name}contains mayContain kinds{kind says}readOn}}fragment KitchenChanged on KitchenPayload{household{id revision keepsOut energyMethod kitchen{...KitchenAsSet}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  id: "sha256:e24ec3bb69077e9ebad2c60cd495fb740efef4f58f5de3f7cd98f0385613378b",
+  text: "mutation RemoveOwnDish($input:RemoveOwnDishInput!){removeOwnDish(input:$input){__typename ...Refusal ...KitchenChanged ...WhereUsed}}fragment KitchenAsSet on Kitchen{equipment{kind units}prepTimes{kind weekday startsAt handsOnMinutes elapsedMinutes carers effort}hotDays stock{food{key name}grams}leftovers{id base{key name}grams cookedOn lastSafeDay}labelChecks{food{key name}contains mayContain kinds{kind says}readOn}}fragment KitchenChanged on KitchenPayload{household{id revision keepsOut energyMethod kitchen{...KitchenAsSet}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment WhereUsed on StillInUse{dishes{key name}boxes{child{id name}date}}",
   variables: () => z.strictObject({ input: inputSchemas.RemoveOwnDishInput }),
 };
 
 export const RemoveOwnFood: Document<RemoveOwnFoodMutation, RemoveOwnFoodMutationVariables> = {
   name: "RemoveOwnFood",
   kind: "mutation",
-  id: "sha256:30628904bec899f56af0d56dca5d8da254bc8293b84cc1ad3e23373ad03d04a6",
-  text: "mutation RemoveOwnFood($input:RemoveOwnFoodInput!){removeOwnFood(input:$input){__typename ...Refusal ...KitchenChanged ...on StillInUse{dishes{key name}boxes{child{id name}date}}}}fragment KitchenAsSet on Kitchen{equipment{kind units}prepTimes{kind weekday startsAt handsOnMinutes elapsedMinutes carers effort}hotDays stock{food{key name}grams}leftovers{id base{key name}grams cookedOn lastSafeDay}labelChecks{food{key name}contains mayContain kinds{kind says}readOn}}fragment KitchenChanged on KitchenPayload{household{id revision keepsOut energyMethod kitchen{...KitchenAsSet}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}",
+  id: "sha256:529b0ca52b52da8037f034cb689256609d77ee1d42bb7f77f49e9486ace9bf3b",
+  text: "mutation RemoveOwnFood($input:RemoveOwnFoodInput!){removeOwnFood(input:$input){__typename ...Refusal ...KitchenChanged ...WhereUsed}}fragment KitchenAsSet on Kitchen{equipment{kind units}prepTimes{kind weekday startsAt handsOnMinutes elapsedMinutes carers effort}hotDays stock{food{key name}grams}leftovers{id base{key name}grams cookedOn lastSafeDay}labelChecks{food{key name}contains mayContain kinds{kind says}readOn}}fragment KitchenChanged on KitchenPayload{household{id revision keepsOut energyMethod kitchen{...KitchenAsSet}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment WhereUsed on StillInUse{dishes{key name}boxes{child{id name}date}}",
   variables: () => z.strictObject({ input: inputSchemas.RemoveOwnFoodInput }),
 };
 
@@ -4112,8 +4116,8 @@ export const SwapItem: Document<SwapItemMutation, SwapItemMutationVariables> = {
 export const TakeTask: Document<TakeTaskMutation, TakeTaskMutationVariables> = {
   name: "TakeTask",
   kind: "mutation",
-  id: "sha256:e9ddb245641fd1084cb659f97437576864f31787bb3e734d0dfb5853694809ec",
-  text: "mutation TakeTask($input:TakeTaskInput!){takeTask(input:$input){__typename ...Refusal ...on TaskHeld{holder{id displayName}state}...TaskChanged}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
+  id: "sha256:625f44e358a58de1acedc54d302e737139f90577cb529ce623a1fa947f2b3d0c",
+  text: "mutation TakeTask($input:TakeTaskInput!){takeTask(input:$input){__typename ...Refusal ...HeldByAnother ...TaskChanged}}fragment HeldByAnother on TaskHeld{holder{id displayName}state}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
   variables: () => z.strictObject({ input: inputSchemas.TakeTaskInput }),
 };
 
@@ -4136,8 +4140,8 @@ export const Timetable: Document<TimetableQuery, TimetableQueryVariables> = {
 export const UndoTask: Document<UndoTaskMutation, UndoTaskMutationVariables> = {
   name: "UndoTask",
   kind: "mutation",
-  id: "sha256:7d398723226ca0266b1f8f72ef2a3f50e175d615e61098d883dcc7f69e23f0d0",
-  text: "mutation UndoTask($input:UndoTaskInput!){undoTask(input:$input){__typename ...Refusal ...TaskChanged ...on TaskHeld{holder{id displayName}state}...on TaskNotHeld{state}...on WorkUsed{tasks boxes{child{id name}date}}}}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
+  id: "sha256:a54fe0c2daa6fd60ef1c8003e93f7473aa1d4c128fea2cdef45458c2bf1611b4",
+  text: "mutation UndoTask($input:UndoTaskInput!){undoTask(input:$input){__typename ...Refusal ...TaskChanged ...HeldByAnother ...on TaskNotHeld{state}...on WorkUsed{tasks boxes{child{id name}date}}}}fragment HeldByAnother on TaskHeld{holder{id displayName}state}fragment Refusal on UserError{__typename message ...on InvalidInput{issues{field problem fix}}...on NotPermitted{neededRole}...on RevisionPassed{seenRevision currentRevision}...on KeyReused{usedFor}}fragment TaskChanged on TaskPayload{revision task{...TaskOfWeek}}fragment TaskOfWeek on Task{id session kind text state startsAt endsAt latestStartsAt handsOnMinutes actualMinutes kept carer children{id name}takenBy{id displayName}}",
   variables: () => z.strictObject({ input: inputSchemas.UndoTaskInput }),
 };
 
