@@ -3,8 +3,7 @@ import { GraphQLError } from "graphql";
 import { tickShoppingLine } from "../app/tick-shopping.js";
 import { readLastChange, readLog } from "../database/change.js";
 import type { ChangeRow } from "../database/changes-for.js";
-import { findWeekOf } from "../database/week.js";
-import { requirePerson, type GraphqlContext } from "./context.js";
+import { requirePerson } from "./context.js";
 import { explain } from "./explain.js";
 import type { ChangeKind, Resolvers } from "./generated.js";
 import { globalId, localId } from "./global-id.js";
@@ -66,11 +65,6 @@ const notOfThisLog = () =>
   new GraphQLError("after is no cursor of this household's log; read changeCursor anew.", {
     extensions: { code: "BAD_USER_INPUT" },
   });
-
-const weekAround = async (context: GraphqlContext, kind: "Task" | "Box" | "ShoppingLine", id: string) => {
-  const found = await context.reads.session().read((tx) => findWeekOf(tx, kind, id));
-  return found ? context.reads.weekById(found.weekId) : null;
-};
 
 export const changeMutations: Pick<NonNullable<Resolvers["Mutation"]>, "tickShoppingLine"> = {
   async tickShoppingLine(_, { input }, context) {
@@ -140,19 +134,19 @@ export const changeTypes: Pick<Resolvers, "Change"> = {
     },
     date: ({ row }) => row.date,
     fields: ({ row }) => loggedFields(row),
-    async task(node, _, context) {
-      const week = about(node, "TASK") ? await weekAround(context, "Task", node.row.subjectId) : null;
+    async task(node, _, { reads }) {
+      const week = about(node, "TASK") ? await reads.weekAround("Task", node.row.subjectId) : null;
       const row = week?.plan.tasks.find(({ id }) => id === node.row.subjectId);
       return week && row ? { row, among: week.plan.tasks, householdId: week.householdId } : null;
     },
-    async box(node, _, context) {
-      const week = about(node, "BOX") ? await weekAround(context, "Box", node.row.subjectId) : null;
+    async box(node, _, { reads }) {
+      const week = about(node, "BOX") ? await reads.weekAround("Box", node.row.subjectId) : null;
       const row = week?.plan.boxes.find(({ id }) => id === node.row.subjectId);
       return week && row ? { row, householdId: week.householdId } : null;
     },
     week: (node, _, { reads }) => (about(node, "PLAN") ? reads.weekById(node.row.subjectId) : null),
-    async shoppingLine(node, _, context) {
-      const week = about(node, "SHOPPING") ? await weekAround(context, "ShoppingLine", node.row.subjectId) : null;
+    async shoppingLine(node, _, { reads }) {
+      const week = about(node, "SHOPPING") ? await reads.weekAround("ShoppingLine", node.row.subjectId) : null;
       const row = week?.plan.shopping.find(({ id }) => id === node.row.subjectId);
       return week && row ? { row, householdId: week.householdId } : null;
     },

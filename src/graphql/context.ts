@@ -10,7 +10,7 @@ import type { CatalogueIndex } from "../domain/catalogue/derive.js";
 import { readHousehold, readMe, type HouseholdRow, type SchoolRow } from "../database/household.js";
 import { readOpenInvitations, type InvitationRow } from "../database/invitation.js";
 import { readRuleSets, readSchools, type RuleSetRow } from "../database/school.js";
-import { readWeek, readWeekById, readWeekOfDay, type WeekRow } from "../database/week.js";
+import { findWeekOf, readWeek, readWeekById, readWeekOfDay, type WeekRow } from "../database/week.js";
 import type { Notices } from "./notices.js";
 import type { ChildNode, LoadedChild } from "./rows.js";
 
@@ -72,6 +72,8 @@ export interface Reads {
   /** The week a day lies in. */
   weekOfDay(householdId: string, date: string): Promise<WeekRow | null>;
   weekById(id: string): Promise<WeekRow | null>;
+  /** The week that holds a row that cannot be found by itself. */
+  weekAround(kind: Parameters<typeof findWeekOf>[1], id: string): Promise<WeekRow | null>;
   /** A household's children by ID, once a tree that names them has been read; null before. */
   childrenOf(householdId: string): ReadonlyMap<string, ChildNode> | null;
   /** Own foods and dishes that the reader may see, in whichever household, by one statement. */
@@ -128,6 +130,12 @@ export function createReads(app: App, openSession: () => ReadSession, leaveSessi
       if (tree) keepChildren(tree.id, tree.children);
       return tree;
     });
+  const weekById = (id: string): Promise<WeekRow | null> =>
+    once(`week/${id}`, () =>
+      session()
+        .read((tx) => readWeekById(tx, id))
+        .then(keepWeek),
+    );
   return {
     session,
     household,
@@ -143,12 +151,11 @@ export function createReads(app: App, openSession: () => ReadSession, leaveSessi
           .read((tx) => readWeekOfDay(tx, householdId, date))
           .then(keepWeek),
       ),
-    weekById: (id) =>
-      once(`week/${id}`, () =>
-        session()
-          .read((tx) => readWeekById(tx, id))
-          .then(keepWeek),
-      ),
+    weekById,
+    weekAround: async (kind, id) => {
+      const found = await session().read((tx) => findWeekOf(tx, kind, id));
+      return found && weekById(found.weekId);
+    },
     childrenOf: (householdId) => known.get(householdId) ?? null,
     own: () =>
       once("own", async () => {

@@ -1,5 +1,4 @@
 /** Anything by its ID, with the reader's rights; what cannot be found by itself is found in its week. */
-import { findWeekOf, type WeekRow } from "../database/week.js";
 import type { HouseholdRow } from "../database/household.js";
 import { findSchoolOfClass, readRuleSet } from "../database/school.js";
 import { requirePerson, type GraphqlContext, type Reads } from "./context.js";
@@ -8,15 +7,6 @@ import { childNode } from "./household.resolvers.js";
 import type { Resolvers, ResolversTypes } from "./generated.js";
 
 type NodeValue = Awaited<ResolversTypes["Node"]> | null;
-
-async function weekAround(
-  context: GraphqlContext,
-  kind: Parameters<typeof findWeekOf>[1],
-  id: string,
-): Promise<WeekRow | null> {
-  const found = await context.reads.session().read((tx) => findWeekOf(tx, kind, id));
-  return found ? context.reads.weekById(found.weekId) : null;
-}
 
 /** The first of the reader's households that has it. */
 async function inMyHouseholds(
@@ -44,32 +34,32 @@ const finders: Readonly<Record<string, (id: string, context: GraphqlContext) => 
     const row = await reads.weekById(id);
     return row && { __typename: "Week", ...row };
   },
-  async WeekPlan(id, context) {
-    const week = await weekAround(context, "WeekPlan", id);
+  async WeekPlan(id, { reads }) {
+    const week = await reads.weekAround("WeekPlan", id);
     return week && { __typename: "WeekPlan", row: week.plan, householdId: week.householdId };
   },
-  async Box(id, context) {
-    const week = await weekAround(context, "Box", id);
+  async Box(id, { reads }) {
+    const week = await reads.weekAround("Box", id);
     const row = week?.plan.boxes.find((box) => box.id === id);
     return week && row ? { __typename: "Box", row, householdId: week.householdId } : null;
   },
-  async BoxItem(id, context) {
-    const week = await weekAround(context, "BoxItem", id);
+  async BoxItem(id, { reads }) {
+    const week = await reads.weekAround("BoxItem", id);
     const row = week?.plan.boxes.flatMap((box) => box.items).find((item) => item.id === id);
     return week && row ? { __typename: "BoxItem", row, householdId: week.householdId } : null;
   },
-  async Task(id, context) {
-    const week = await weekAround(context, "Task", id);
+  async Task(id, { reads }) {
+    const week = await reads.weekAround("Task", id);
     const row = week?.plan.tasks.find((task) => task.id === id);
     return week && row ? { __typename: "Task", row, among: week.plan.tasks, householdId: week.householdId } : null;
   },
-  async Batch(id, context) {
-    const week = await weekAround(context, "Batch", id);
+  async Batch(id, { reads }) {
+    const week = await reads.weekAround("Batch", id);
     const row = week?.plan.batches.find((batch) => batch.id === id);
     return week && row ? { __typename: "Batch", row, householdId: week.householdId } : null;
   },
-  async ShoppingLine(id, context) {
-    const week = await weekAround(context, "ShoppingLine", id);
+  async ShoppingLine(id, { reads }) {
+    const week = await reads.weekAround("ShoppingLine", id);
     const row = week?.plan.shopping.find((line) => line.id === id);
     return week && row ? { __typename: "ShoppingLine", row, householdId: week.householdId } : null;
   },
