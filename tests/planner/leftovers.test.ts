@@ -3,7 +3,7 @@ import type { PinBrief, ReadyBaseBrief, WeekBrief } from "../../src/domain/brief
 import { addDays } from "../../src/domain/calendar/dates.js";
 import { indexCatalogue } from "../../src/domain/catalogue/derive.js";
 import { checkWeek } from "../../src/domain/checker/check-week.js";
-import { evaluate } from "../../src/domain/planner/evaluate.js";
+import { solve } from "../../src/domain/planner/anneal.js";
 import { findCandidates } from "../../src/domain/planner/candidates.js";
 import { planWeek } from "../../src/domain/planner/plan-week.js";
 import type { Problem, ReadySupply } from "../../src/domain/planner/problem.js";
@@ -55,7 +55,7 @@ function fourDays(ready: readonly Omit<ReadySupply, "base">[]): Problem {
   };
 }
 const eaten = (ready: readonly Omit<ReadySupply, "base">[]) => {
-  const { readyUse, batches, feasible } = evaluate(fourDays(ready), [0, 0, 0, 0], []);
+  const { readyUse, batches, feasible } = solve(fourDays(ready), { seed: 1, steps: 100 });
   expect(feasible).toBe(true);
   return {
     uses: readyUse.map((use) => [use.day, use.ready, use.amount]),

@@ -2,8 +2,8 @@ import { solve } from "../../src/domain/planner/anneal.js";
 import { listBatches } from "../../src/domain/planner/base-plan.js";
 import { checkProblem } from "../../src/domain/planner/check-problem.js";
 import { evaluate } from "../../src/domain/planner/evaluate.js";
-import { createMoveProposer } from "../../src/domain/planner/moves.js";
-import type { Problem } from "../../src/domain/planner/problem.js";
+import { createMoves } from "../../src/domain/planner/moves.js";
+import type { Problem, Solution } from "../../src/domain/planner/problem.js";
 import { buildTables } from "../../src/domain/planner/problem-tables.js";
 import { createRandomStream } from "../../src/domain/planner/random.js";
 import { createSnapshot, createWeekState } from "../../src/domain/planner/week-state.js";
@@ -40,11 +40,12 @@ test.each(variants)("sums kept change by change are those of the whole week coun
   const tables = buildTables(problem);
   const week = createWeekState(tables);
   const random = createRandomStream(99);
-  const propose = createMoveProposer(tables, week, random);
+  const { aim, propose } = createMoves(tables, week);
+  aim(random, tables.free);
   const snapshot = createSnapshot(tables);
   week.setWeight(20);
   week.begin();
-  for (let p = 0; p < tables.positions; p += 1) week.pick(p, tables.candidateStart[p]!);
+  for (let p = 0; p < tables.size.positions; p += 1) week.pick(p, tables.candidateStart[p]!);
   week.settle();
   let undone = 0;
   for (let step = 1; step <= 600; step += 1) {
@@ -66,7 +67,7 @@ test.each(variants)("sums kept change by change are those of the whole week coun
     week.save(snapshot);
     const picks = Array.from(snapshot.picks, (candidate, p) => candidate - tables.candidateStart[p]!);
     const evening = Array.from(snapshot.evening).flatMap((flag, index) =>
-      flag === 1 ? [{ dish: Math.floor(index / tables.days), day: index % tables.days }] : [],
+      flag === 1 ? [{ dish: Math.floor(index / tables.size.days), day: index % tables.size.days }] : [],
     );
     const whole = evaluate(problem, picks, evening, listBatches(tables, picks, snapshot.serve));
     expect(week.objective()).toBe(whole.objective);
@@ -276,4 +277,40 @@ test("refuses numbers it cannot work with, and says where they stand", () => {
   expect(checkProblem(problem, { seed: -1, steps: 10 }).ok).toBe(false);
   expect(checkProblem(problem, { seed: 1, steps: 1.5 }).ok).toBe(false);
   expect(checkProblem(problem, { seed: 1, steps: 10, start: [0] }).ok).toBe(false);
+});
+
+describe("one search after the other at one workbench", () => {
+  const weeks = [3, 4, 5].map(drawWeek);
+  const search = (problem: Problem) => solve(problem, { seed: 5, steps: 3000 });
+
+  test("takes nothing over from the week before, larger or smaller", () => {
+    const alone = weeks.map(search);
+    const without = weeks.map((week) => search({ ...week, sharing: false }));
+    expect(weeks.toReversed().map(search).toReversed()).toEqual(alone);
+    expect(weeks.map((week) => search({ ...week, sharing: false }))).toEqual(without);
+  });
+
+  test("lets a search begin another", () => {
+    const [outer, inner] = weeks as [Problem, Problem];
+    const expected = [search(outer), search(inner)];
+    const within: Solution[] = [];
+    const found = solve(outer, { seed: 5, steps: 3000, onBetter: () => within.push(search(inner)) });
+    expect([found, within[0]]).toEqual(expected);
+    expect(within.length).toBeGreaterThan(1);
+  });
+
+  test("makes room for a week larger than any before, and goes on with small ones", () => {
+    const before = search(weeks[0]!);
+    const drawn = drawProblem(7, {
+      children: 2,
+      days: 17,
+      slots: 2,
+      choices: 3,
+      bases: 2,
+      everything: false,
+      tightness: 100,
+    });
+    expect(search(drawn).picks).toHaveLength(drawn.positions.length);
+    expect(search(weeks[0]!)).toEqual(before);
+  });
 });

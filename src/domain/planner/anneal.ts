@@ -2,13 +2,14 @@ import { coolingTemperatures, worseAccepted } from "./acceptance.js";
 import { checkProblem } from "./check-problem.js";
 import { listBatches } from "./base-plan.js";
 import { evaluate } from "./evaluate.js";
-import { createMoveProposer } from "./moves.js";
+import type { Moves } from "./moves.js";
 import type { Clash, Problem, SearchOptions, Solution } from "./problem.js";
-import { buildTables, POINT } from "./problem-tables.js";
+import { POINT } from "./problem-tables.js";
 import type { ProblemTables } from "./problem-tables.js";
 import { createRandomStream, type RandomStream } from "./random.js";
-import { createSnapshot, createWeekState } from "./week-state.js";
+import { createSnapshot } from "./week-state.js";
 import type { Snapshot, WeekState } from "./week-state.js";
+import { atWorkbench, type Workbench } from "./workbench.js";
 
 /** A cooling's levels; from 20 points down by about 1/83 a level, or from 8 by 1/138: both end at about 2 points. */
 const LEVELS = 192;
@@ -80,14 +81,17 @@ export function solve(problem: Problem, options: SearchOptions): Solution {
 
   // Looking a problem over and laying it out in tables takes as long as many moves; an answer here would leave no week to give back.
   options.shouldStop?.();
-  const search = new Search(problem, options);
-  search.run();
-  return search.solution();
+  return atWorkbench(problem, (workbench) => {
+    const search = new Search(problem, options, workbench);
+    search.run();
+    return search.solution();
+  });
 }
 
 class Search {
   private readonly tables: ProblemTables;
   private readonly week: WeekState;
+  private readonly moves: Moves;
   private readonly best: Snapshot;
   private bestPenalty = Infinity;
   private bestObjective = Infinity;
@@ -102,9 +106,11 @@ class Search {
   constructor(
     private readonly problem: Problem,
     private readonly options: SearchOptions,
+    { tables, week, moves }: Workbench,
   ) {
-    this.tables = buildTables(problem);
-    this.week = createWeekState(this.tables);
+    this.tables = tables;
+    this.week = week;
+    this.moves = moves;
     this.best = createSnapshot(this.tables);
     // A box kept must never be worth a rule broken.
     this.mostWeight = MOST_WEIGHT + (problem.stayClose?.pointsPerBox ?? 0);
@@ -113,7 +119,7 @@ class Search {
 
   run(): void {
     const { start, steps } = this.options;
-    const sweep = this.tables.candidateStart[this.tables.positions]!;
+    const sweep = this.tables.size.candidates;
     const isNear = start !== undefined && this.problem.stayClose !== null;
     this.budget = isNear ? Math.min(steps, Math.max(LEAST_NEAR, SWEEPS_NEAR * sweep)) : steps;
     this.start();
@@ -143,10 +149,10 @@ class Search {
 
   /** Free places of the boxes in which an agreed dish can no longer be had. */
   private placesToMend(): Int32Array {
-    const { candidateOfDish, dishes, boxAt, free } = this.tables;
+    const { size, candidateOfDish, boxAt, free } = this.tables;
     const broken = new Set<number>();
     this.problem.stayClose?.dishAt.forEach((dish, p) => {
-      if (dish >= 0 && candidateOfDish[p * dishes + dish]! < 0) broken.add(boxAt[p]!);
+      if (dish >= 0 && candidateOfDish[p * size.dishes + dish]! < 0) broken.add(boxAt[p]!);
     });
     return free.filter((position) => broken.has(boxAt[position]!));
   }
@@ -187,8 +193,8 @@ class Search {
   solution(): Solution {
     const { tables, best } = this;
     const evening = Array.from(best.evening).flatMap((flag, index) => {
-      const dish = Math.floor(index / tables.days);
-      const day = index % tables.days;
+      const dish = Math.floor(index / tables.size.days);
+      const day = index % tables.size.days;
       return flag === 1 && this.week.portions(dish, day) > 0 ? [{ dish, day }] : [];
     });
     const picks = Array.from(best.picks, (candidate, position) => candidate - tables.candidateStart[position]!);
@@ -203,7 +209,7 @@ class Search {
   private start(): void {
     const { tables, week, options } = this;
     week.begin();
-    for (let position = 0; position < tables.positions; position += 1) {
+    for (let position = 0; position < tables.size.positions; position += 1) {
       const first = tables.candidateStart[position]!;
       const fixed = this.problem.positions[position]!.fixed;
       let chosen = first;
@@ -262,8 +268,8 @@ class Search {
 
   /** One cooling, from where the week stands to `limit` steps in all. */
   private anneal(random: RandomStream, limit: number, temperatures: Float64Array, free = this.tables.free): void {
-    const { week } = this;
-    const propose = createMoveProposer(this.tables, week, random, free);
+    const { week, moves } = this;
+    moves.aim(random, free);
     const from = this.steps;
     const length = Math.max(1, limit - from);
     const weightSteps = Math.max(LEAST_WEIGHT_STEPS, Math.min(MOST_WEIGHT_STEPS, Math.floor(this.budget / LOOKS)));
@@ -274,7 +280,7 @@ class Search {
       this.steps += 1;
       week.begin();
       const most = total + worseAccepted(temperature, random.next());
-      if (propose(most)) {
+      if (moves.propose(most)) {
         if (week.leastTotal(most) > most) week.undo();
         else {
           week.settle();
@@ -392,12 +398,12 @@ class Search {
           if (this.attempt(() => (week.pick(position, candidate), true))) improved = true;
         }
       }
-      for (let position = 0; position < tables.positions; position += 1) {
+      for (let position = 0; position < tables.size.positions; position += 1) {
         if (this.ends(limit)) return;
         const dish = tables.candidateDish[week.picks[position]!]!;
         if (this.attempt(() => week.toggleEvening(dish, tables.dayAt[position]!))) improved = true;
       }
-      for (let base = 0; base < tables.bases; base += 1) {
+      for (let base = 0; base < tables.size.bases; base += 1) {
         if (!week.usesBase(base)) continue;
         if (this.ends(limit)) return;
         if (this.attempt(() => (week.replan(base), true))) improved = true;

@@ -1,5 +1,5 @@
 import type { SolvedBatch } from "./problem.js";
-import type { ProblemTables } from "./problem-tables.js";
+import { UNSERVED_DAY, type ProblemTables } from "./problem-tables.js";
 
 /** Up to this many days with demand every division of the days among runs is tried; beyond it only runs of consecutive ones. */
 const EXACT_DAYS = 5;
@@ -73,19 +73,18 @@ function divide(set: number, runCost: Float64Array, best: Float64Array, taken: I
 }
 
 export function createBasePlanner(tables: ProblemTables): BasePlanner {
-  const { days, windows, equipment, capacityBudget, capacityPrice, effort } = tables;
+  const { size, most, capacityBudget, capacityPrice, effort } = tables;
   const { baseFixed, basePerBatch, baseBatch, baseUsesEquipment, baseEquipment, baseWaste, baseStorage } = tables;
-  const { baseWindowStart, baseWindow, baseFirstDay, baseLastDay, firstNight, unservedDay, unservedUnit } = tables;
-  const nights = windows * (1 + equipment);
-  const dayOf = new Int32Array(days);
-  const amountOf = new Int32Array(days);
+  const { baseWindowStart, baseWindow, baseFirstDay, baseLastDay, firstNight, unservedUnit } = tables;
+  const dayOf = new Int32Array(most.days);
+  const amountOf = new Int32Array(most.days);
   const sum = new Int32Array(1 << EXACT_DAYS);
   const costOf = new Float64Array(1 << EXACT_DAYS);
   const windowOf = new Int32Array(1 << EXACT_DAYS);
-  const best = new Float64Array(Math.max(1 << EXACT_DAYS, days + 1));
+  const best = new Float64Array(Math.max(1 << EXACT_DAYS, most.days + 1));
   const taken = new Int32Array(1 << EXACT_DAYS);
-  const cutAt = new Int32Array(days + 1);
-  const cutWindow = new Int32Array(days + 1);
+  const cutAt = new Int32Array(most.days + 1);
+  const cutWindow = new Int32Array(most.days + 1);
 
   /** Cost of one run from the window of `entry`; Infinity when its product is not in date or it cannot make as much. */
   const priceEntry = (
@@ -104,13 +103,15 @@ export function createBasePlanner(tables: ProblemTables): BasePlanner {
     const minutes = baseFixed[base]! + basePerBatch[base]! * batches;
     let cost = effort[w]! * minutes + baseWaste[base]! * (batches * batchAmount - amount) + overrun(w, minutes, state);
     if (baseUsesEquipment[base] === 1) {
+      const { windows, equipment } = size;
       for (let e = 0; e < equipment; e += 1) {
         cost += overrun(windows + w * equipment + e, baseEquipment[base * equipment + e]! * batches, state);
       }
     }
     const storage = baseStorage[base]! * batches;
     if (storage > 0) {
-      for (let night = firstNight[w]!; night <= last; night += 1) cost += overrun(nights + night, storage, state);
+      for (let night = firstNight[w]!; night <= last; night += 1)
+        cost += overrun(size.firstNightCapacity + night, storage, state);
     }
     return cost;
   };
@@ -129,7 +130,7 @@ export function createBasePlanner(tables: ProblemTables): BasePlanner {
     return least;
   };
   const unservedCost = (base: number, amount: number, weight: number): number =>
-    weight * (unservedDay + unservedUnit[base]! * amount);
+    weight * (UNSERVED_DAY + unservedUnit[base]! * amount);
   const overrun = (capacity: number, more: number, { loads, weight }: PlanState): number => {
     const slack = capacityBudget[capacity]! - loads[capacity]!;
     const over = slack > 0 ? more - slack : more;
@@ -237,10 +238,11 @@ export function createBasePlanner(tables: ProblemTables): BasePlanner {
     runAmount.fill(0);
   };
 
-  const runAmount = new Int32Array(windows);
-  const runLast = new Int32Array(windows);
-  const runs = new Int32Array(days);
+  const runAmount = new Int32Array(most.windows);
+  const runLast = new Int32Array(most.windows);
+  const runs = new Int32Array(most.days);
   const plan: BasePlanner["plan"] = (base, demand, offset, state, serve) => {
+    const { days } = size;
     let count = 0;
     for (let day = 0; day < days; day += 1) {
       serve[offset + day] = UNSERVED;
@@ -256,6 +258,7 @@ export function createBasePlanner(tables: ProblemTables): BasePlanner {
   };
 
   const load: BasePlanner["load"] = (base, demand, offset, serve, sign, loads, charge, batchesLeft) => {
+    const { days, windows, equipment, firstNightCapacity } = size;
     let count = 0;
     charge.minutes = 0;
     charge.waste = 0;
@@ -265,7 +268,7 @@ export function createBasePlanner(tables: ProblemTables): BasePlanner {
       if (amount <= 0) continue;
       const w = serve[offset + day]!;
       if (w === UNSERVED) {
-        charge.unserved += unservedDay + unservedUnit[base]! * amount;
+        charge.unserved += UNSERVED_DAY + unservedUnit[base]! * amount;
         continue;
       }
       if (runAmount[w] === 0) {
@@ -289,7 +292,8 @@ export function createBasePlanner(tables: ProblemTables): BasePlanner {
       }
       const storage = sign * baseStorage[base]! * batches;
       if (storage !== 0) {
-        for (let night = firstNight[w]!; night <= runLast[w]!; night += 1) loads[nights + night]! += storage;
+        for (let night = firstNight[w]!; night <= runLast[w]!; night += 1)
+          loads[firstNightCapacity + night]! += storage;
       }
       if (batchesLeft !== null) batchesLeft[w]! -= batches;
       runAmount[w] = 0;
@@ -309,41 +313,50 @@ export interface PlanMemory {
   readonly serveOf: Int32Array;
   /** 1 where the windows are a plan of that cost; elsewhere the cost is only a floor. */
   readonly isPlan: Uint8Array;
+  /** Forgets everything: the tables are another week's now. */
+  readonly clear: () => void;
 }
 
 /** Entries; a newer demand takes the place of an older one of the same number. */
-const MEMORY_BITS = 14;
+const ENTRIES = 1 << 14;
 
 export function createPlanMemory(tables: ProblemTables): PlanMemory {
-  const { days, effort, baseFixed, basePerBatch, baseBatch, baseWaste, baseMaxBatches } = tables;
+  const { size, most, effort, baseFixed, basePerBatch, baseBatch, baseWaste, baseMaxBatches } = tables;
   const { baseWindowStart, baseWindow, baseFirstDay, baseLastDay } = tables;
-  const size = 1 << MEMORY_BITS;
-  const costOf = new Float64Array(size);
-  const serveOf = new Int32Array(size * days);
-  const baseOf = new Int32Array(size).fill(-1);
-  const demandOf = new Int32Array(size * days);
+  const costOf = new Float64Array(ENTRIES);
+  const serveOf = new Int32Array(ENTRIES * most.days);
+  const baseOf = new Int32Array(ENTRIES);
+  const demandOf = new Int32Array(ENTRIES * most.days);
+  const isPlan = new Uint8Array(ENTRIES);
   // The easiest window of a base whose product is in date from one day to another.
-  const easiest = new Int32Array(tables.bases * days * days).fill(UNSERVED);
-  for (let base = 0; base < tables.bases; base += 1) {
-    for (let entry = baseWindowStart[base]!; entry < baseWindowStart[base + 1]!; entry += 1) {
-      const w = baseWindow[entry]!;
-      for (let first = baseFirstDay[entry]!; first <= baseLastDay[entry]!; first += 1) {
-        for (let last = first; last <= baseLastDay[entry]!; last += 1) {
-          const at = (base * days + first) * days + last;
-          if (easiest[at] === UNSERVED || effort[w]! < effort[easiest[at]!]!) easiest[at] = w;
+  const easiest = new Int32Array(most.bases * most.days * most.days);
+  const clear = (): void => {
+    const { bases, days } = size;
+    baseOf.fill(-1);
+    easiest.fill(UNSERVED, 0, bases * days * days);
+    for (let base = 0; base < bases; base += 1) {
+      for (let entry = baseWindowStart[base]!; entry < baseWindowStart[base + 1]!; entry += 1) {
+        const w = baseWindow[entry]!;
+        for (let first = baseFirstDay[entry]!; first <= baseLastDay[entry]!; first += 1) {
+          for (let last = first; last <= baseLastDay[entry]!; last += 1) {
+            const at = (base * days + first) * days + last;
+            if (easiest[at] === UNSERVED || effort[w]! < effort[easiest[at]!]!) easiest[at] = w;
+          }
         }
       }
     }
-  }
-  const dayOf = new Int32Array(days);
+  };
+  clear();
+  const dayOf = new Int32Array(most.days);
   const sum = new Int32Array(1 << EXACT_DAYS);
   const runCost = new Float64Array(1 << EXACT_DAYS);
   const best = new Float64Array(1 << EXACT_DAYS);
   const taken = new Int32Array(1 << EXACT_DAYS);
   const windowFor = (base: number, set: number): number =>
-    easiest[(base * days + dayOf[31 - Math.clz32(set & -set)]!) * days + dayOf[31 - Math.clz32(set)]!]!;
+    easiest[(base * size.days + dayOf[31 - Math.clz32(set & -set)]!) * size.days + dayOf[31 - Math.clz32(set)]!]!;
 
   const plan = (entry: number, base: number): void => {
+    const { days } = size;
     const lot = entry * days;
     let count = 0;
     for (let day = 0; day < days; day += 1) {
@@ -391,14 +404,14 @@ export function createPlanMemory(tables: ProblemTables): PlanMemory {
       }
     }
   };
-  const isPlan = new Uint8Array(size);
   const find: PlanMemory["find"] = (base, demand, offset) => {
+    const { days } = size;
     let hash = Math.imul(base + 1, 0x9e3779b1);
     for (let day = 0; day < days; day += 1) {
       hash = Math.imul(hash ^ demand[offset + day]!, 0x85ebca6b);
       hash ^= hash >>> 15;
     }
-    const entry = hash & (size - 1);
+    const entry = hash & (ENTRIES - 1);
     const at = entry * days;
     let known = baseOf[entry] === base;
     for (let day = 0; known && day < days; day += 1) known = demandOf[at + day] === demand[offset + day];
@@ -408,7 +421,7 @@ export function createPlanMemory(tables: ProblemTables): PlanMemory {
     plan(entry, base);
     return entry;
   };
-  return { find, costOf, serveOf, isPlan };
+  return { find, costOf, serveOf, isPlan, clear };
 }
 
 /**
@@ -426,10 +439,12 @@ export function takeReadySupply(
   left: Int32Array,
   onUse?: (ready: number, day: number, amount: number) => void,
 ): void {
-  const { days, groups } = tables;
-  const ready = tables.readyOf[base]!;
+  const { days, groups } = tables.size;
+  const first = tables.readyStart[base]!;
+  const last = tables.readyStart[base + 1]!;
   for (let index = offset; index < offset + groups * days; index += 1) net[index] = demand[index]!;
-  if (ready.length === 0) return;
+  if (first === last) return;
+  const ready = tables.readyAt.subarray(first, last);
   for (const r of ready) left[r] = tables.problem.ready[r]!.amount;
   for (let day = 0; day < days; day += 1) {
     for (let group = 0; group < groups; group += 1) {
@@ -450,8 +465,8 @@ export function takeReadySupply(
 
 /** Demand of every base by child group and day, [(base x groups + group) x days + day], summed from the picks. */
 function sumDemand(tables: ProblemTables, picks: readonly number[]): Int32Array {
-  const { days, groups } = tables;
-  const demand = new Int32Array(tables.bases * groups * days);
+  const { days, groups, bases } = tables.size;
+  const demand = new Int32Array(bases * groups * days);
   tables.problem.positions.forEach((position, p) => {
     for (const { base, amount } of position.candidates[picks[p]!]?.bases ?? []) {
       demand[(base * groups + (groups === 1 ? 0 : position.child)) * days + position.day]! += amount;
@@ -462,7 +477,7 @@ function sumDemand(tables: ProblemTables, picks: readonly number[]): Int32Array 
 
 /** The batches a base plan means: one entry per base, window and, when sharing is off, child. */
 export function listBatches(tables: ProblemTables, picks: readonly number[], serve: Int32Array): SolvedBatch[] {
-  const { days, groups } = tables;
+  const { days, groups } = tables.size;
   const demand = sumDemand(tables, picks);
   const net = new Int32Array(demand.length);
   const left = new Int32Array(tables.problem.ready.length);
@@ -481,62 +496,4 @@ export function listBatches(tables: ProblemTables, picks: readonly number[], ser
       }),
     ).flat();
   });
-}
-
-/**
- * A base plan for given picks, from nothing: bases in order, each against the loads of finishing and of the others, and again
- * while that lowers cost plus overrun. Returns the window per lot and day as `BasePlanner.plan` writes it.
- * @param loads capacities in use by finishing; the batches are added to it
- */
-export function planBases(
-  tables: ProblemTables,
-  picks: readonly number[],
-  loads: Float64Array,
-  weight: number,
-): Int32Array {
-  const { days, groups, bases } = tables;
-  const planner = createBasePlanner(tables);
-  const size = groups * days;
-  const demand = sumDemand(tables, picks);
-  const net = new Int32Array(demand.length);
-  const serve = new Int32Array(demand.length).fill(UNSERVED);
-  const left = new Int32Array(tables.problem.ready.length);
-  const charge: LotCharge = { minutes: 0, waste: 0, unserved: 0 };
-  const state: PlanState = { loads, batchesLeft: new Int32Array(tables.windows), weight };
-  const add = (base: number, sign: 1 | -1, plan: boolean): number => {
-    let cost = 0;
-    state.batchesLeft.fill(tables.baseMaxBatches[base]!);
-    for (let group = 0; group < groups; group += 1) {
-      const lot = base * size + group * days;
-      if (plan) planner.plan(base, net, lot, state, serve);
-      planner.load(base, net, lot, serve, sign, loads, charge, sign === 1 ? state.batchesLeft : null);
-      cost += charge.waste + weight * charge.unserved;
-    }
-    return cost;
-  };
-  const costOfLoads = (): number =>
-    loads.reduce((sum, load, capacity) => {
-      const over = Math.max(0, load - tables.capacityBudget[capacity]!);
-      return sum + (tables.effort[capacity] ?? 0) * load + weight * tables.capacityPrice[capacity]! * over;
-    }, 0);
-  for (let base = 0; base < bases; base += 1) {
-    takeReadySupply(tables, base, demand, base * size, net, left);
-    add(base, 1, true);
-  }
-  for (let improved = true; improved;) {
-    improved = false;
-    for (let base = 0; base < bases; base += 1) {
-      const before = serve.slice(base * size, (base + 1) * size);
-      const costBefore = costOfLoads();
-      const lotBefore = add(base, -1, false);
-      const lotAfter = add(base, 1, true);
-      if (costOfLoads() + lotAfter < costBefore + lotBefore) improved = true;
-      else {
-        add(base, -1, false);
-        serve.set(before, base * size);
-        add(base, 1, false);
-      }
-    }
-  }
-  return serve;
 }

@@ -1,9 +1,6 @@
-import { listBatches, planBases, UNSERVED } from "./base-plan.js";
+import { UNSERVED } from "./base-plan.js";
 import type { Clash, FinishLoad, Problem, Solution, SolvedBatch } from "./problem.js";
-import { buildTables, POINT } from "./problem-tables.js";
-
-/** Weight of overrun budgets against points when `evaluate` has to plan the bases itself: a feasible plan goes before a cheap one. */
-const OVERRUN_WEIGHT = 4096;
+import { POINT } from "./problem-tables.js";
 
 interface Loads {
   /** Tenths of a minute per window. */
@@ -21,13 +18,12 @@ interface Loads {
  * none. STARCH stands at the later day, STORAGE at the day after the night.
  * @param picks candidate index per position; -1 where nothing is picked (clash EMPTY)
  * @param eveningFinish dishes finished the evening before, where dish, day and kitchen allow; entries nobody eats count for nothing
- * @param batches the base plan; without it one is planned here, base by base
  */
 export function evaluate(
   problem: Problem,
   picks: readonly number[],
   eveningFinish: readonly { readonly dish: number; readonly day: number }[],
-  batches?: readonly SolvedBatch[],
+  batches: readonly SolvedBatch[],
 ): Solution {
   const clashes: Clash[] = [];
   const clash = (kind: Clash["kind"], name: string, at: Partial<Clash>, excess: number): void => {
@@ -120,9 +116,8 @@ export function evaluate(
     refrigerator: new Array<number>(problem.days).fill(0),
   };
   const finishedInEvening = finishDishes(problem, dishAt, eveningFinish, loads);
-  const plan = batches ?? planFromLoads(problem, picks, loads);
   const readyUse = takeReady(problem, picked);
-  const waste = makeBatches(problem, picked, plan, readyUse, loads, clash);
+  const waste = makeBatches(problem, picked, batches, readyUse, loads, clash);
 
   problem.windows.forEach((window, w) => {
     const at = { day: window.kind === "WEEKEND" ? -1 : window.day, window: w };
@@ -145,7 +140,7 @@ export function evaluate(
     feasible: clashes.length === 0,
     picks: [...picks],
     eveningFinish: finishedInEvening,
-    batches: plan,
+    batches,
     readyUse,
     objective: terms.picks + terms.minutes + terms.waste + terms.targets + terms.distance,
     terms,
@@ -193,13 +188,6 @@ function finishDishes(
     }
   }
   return finishedInEvening;
-}
-
-function planFromLoads(problem: Problem, picks: readonly number[], loads: Loads): SolvedBatch[] {
-  const tables = buildTables(problem);
-  const inUse = Float64Array.from([...loads.minutes, ...loads.equipment.flat(), ...loads.refrigerator]);
-  const serve = planBases(tables, picks, inUse, OVERRUN_WEIGHT);
-  return listBatches(tables, picks, serve);
 }
 
 type Picked = readonly (Problem["positions"][number]["candidates"][number] | undefined)[];

@@ -1,15 +1,24 @@
 import { WHOLE_MORNING, type ProblemTables } from "./problem-tables.js";
-import type { RandomStream } from "./random.js";
+import { createRandomStream, type RandomStream } from "./random.js";
 import type { WeekState } from "./week-state.js";
 
 /**
  * Makes one random change between `begin` and `settle`; false when the draws led to no change (nothing was touched then).
  * Single picks that cannot stay below a total of `most` are not even tried.
  */
-export type MoveProposer = (most: number) => boolean;
+type Move = (most: number) => boolean;
 
-/** Draws for each kind of move, in the order of the list in `createMoveProposer`. */
+export interface Moves {
+  /** Before the first move of a week: where the draws come from and which positions may change. */
+  aim(random: RandomStream, free: Int32Array): void;
+  readonly propose: Move;
+}
+
+/** Draws for each kind of move, in the order of the list in `createMoves`. */
 const SHARES = [24, 4, 2, 16, 1, 1, 6, 20, 2, 2, 2, 1, 1];
+
+/** The same where no pick may change: finishing and bases alone. */
+const WITHOUT_PICKS = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, 1, 1];
 
 /** Draws for bases to be planned anew in one move. */
 const MOST_REPLANNED = 3;
@@ -24,18 +33,18 @@ const SAMPLE = 6;
 const FIFTHS_OF_SET_UP = 3;
 
 /**
- * What each candidate costs by estimate, thousandths of a point: its own cost, its finishing in the morning, and of each base the
- * batches it takes and a part of a set-up, at the easiest window that serves its day.
+ * Writes what each candidate costs by estimate, thousandths of a point: its own cost, its finishing in the morning, and of each base
+ * the batches it takes and a part of a set-up, at the easiest window that serves its day.
  */
-function estimateCosts(tables: ProblemTables): Float64Array {
+function estimateCosts(tables: ProblemTables, costs: Float64Array): void {
   const { candidateStart, candidateDish, candidateCost, candidateBaseStart, candidateBase, candidateAmount } = tables;
   const { baseFixed, basePerBatch, baseBatch, baseWindowStart, baseWindow, baseFirstDay, baseLastDay, effort } = tables;
-  const costs = Float64Array.from(candidateCost);
-  for (let position = 0; position < tables.positions; position += 1) {
+  for (let position = 0; position < tables.size.positions; position += 1) {
     const day = tables.dayAt[position]!;
     const morning = tables.morningOf[day]!;
     for (let candidate = candidateStart[position]!; candidate < candidateStart[position + 1]!; candidate += 1) {
       const part = candidateDish[candidate]! * 3 + WHOLE_MORNING;
+      costs[candidate] = candidateCost[candidate]!;
       if (morning >= 0)
         costs[candidate]! += effort[morning]! * (tables.finishFixed[part]! + tables.finishPerPortion[part]!);
       for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
@@ -52,7 +61,6 @@ function estimateCosts(tables: ProblemTables): Float64Array {
       }
     }
   }
-  return costs;
 }
 
 /**
@@ -62,48 +70,58 @@ function estimateCosts(tables: ProblemTables): Float64Array {
  * a new base taken up where it serves best; finishing moved to the evening or back;
  * bases planned anew in random order; one day of a base made in another window. Swaps go by dish, and only where the other day's list has it.
  */
-export function createMoveProposer(
-  tables: ProblemTables,
-  week: WeekState,
-  random: RandomStream,
-  free: Int32Array = tables.free,
-): MoveProposer {
-  const { candidateStart, candidateDish, candidateOfDish, dishes, days, bases } = tables;
+export function createMoves(tables: ProblemTables, week: WeekState): Moves {
+  const { size, most: largest, candidateStart, candidateDish, candidateOfDish } = tables;
   const { candidateBaseStart, candidateBase, baseWindowStart } = tables;
-  const { childAt, dayAt, boxAt } = tables;
-  const isFree = new Uint8Array(tables.positions);
-  for (const position of free) isFree[position] = 1;
+  const { childAt, dayAt, boxAt, peerStart, peerAt } = tables;
+  const roughly = new Float64Array(largest.candidates);
+  /** Candidates of each position by what they may come to; ties by number, so that the order is the same everywhere. */
+  const byCost = new Int32Array(largest.candidates);
+  const positionOf = new Int32Array(largest.candidates);
+  let random: RandomStream = createRandomStream(0);
+  let free = tables.free;
+  let sameBox: readonly Int32Array[] = [];
+  let sameSlot: readonly Int32Array[] = [];
+  let boxPairs: readonly Int32Array[] = [];
+  let dayPairs: readonly Int32Array[] = [];
+  let placesOf: readonly (readonly number[])[] = [];
+  let wheel: readonly Move[] = [];
 
-  const sameBox = freePeers(tables, (p, o) => boxAt[p] === boxAt[o]);
-  const slotOf = tables.problem.positions.map((position) => position.slot);
-  const sameSlot = freePeers(
-    tables,
-    (p, o) => childAt[p] === childAt[o] && slotOf[p] === slotOf[o] && dayAt[p] !== dayAt[o],
-  );
-  const siblings = tables.sameSlotPeers;
-  const boxPairs = swapPairs(tables, true);
-  const dayPairs = swapPairs(tables, false);
-  const splitPossible = tables.canSplit.some((can) => can === 1) && tables.eveningOf.some((w) => w >= 0);
-
-  // Candidates of each position by what they may come to; ties by number, so that the order is the same everywhere.
-  const byCost = Int32Array.from(candidateDish.keys());
-  const roughly = estimateCosts(tables);
-  for (let position = 0; position < tables.positions; position += 1) {
-    byCost
-      .subarray(candidateStart[position], candidateStart[position + 1])
-      .sort((left, right) => roughly[left]! - roughly[right]! || left - right);
-  }
-
-  const positionOf = new Int32Array(candidateDish.length);
-  const placesOf = Array.from({ length: bases }, (): number[] => []);
-  for (const position of free) {
-    for (let candidate = candidateStart[position]!; candidate < candidateStart[position + 1]!; candidate += 1) {
-      positionOf[candidate] = position;
-      for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
-        placesOf[candidateBase[use]!]!.push(candidate);
+  const aim: Moves["aim"] = (stream, places) => {
+    random = stream;
+    if (free === places && wheel.length > 0) return;
+    free = places;
+    const { positions } = tables.problem;
+    sameBox = freePeers((p, o) => boxAt[p] === boxAt[o]);
+    sameSlot = freePeers(
+      (p, o) => childAt[p] === childAt[o] && positions[p]!.slot === positions[o]!.slot && dayAt[p] !== dayAt[o],
+    );
+    boxPairs = swapPairs(true);
+    dayPairs = swapPairs(false);
+    estimateCosts(tables, roughly);
+    for (let candidate = 0; candidate < size.candidates; candidate += 1) byCost[candidate] = candidate;
+    for (let position = 0; position < size.positions; position += 1) {
+      byCost
+        .subarray(candidateStart[position], candidateStart[position + 1])
+        .sort((left, right) => roughly[left]! - roughly[right]! || left - right);
+    }
+    const eaters = Array.from({ length: size.bases }, (): number[] => []);
+    for (const position of free) {
+      for (let candidate = candidateStart[position]!; candidate < candidateStart[position + 1]!; candidate += 1) {
+        positionOf[candidate] = position;
+        for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
+          eaters[candidateBase[use]!]!.push(candidate);
+        }
       }
     }
-  }
+    placesOf = eaters;
+    const canSplit =
+      tables.problem.dishes.some(({ split }) => split !== null) &&
+      tables.problem.windows.some(({ kind }) => kind === "EVENING");
+    wheel = (free.length === 0 ? WITHOUT_PICKS : SHARES).flatMap((share, kind) =>
+      kinds[kind] === toggleEvening && !canSplit ? [] : new Array<Move>(share).fill(kinds[kind]!),
+    );
+  };
 
   const drawFree = (): number => free[random.below(free.length)]!;
   /** Another candidate, of two draws the one that costs less by estimate. */
@@ -137,7 +155,7 @@ export function createMoveProposer(
     const position = drawFree();
     return pickIfHopeful(position, drawOther(position), most);
   };
-  const changeTwo = (peers: readonly Int32Array[]) => (): boolean => {
+  const changeTwo = (peers: readonly Int32Array[]): boolean => {
     const position = drawFree();
     const others = peers[position]!;
     if (others.length === 0) return false;
@@ -147,6 +165,7 @@ export function createMoveProposer(
     return true;
   };
   const exchange = (left: number, right: number): boolean => {
+    const { dishes } = size;
     const toLeft = candidateOfDish[left * dishes + candidateDish[week.picks[right]!]!]!;
     const toRight = candidateOfDish[right * dishes + candidateDish[week.picks[left]!]!]!;
     if (toLeft < 0 || toRight < 0 || toLeft === week.picks[left]) return false;
@@ -159,7 +178,8 @@ export function createMoveProposer(
     const others = sameSlot[position]!;
     return others.length > 0 && exchange(position, others[random.below(others.length)]!);
   };
-  const swapMany = (pairs: readonly Int32Array[]) => (): boolean => {
+  const swapMany = (pairs: readonly Int32Array[]): boolean => {
+    const { dishes } = size;
     if (pairs.length === 0) return false;
     const pair = pairs[random.below(pairs.length)]!;
     for (let index = 0; index < pair.length; index += 2) {
@@ -174,10 +194,11 @@ export function createMoveProposer(
   };
   const copySibling = (most: number): boolean => {
     const position = drawFree();
-    const others = siblings[position]!;
-    if (others.length === 0) return false;
-    const dish = candidateDish[week.picks[others[random.below(others.length)]!]!]!;
-    return pickIfHopeful(position, candidateOfDish[position * dishes + dish]!, most);
+    const first = peerStart[position]!;
+    const others = peerStart[position + 1]! - first;
+    if (others === 0) return false;
+    const dish = candidateDish[week.picks[peerAt[first + random.below(others)]!]!]!;
+    return pickIfHopeful(position, candidateOfDish[position * size.dishes + dish]!, most);
   };
   const redirect = (most: number): boolean => {
     const position = drawFree();
@@ -218,8 +239,8 @@ export function createMoveProposer(
     return changed;
   };
   const takeUpBase = (): boolean => {
-    if (bases === 0) return false;
-    const base = random.below(bases);
+    if (size.bases === 0) return false;
+    const base = random.below(size.bases);
     const places = placesOf[base]!;
     if (places.length === 0 || week.usesBase(base)) return false;
     let least = Infinity;
@@ -248,15 +269,14 @@ export function createMoveProposer(
     return false;
   };
   const toggleEvening = (): boolean => {
-    if (!splitPossible) return false;
-    const position = random.below(tables.positions);
+    const position = random.below(size.positions);
     return week.toggleEvening(candidateDish[week.picks[position]!]!, dayAt[position]!);
   };
   const replanBases = (): boolean => {
-    if (bases === 0) return false;
+    if (size.bases === 0) return false;
     let changed = false;
     for (let draw = 0; draw < MOST_REPLANNED; draw += 1) {
-      const base = random.below(bases);
+      const base = random.below(size.bases);
       if (!week.usesBase(base)) continue;
       week.replan(base);
       changed = true;
@@ -264,7 +284,7 @@ export function createMoveProposer(
     return changed;
   };
   const moveLot = (): boolean => {
-    const position = random.below(tables.positions);
+    const position = random.below(size.positions);
     const pick = week.picks[position]!;
     const uses = candidateBaseStart[pick + 1]! - candidateBaseStart[pick]!;
     if (uses === 0) return false;
@@ -274,13 +294,13 @@ export function createMoveProposer(
     return week.moveLot(base, childAt[position]!, dayAt[position]!, baseWindowStart[base]! + random.below(entries));
   };
 
-  const kinds: readonly MoveProposer[] = [
+  const kinds: readonly Move[] = [
     changeOne,
-    changeTwo(sameBox),
-    changeTwo(sameSlot),
+    () => changeTwo(sameBox),
+    () => changeTwo(sameSlot),
     swapSlot,
-    swapMany(boxPairs),
-    swapMany(dayPairs),
+    () => swapMany(boxPairs),
+    () => swapMany(dayPairs),
     copySibling,
     redirect,
     giveUpBase,
@@ -289,30 +309,27 @@ export function createMoveProposer(
     replanBases,
     moveLot,
   ];
-  const wheel = SHARES.flatMap((share, kind) =>
-    kinds[kind] === toggleEvening && !splitPossible ? [] : new Array<MoveProposer>(share).fill(kinds[kind]!),
-  );
-  const frozen: readonly MoveProposer[] = [toggleEvening, replanBases, moveLot];
-  return (most) => {
+  const propose: Move = (most) => {
     for (let attempt = 0; attempt < TRIES; attempt += 1) {
-      const propose = free.length === 0 ? frozen[random.below(frozen.length)]! : wheel[random.below(wheel.length)]!;
-      if (propose(most)) return true;
+      if (wheel[random.below(wheel.length)]!(most)) return true;
     }
     return false;
   };
+  return { aim, propose };
 
-  function freePeers(of: ProblemTables, related: (p: number, o: number) => boolean): Int32Array[] {
-    return Array.from({ length: of.positions }, (_, p) =>
-      Int32Array.from(free.filter((o) => o !== p && isFree[p] === 1 && related(p, o))),
-    );
+  /** For each position the free ones that are related to it; none where it is not free itself. */
+  function freePeers(related: (p: number, o: number) => boolean): Int32Array[] {
+    const peers = Array.from({ length: size.positions }, () => new Int32Array(0));
+    for (const p of free) peers[p] = free.filter((o) => o !== p && related(p, o));
+    return peers;
   }
 
   /** Position pairs (left, right, left, right, ...) that a swap of two days exchanges, for one child each or for all. */
-  function swapPairs(of: ProblemTables, perChild: boolean): Int32Array[] {
+  function swapPairs(perChild: boolean): Int32Array[] {
     const pairs: Int32Array[] = [];
-    for (let first = 0; first < days; first += 1) {
-      for (let second = first + 1; second < days; second += 1) {
-        for (let child = 0; child < (perChild ? of.children : 1); child += 1) {
+    for (let first = 0; first < size.days; first += 1) {
+      for (let second = first + 1; second < size.days; second += 1) {
+        for (let child = 0; child < (perChild ? size.children : 1); child += 1) {
           const pair: number[] = [];
           for (const left of free) {
             if (dayAt[left] !== first || (perChild && childAt[left] !== child)) continue;

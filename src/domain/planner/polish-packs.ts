@@ -4,10 +4,11 @@ import { countPacks, inStock, whatIsBought } from "../shopping/shopping.js";
 import { listBatches } from "./base-plan.js";
 import { evaluate } from "./evaluate.js";
 import type { Solution, SolvedBatch } from "./problem.js";
-import { buildTables, POINT, type ProblemTables } from "./problem-tables.js";
+import { POINT, type ProblemTables } from "./problem-tables.js";
 import type { SolvedWeek } from "./solved-week.js";
-import { createSnapshot, createWeekState } from "./week-state.js";
+import { createSnapshot } from "./week-state.js";
 import { wishes } from "./wishes.js";
+import { atWorkbench, type Workbench } from "./workbench.js";
 
 /** At most this part of the found week's points may be given away for packs, all changes together: one two-hundredth. */
 const TOLERANCE = 200;
@@ -38,10 +39,12 @@ interface Swap {
  * @param tries swaps that are worked out in full, at most
  */
 export function polishPacks(week: SolvedWeek, tries: number): Solution {
+  return atWorkbench(week.problem, (workbench) => polishAt(workbench, week, tries));
+}
+
+function polishAt({ tables, week: state }: Workbench, week: SolvedWeek, tries: number): Solution {
   const { problem, solution } = week;
   const till = createTill(week);
-  const tables = buildTables(problem);
-  const state = createWeekState(tables);
   const snapshot = createSnapshot(tables);
   state.setWeight(RULE_WEIGHT);
   state.restore(snapshotOf(tables, solution));
@@ -107,9 +110,9 @@ const dishAt = ({ problem }: SolvedWeek, picks: readonly number[], position: num
 function snapshotOf(tables: ProblemTables, { picks, eveningFinish, batches }: Solution) {
   const snapshot = createSnapshot(tables);
   picks.forEach((candidate, p) => (snapshot.picks[p] = tables.candidateStart[p]! + candidate));
-  for (const { dish, day } of eveningFinish) snapshot.evening[dish * tables.days + day] = 1;
+  for (const { dish, day } of eveningFinish) snapshot.evening[dish * tables.size.days + day] = 1;
   for (const { base, window, supply, child } of batches) {
-    const lot = (base * tables.groups + Math.max(0, child)) * tables.days;
+    const lot = (base * tables.size.groups + Math.max(0, child)) * tables.size.days;
     supply.forEach((amount, day) => {
       if (amount > 0) snapshot.serve[lot + day] = window;
     });
@@ -117,7 +120,7 @@ function snapshotOf(tables: ProblemTables, { picks, eveningFinish, batches }: So
   return snapshot;
 }
 
-const listEvenings = ({ days }: ProblemTables, evening: Uint8Array): { dish: number; day: number }[] =>
+const listEvenings = ({ size: { days } }: ProblemTables, evening: Uint8Array): { dish: number; day: number }[] =>
   Array.from(evening).flatMap((flag, at) => (flag === 1 ? [{ dish: Math.floor(at / days), day: at % days }] : []));
 
 interface Till {

@@ -15,25 +15,52 @@ export const WHOLE_MORNING = 0;
 export const SPLIT_EVENING = 1;
 export const SPLIT_MORNING = 2;
 
-export interface ProblemTables {
-  readonly problem: Problem;
-  readonly positions: number;
-  readonly days: number;
-  readonly children: number;
-  readonly measures: number;
-  readonly equipment: number;
-  readonly windows: number;
-  readonly bases: number;
-  readonly dishes: number;
+/** How much there is of everything that the tables count. */
+export interface TableSizes {
+  positions: number;
+  days: number;
+  children: number;
+  measures: number;
+  equipment: number;
+  windows: number;
+  bases: number;
+  dishes: number;
+  boxes: number;
+  candidates: number;
   /** Lots a base is planned in: 1, or one per child when sharing is off. */
-  readonly groups: number;
+  groups: number;
+  /** Linear rows: bands and targets; a band and a target over the same sum share one row. */
+  rows: number;
+  distinctRules: number;
+  /** One per rule and day or kind that can be met. */
+  distinctCounters: number;
+  /** One per rule and box of what may not lie together. */
+  togetherRows: number;
+  families: number;
+  /** Pairs of siblings, a day each. */
+  pairs: number;
+  /** Minutes per window, equipment per window, refrigerator per night, in one list. */
+  capacities: number;
+  /** Where the nights begin among them. */
+  firstNightCapacity: number;
+  ready: number;
+}
+
+/**
+ * The week in flat lists of whole numbers. Lists may be longer than `size` says (see `createRoom`): what lies beyond means nothing.
+ * "Entries xStart[i] .. xStart[i + 1] - 1" of a list belong to i.
+ */
+export interface ProblemTables {
+  problem: Problem;
+  readonly size: TableSizes;
+  /** The sizes that scratch lists must allow for. */
+  readonly most: Readonly<TableSizes>;
+  /** Positions that may move. */
+  free: Int32Array;
 
   readonly childAt: Int32Array;
   readonly dayAt: Int32Array;
   readonly boxAt: Int32Array;
-  readonly boxes: number;
-  /** Positions that may move. */
-  readonly free: Int32Array;
 
   /** Candidates of position p: candidateStart[p] .. candidateStart[p + 1] - 1 in the tables per candidate. */
   readonly candidateStart: Int32Array;
@@ -46,8 +73,6 @@ export interface ProblemTables {
   /** Candidate of a dish at a position (numbered over all positions), -1 none: [position x dishes + dish]. */
   readonly candidateOfDish: Int32Array;
 
-  /** Linear rows: bands and targets; a band and a target over the same sum share one row. */
-  readonly rows: number;
   readonly rowLow: Int32Array;
   readonly rowHigh: Int32Array;
   readonly rowPrice: Float64Array;
@@ -59,8 +84,6 @@ export interface ProblemTables {
   readonly rowAt: Int32Array;
   readonly rowMeasureAt: Int32Array;
 
-  /** Distinct counts: one counter per rule and day or kind that can be met. */
-  readonly distinctCounters: number;
   readonly distinctAtLeast: Int32Array;
   readonly distinctAtMost: Int32Array;
   /** What a candidate is counted under: entries matchStart[candidate] .. matchStart[candidate + 1] - 1. */
@@ -68,28 +91,28 @@ export interface ProblemTables {
   readonly matchRule: Int32Array;
   readonly matchCounter: Int32Array;
 
-  /** Rules "not together", one entity per rule and box, by box. */
-  readonly togetherOfBox: readonly Int32Array[];
+  /** Rules "not together", one per rule and box, by box: entries togetherStart[box] .. of `togetherAt`. */
+  readonly togetherStart: Int32Array;
+  readonly togetherAt: Int32Array;
   readonly togetherFirst: Int32Array;
   readonly togetherSecond: Int32Array;
 
   readonly main: Uint8Array;
   readonly repeatMax: Int32Array;
   readonly starch: Int32Array;
-  readonly families: number;
   readonly countsRepeat: Uint8Array;
-  readonly starchNeighbours: readonly Int32Array[];
+  /** Days on which a main of the family of a day's own would be too near. */
+  readonly neighbourStart: Int32Array;
+  readonly neighbourDay: Int32Array;
 
   /** Positions of the siblings' boxes that day with the same slot number, and the number of the pair and day. */
-  readonly sameSlotPeers: readonly Int32Array[];
-  readonly sameSlotPairs: readonly Int32Array[];
+  readonly peerStart: Int32Array;
+  readonly peerAt: Int32Array;
+  readonly peerPair: Int32Array;
   /** Positions of the siblings' boxes that day that can hold a main. */
-  readonly mainPeers: readonly Int32Array[];
-  readonly pairs: number;
+  readonly rivalStart: Int32Array;
+  readonly rivalAt: Int32Array;
   readonly pairCommon: Int32Array;
-  readonly pairFirst: Int32Array;
-  readonly pairSecond: Int32Array;
-  readonly pairDay: Int32Array;
 
   /** [3 x dish + part]; equipment [(3 x dish + part) x equipment + e]. */
   readonly finishFixed: Int32Array;
@@ -100,8 +123,6 @@ export interface ProblemTables {
   readonly morningOf: Int32Array;
   readonly eveningOf: Int32Array;
 
-  /** Capacities in one list: minutes per window, equipment per window, refrigerator per night. */
-  readonly capacities: number;
   readonly capacityBudget: Float64Array;
   readonly capacityPrice: Float64Array;
   /** Thousandths of a point per tenth of a minute, per window. */
@@ -119,11 +140,11 @@ export interface ProblemTables {
   readonly baseWindow: Int32Array;
   readonly baseFirstDay: Int32Array;
   readonly baseLastDay: Int32Array;
-  /** Penalty for a day left without supply: this, and per unit the other. */
-  readonly unservedDay: number;
+  /** Penalty per unit for a day left without supply, besides `UNSERVED_DAY`. */
   readonly unservedUnit: Float64Array;
   /** Ready supplies of a base, the first to spoil first. */
-  readonly readyOf: readonly Int32Array[];
+  readonly readyStart: Int32Array;
+  readonly readyAt: Int32Array;
   /** First night (before the school day of that number) a product made in the window spends in the refrigerator. */
   readonly firstNight: Int32Array;
 }
@@ -134,6 +155,16 @@ export const STARCH_PRICE = BREACH;
 export const SIBLING_PRICE = BREACH;
 export const TOGETHER_PRICE = BREACH;
 export const DISTINCT_PRICE = BREACH;
+export const UNSERVED_DAY = 4 * BREACH;
+
+/** Lists of different lengths one after the other, and where each begins. */
+function pack(lists: readonly (readonly number[])[]): { readonly start: Int32Array; readonly entries: Int32Array } {
+  const start = new Int32Array(lists.length + 1);
+  lists.forEach((list, at) => {
+    start[at + 1] = start[at]! + list.length;
+  });
+  return { start, entries: Int32Array.from(lists.flat()) };
+}
 
 /** The problem as flat integer tables. The problem must have passed `checkProblem` and have a candidate at every position. */
 export function buildTables(problem: Problem): ProblemTables {
@@ -186,12 +217,19 @@ export function buildTables(problem: Problem): ProblemTables {
 
   const relaxedRepeats = new Set(problem.relaxed.repeats);
   const relaxedStarch = new Set(problem.relaxed.starch);
-  const starchNeighbours = Array.from({ length: days }, (_, day) =>
-    Int32Array.from(
+  const neighbours = pack(
+    Array.from({ length: days }, (_, day) =>
       problem.neighbours.flatMap(([first, second]) => {
         if (relaxedStarch.has(first) || relaxedStarch.has(second)) return [];
         return first === day ? [second] : second === day ? [first] : [];
       }),
+    ),
+  );
+  const ready = pack(
+    problem.bases.map((_, b) =>
+      problem.ready
+        .flatMap((supply, r) => (supply.base === b ? [r] : []))
+        .sort((left, right) => problem.ready[left]!.lastDay - problem.ready[right]!.lastDay || left - right),
     ),
   );
 
@@ -213,7 +251,8 @@ export function buildTables(problem: Problem): ProblemTables {
     if (window.kind === "EVENING") eveningOf[window.day] = w;
   });
 
-  const capacities = windows * (1 + equipment) + days;
+  const firstNightCapacity = windows * (1 + equipment);
+  const capacities = firstNightCapacity + days;
   const capacityBudget = new Float64Array(capacities).fill(problem.refrigeratorMl);
   const capacityPrice = new Float64Array(capacities);
   problem.windows.forEach((window, w) => {
@@ -226,15 +265,14 @@ export function buildTables(problem: Problem): ProblemTables {
   });
   const storage = problem.bases.filter((base) => base.storageMl > 0);
   const typicalMl = storage.length === 0 ? 1 : storage.reduce((sum, base) => sum + base.storageMl, 0) / storage.length;
-  capacityPrice.fill(priceOfBreach(Math.floor(typicalMl)), windows * (1 + equipment));
+  capacityPrice.fill(priceOfBreach(Math.floor(typicalMl)), firstNightCapacity);
 
   const baseWindowStart = new Int32Array(bases + 1);
   problem.bases.forEach((base, b) => {
     baseWindowStart[b + 1] = baseWindowStart[b]! + base.windows.length;
   });
   const baseWindows = problem.bases.flatMap((base) => base.windows);
-  return {
-    problem,
+  const size: TableSizes = {
     positions,
     days,
     children,
@@ -243,12 +281,27 @@ export function buildTables(problem: Problem): ProblemTables {
     windows,
     bases,
     dishes,
+    boxes,
+    candidates: all.length,
     groups,
+    rows: rows.count,
+    distinctRules: problem.distinct.length,
+    distinctCounters: distinct.counters,
+    togetherRows: together.togetherFirst.length,
+    families: problem.dishes.reduce((most, dish) => Math.max(most, dish.starch + 1), 0),
+    pairs: siblings.pairCommon.length,
+    capacities,
+    firstNightCapacity,
+    ready: problem.ready.length,
+  };
+  return {
+    problem,
+    size,
+    most: size,
+    free,
     childAt,
     dayAt,
     boxAt,
-    boxes,
-    free,
     candidateStart,
     candidateDish,
     candidateCost,
@@ -257,15 +310,15 @@ export function buildTables(problem: Problem): ProblemTables {
     candidateBase: Int32Array.from(candidateBase),
     candidateAmount: Int32Array.from(candidateAmount),
     candidateOfDish,
-    ...rows,
-    ...distinct,
+    ...rows.lists,
+    ...distinct.lists,
     ...together,
     main: Uint8Array.from(problem.dishes, (dish) => (dish.main ? 1 : 0)),
     repeatMax: Int32Array.from(problem.dishes, (dish) => dish.repeatMax),
     starch: Int32Array.from(problem.dishes, (dish) => (dish.main ? dish.starch : -1)),
-    families: problem.dishes.reduce((most, dish) => Math.max(most, dish.starch + 1), 0),
     countsRepeat: Uint8Array.from(problem.positions, (position) => (relaxedRepeats.has(position.day) ? 0 : 1)),
-    starchNeighbours,
+    neighbourStart: neighbours.start,
+    neighbourDay: neighbours.entries,
     ...siblings,
     finishFixed: Int32Array.from(parts, (part) => part.fixed),
     finishPerPortion: Int32Array.from(parts, (part) => part.perPortion),
@@ -274,7 +327,6 @@ export function buildTables(problem: Problem): ProblemTables {
     canSplit: Uint8Array.from(problem.dishes, (dish) => (dish.split === null ? 0 : 1)),
     morningOf,
     eveningOf,
-    capacities,
     capacityBudget,
     capacityPrice,
     effort: Float64Array.from(problem.windows, (window) => (window.effort * POINT) / 10),
@@ -292,15 +344,9 @@ export function buildTables(problem: Problem): ProblemTables {
     baseWindow: Int32Array.from(baseWindows, (entry) => entry.window),
     baseFirstDay: Int32Array.from(baseWindows, (entry) => entry.firstDay),
     baseLastDay: Int32Array.from(baseWindows, (entry) => entry.lastDay),
-    unservedDay: 4 * BREACH,
     unservedUnit: Float64Array.from(problem.bases, (base) => priceOfBreach(Math.floor(base.batchAmount / 4))),
-    readyOf: problem.bases.map((_, b) =>
-      Int32Array.from(
-        problem.ready
-          .flatMap((supply, r) => (supply.base === b ? [r] : []))
-          .sort((left, right) => problem.ready[left]!.lastDay - problem.ready[right]!.lastDay || left - right),
-      ),
-    ),
+    readyStart: ready.start,
+    readyAt: ready.entries,
     firstNight: Int32Array.from(problem.windows, (window) => (window.kind === "MORNING" ? window.day + 1 : window.day)),
   };
 }
@@ -353,22 +399,19 @@ function buildRows(problem: Problem) {
     // A third of the range is about what a change of one pick moves.
     price[r] = priceOfBreach(Math.floor((most - least) / (3 * Math.max(1, row.positions.length))));
   });
-  const rowStart = new Int32Array(problem.positions.length + 1);
-  at.forEach((entries, p) => {
-    rowStart[p + 1] = rowStart[p]! + entries.length;
-  });
-  return {
-    rows: rows.length,
+  const entries = pack(at.map((list) => list.map((entry) => entry.row)));
+  const lists = {
     rowLow: Int32Array.from(rows, (row) => row.low),
     rowHigh: Int32Array.from(rows, (row) => row.high),
     rowPrice: price,
     rowTarget: Int32Array.from(rows, (row) => row.target),
     rowDirection: Int32Array.from(rows, (row) => row.direction),
     rowWeight: Float64Array.from(rows, (row) => row.weight),
-    rowStart,
-    rowAt: Int32Array.from(at.flat(), (entry) => entry.row),
+    rowStart: entries.start,
+    rowAt: entries.entries,
     rowMeasureAt: Int32Array.from(at.flat(), (entry) => entry.measure),
   };
+  return { count: rows.length, lists };
 }
 
 function buildDistinct(problem: Problem, candidates: number) {
@@ -391,28 +434,27 @@ function buildDistinct(problem: Problem, candidates: number) {
     });
     counters += numberOf.size;
   });
-  const matchStart = new Int32Array(candidates + 1);
-  matches.forEach((list, k) => {
-    matchStart[k + 1] = matchStart[k]! + list.length;
-  });
-  return {
-    distinctCounters: counters,
+  const rules = pack(matches.map((list) => list.map((match) => match.rule)));
+  const lists = {
     distinctAtLeast: Int32Array.from(problem.distinct, (rule) => rule.atLeast),
     distinctAtMost: Int32Array.from(problem.distinct, (rule) => (rule.atMost < 0 ? OPEN_HIGH : rule.atMost)),
-    matchStart,
-    matchRule: Int32Array.from(matches.flat(), (match) => match.rule),
+    matchStart: rules.start,
+    matchRule: rules.entries,
     matchCounter: Int32Array.from(matches.flat(), (match) => match.counter),
   };
+  return { counters, lists };
 }
 
 function buildTogether(problem: Problem, boxes: number) {
   const entities = problem.together.flatMap((rule) =>
     [...new Set(rule.boxes)].map((box) => ({ box, first: rule.first, second: rule.second })),
   );
+  const ofBox = pack(
+    Array.from({ length: boxes }, (_, box) => entities.flatMap((entity, t) => (entity.box === box ? [t] : []))),
+  );
   return {
-    togetherOfBox: Array.from({ length: boxes }, (_, box) =>
-      Int32Array.from(entities.flatMap((entity, t) => (entity.box === box ? [t] : []))),
-    ),
+    togetherStart: ofBox.start,
+    togetherAt: ofBox.entries,
     togetherFirst: Int32Array.from(entities, (entity) => entity.first),
     togetherSecond: Int32Array.from(entities, (entity) => entity.second),
   };
@@ -425,17 +467,14 @@ function buildSiblings(problem: Problem) {
   );
   const pairNumber = new Map<string, number>();
   const common: number[] = [];
-  const first: number[] = [];
-  const second: number[] = [];
-  const day: number[] = [];
-  const sameSlotPeers = problem.positions.map((): number[] => []);
-  const sameSlotPairs = problem.positions.map((): number[] => []);
-  const mainPeers = problem.positions.map((): number[] => []);
+  const peers = problem.positions.map((): number[] => []);
+  const pairs = problem.positions.map((): number[] => []);
+  const rivals = problem.positions.map((): number[] => []);
   problem.positions.forEach((left, p) => {
     if (relaxed.has(left.day)) return;
     problem.positions.forEach((right, o) => {
       if (right.day !== left.day || right.child === left.child) return;
-      if (canBeMain[p] && canBeMain[o]) mainPeers[p]!.push(o);
+      if (canBeMain[p] && canBeMain[o]) rivals[p]!.push(o);
       if (right.slot !== left.slot) return;
       const low = Math.min(left.child, right.child);
       const high = Math.max(left.child, right.child);
@@ -445,24 +484,20 @@ function buildSiblings(problem: Problem) {
       if (known === undefined) {
         pairNumber.set(key, pair);
         common.push(0);
-        first.push(low);
-        second.push(high);
-        day.push(left.day);
       }
       if (p < o) common[pair]! += 1;
-      sameSlotPeers[p]!.push(o);
-      sameSlotPairs[p]!.push(pair);
+      peers[p]!.push(o);
+      pairs[p]!.push(pair);
     });
   });
-  const pack = (lists: readonly number[][]): Int32Array[] => lists.map((list) => Int32Array.from(list));
+  const ofPeers = pack(peers);
+  const ofRivals = pack(rivals);
   return {
-    sameSlotPeers: pack(sameSlotPeers),
-    sameSlotPairs: pack(sameSlotPairs),
-    mainPeers: pack(mainPeers),
-    pairs: common.length,
+    peerStart: ofPeers.start,
+    peerAt: ofPeers.entries,
+    peerPair: pack(pairs).entries,
+    rivalStart: ofRivals.start,
+    rivalAt: ofRivals.entries,
     pairCommon: Int32Array.from(common),
-    pairFirst: Int32Array.from(first),
-    pairSecond: Int32Array.from(second),
-    pairDay: Int32Array.from(day),
   };
 }

@@ -10,6 +10,7 @@ import {
   SPLIT_MORNING,
   STARCH_PRICE,
   TOGETHER_PRICE,
+  UNSERVED_DAY,
   WHOLE_MORNING,
 } from "./problem-tables.js";
 
@@ -65,14 +66,17 @@ export interface WeekState {
   readonly usesBase: (base: number) => boolean;
   readonly save: (into: Snapshot) => void;
   readonly restore: (from: Snapshot) => void;
+  /** An empty week again, of what the tables hold now. */
+  readonly clear: () => void;
 }
 
 /** An empty snapshot of the right size. */
 export function createSnapshot(tables: ProblemTables): Snapshot {
+  const { positions, dishes, bases, groups, days } = tables.size;
   return {
-    picks: new Int32Array(tables.positions),
-    evening: new Uint8Array(tables.dishes * tables.days),
-    serve: new Int32Array(tables.bases * tables.groups * tables.days).fill(UNSERVED),
+    picks: new Int32Array(positions),
+    evening: new Uint8Array(dishes * days),
+    serve: new Int32Array(bases * groups * days).fill(UNSERVED),
   };
 }
 
@@ -83,46 +87,48 @@ const SUPPLY = 2;
 
 /** Picks that a move may change again, besides one of every position. */
 const MORE_CHANGES = 32;
+/** Changes of finishing in one move. */
+const MOST_TOGGLES = 8;
 
 export function createWeekState(tables: ProblemTables): WeekState {
-  const { positions, days, measures, equipment, windows, bases, dishes, groups, families, capacities } = tables;
+  const { size, most } = tables;
   const { childAt, dayAt, boxAt, candidateDish, candidateCost, candidateQ } = tables;
   const { candidateBaseStart, candidateBase, candidateAmount } = tables;
   const { rowLow, rowHigh, rowPrice, rowTarget, rowDirection, rowWeight, rowStart, rowAt, rowMeasureAt } = tables;
   const { distinctAtLeast, distinctAtMost, matchStart, matchRule, matchCounter } = tables;
-  const { togetherOfBox, togetherFirst, togetherSecond } = tables;
-  const { main, repeatMax, starch, countsRepeat, starchNeighbours } = tables;
-  const { sameSlotPeers, sameSlotPairs, mainPeers, pairCommon } = tables;
+  const { togetherStart, togetherAt, togetherFirst, togetherSecond } = tables;
+  const { main, repeatMax, starch, countsRepeat, neighbourStart, neighbourDay } = tables;
+  const { peerStart, peerAt, peerPair, rivalStart, rivalAt, pairCommon } = tables;
   const { finishFixed, finishPerPortion, finishEquipment, finishPortionsPerGo, canSplit, morningOf, eveningOf } =
     tables;
-  const { capacityBudget, capacityPrice, effort, baseMaxBatches, baseBatch, unservedDay } = tables;
-  const hasReady = Uint8Array.from(tables.readyOf, (ready) => (ready.length > 0 ? 1 : 0));
-  const { stayClose, sharing } = tables.problem;
-  const distinctRules = distinctAtLeast.length;
-  const lotSize = groups * days;
+  const { capacityBudget, capacityPrice, effort, baseMaxBatches, baseBatch, readyStart } = tables;
   const planner = createBasePlanner(tables);
   const memory = createPlanMemory(tables);
-  const trial = new Int32Array(days);
+  const mostLots = most.bases * most.groups * most.days;
 
-  const picks = new Int32Array(positions).fill(-1);
-  const evening = new Uint8Array(dishes * days);
-  const demand = new Int32Array(bases * lotSize);
-  const usersOf = new Int32Array(bases);
+  const picks = new Int32Array(most.positions);
+  const evening = new Uint8Array(most.dishes * most.days);
+  const demand = new Int32Array(mostLots);
+  const usersOf = new Int32Array(most.bases);
   /** Per base: minutes at their effort and leftovers, as it is planned now. */
-  const lotCost = new Float64Array(bases);
-  const net = new Int32Array(bases * lotSize);
-  const serve = new Int32Array(bases * lotSize).fill(UNSERVED);
-  const loads = new Float64Array(capacities);
+  const lotCost = new Float64Array(most.bases);
+  const net = new Int32Array(mostLots);
+  const serve = new Int32Array(mostLots);
+  const loads = new Float64Array(most.capacities);
+  const trial = new Int32Array(most.days);
 
-  const rowSum = new Int32Array(tables.rows);
-  const distinctCount = new Int32Array(tables.distinctCounters);
-  const distinctTotal = new Int32Array(distinctRules);
-  const together = new Int32Array(togetherFirst.length * 3);
-  const repeats = new Int32Array(tables.children * dishes);
-  const mainsOfFamily = new Int32Array(tables.children * days * Math.max(1, families));
-  const pairEqual = new Int32Array(tables.pairs);
-  const portionsOf = new Int32Array(dishes * days);
-  const changedInBox = new Int32Array(tables.boxes);
+  const rowSum = new Int32Array(most.rows);
+  const distinctCount = new Int32Array(most.distinctCounters);
+  const distinctTotal = new Int32Array(most.distinctRules);
+  const together = new Int32Array(most.togetherRows * 3);
+  const repeats = new Int32Array(most.children * most.dishes);
+  const mainsOfFamily = new Int32Array(most.children * most.days * most.families);
+  const pairEqual = new Int32Array(most.pairs);
+  const portionsOf = new Int32Array(most.dishes * most.days);
+  const changedInBox = new Int32Array(most.boxes);
+
+  let { stayClose, sharing } = tables.problem;
+  let lotSize = 0;
 
   let picksCost = 0;
   let targetsCost = 0;
@@ -138,31 +144,33 @@ export function createWeekState(tables: ProblemTables): WeekState {
 
   // What `undo` needs.
   const savedScalars = new Float64Array(10);
-  const savedLoads = new Float64Array(capacities);
-  const touchedBases = new Int32Array(bases);
-  const isTouched = new Uint8Array(bases);
-  const isSeen = new Uint8Array(bases);
-  const seenBases = new Int32Array(bases);
+  const savedLoads = new Float64Array(most.capacities);
+  const touchedBases = new Int32Array(most.bases);
+  const isTouched = new Uint8Array(most.bases);
+  const isSeen = new Uint8Array(most.bases);
+  const seenBases = new Int32Array(most.bases);
   let seen = 0;
-  const savedDemand = new Int32Array(bases * lotSize);
-  const savedNet = new Int32Array(bases * lotSize);
-  const savedServe = new Int32Array(bases * lotSize);
-  const savedLotCost = new Float64Array(bases);
+  const savedDemand = new Int32Array(mostLots);
+  const savedNet = new Int32Array(mostLots);
+  const savedServe = new Int32Array(mostLots);
+  const savedLotCost = new Float64Array(most.bases);
   let touched = 0;
-  const changedPositions = new Int32Array(positions + MORE_CHANGES);
-  const changedFrom = new Int32Array(positions + MORE_CHANGES);
-  const changedTo = new Int32Array(positions + MORE_CHANGES);
+  const changedPositions = new Int32Array(most.positions + MORE_CHANGES);
+  const changedFrom = new Int32Array(most.positions + MORE_CHANGES);
+  const changedTo = new Int32Array(most.positions + MORE_CHANGES);
   let changes = 0;
   // How many of the changed picks the sums have followed so far.
   let rowsFollowed = 0;
   let countsFollowed = 0;
   let supplyFollowed = 0;
   let hasLoadsKept = false;
-  const toggled: number[] = [];
+  /** Dish and day of the finishing that the move has changed. */
+  const toggled = new Int32Array(MOST_TOGGLES);
+  let toggles = 0;
 
   const charge: LotCharge = { minutes: 0, waste: 0, unserved: 0 };
-  const readyLeft = new Int32Array(tables.problem.ready.length);
-  const state: PlanState = { loads, batchesLeft: new Int32Array(windows), weight: 1 };
+  const readyLeft = new Int32Array(most.ready);
+  const state: PlanState = { loads, batchesLeft: new Int32Array(most.windows), weight: 1 };
 
   /** The base whose windows this move has set itself, or -1. */
   let kept = -1;
@@ -183,13 +191,14 @@ export function createWeekState(tables: ProblemTables): WeekState {
     rowsFollowed = 0;
     countsFollowed = 0;
     supplyFollowed = 0;
-    toggled.length = 0;
+    toggles = 0;
     kept = -1;
     hasLoadsKept = false;
   };
   const keepLoads = (): void => {
     if (hasLoadsKept) return;
     hasLoadsKept = true;
+    const { capacities } = size;
     for (let index = 0; index < capacities; index += 1) savedLoads[index] = loads[index]!;
   };
 
@@ -207,6 +216,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
       savedNet[index] = net[index]!;
       savedServe[index] = serve[index]!;
     }
+    const { groups, days } = size;
     for (let group = 0; group < groups; group += 1) {
       planner.load(base, net, offset + group * days, serve, -1, loads, charge, null);
       wasteCost -= charge.waste;
@@ -216,7 +226,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
 
   const finish = (dish: number, day: number, portions: number, sign: number): void => {
     if (portions === 0 || morningOf[day] === -1) return;
-    if (evening[dish * days + day] === 0) finishPart(dish * 3 + WHOLE_MORNING, morningOf[day]!, portions, sign);
+    if (evening[dish * size.days + day] === 0) finishPart(dish * 3 + WHOLE_MORNING, morningOf[day]!, portions, sign);
     else {
       finishPart(dish * 3 + SPLIT_EVENING, eveningOf[day]!, portions, sign);
       finishPart(dish * 3 + SPLIT_MORNING, morningOf[day]!, portions, sign);
@@ -227,13 +237,14 @@ export function createWeekState(tables: ProblemTables): WeekState {
     loads[window]! += sign * (finishFixed[part]! * times + finishPerPortion[part]! * portions);
     const perGo = finishPortionsPerGo[part]!;
     const goes = !sharing ? portions : perGo === 0 ? 1 : Math.ceil(portions / perGo);
+    const { windows, equipment } = size;
     for (let e = 0; e < equipment; e += 1) {
       const minutes = finishEquipment[part * equipment + e]!;
       if (minutes !== 0) loads[windows + window * equipment + e]! += sign * minutes * goes;
     }
   };
   const changePortions = (dish: number, day: number, by: 1 | -1): void => {
-    const index = dish * days + day;
+    const index = dish * size.days + day;
     finish(dish, day, portionsOf[index]!, -1);
     portionsOf[index]! += by;
     finish(dish, day, portionsOf[index]!, 1);
@@ -256,6 +267,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
 
   /** Adds (1) or takes away (-1) what a pick costs by itself and means for the rules that count. */
   const count = (position: number, candidate: number, by: 1 | -1): void => {
+    const { days, dishes, measures, families } = size;
     const dish = candidateDish[candidate]!;
     const child = childAt[position]!;
     const day = dayAt[position]!;
@@ -273,9 +285,9 @@ export function createWeekState(tables: ProblemTables): WeekState {
       loosePenalty += DISTINCT_PRICE * (distinctExcess(rule) - before);
     }
 
-    const entities = togetherOfBox[boxAt[position]!]!;
-    for (let index = 0; index < entities.length; index += 1) {
-      const entity = entities[index]!;
+    const lastTogether = togetherStart[boxAt[position]! + 1]!;
+    for (let index = togetherStart[boxAt[position]!]!; index < lastTogether; index += 1) {
+      const entity = togetherAt[index]!;
       const first = candidateQ[candidate * measures + togetherFirst[entity]!]! > 0 ? by : 0;
       const second = candidateQ[candidate * measures + togetherSecond[entity]!]! > 0 ? by : 0;
       if (first === 0 && second === 0) continue;
@@ -297,26 +309,25 @@ export function createWeekState(tables: ProblemTables): WeekState {
 
     const family = starch[dish]!;
     if (family >= 0) {
-      const neighbours = starchNeighbours[day]!;
-      for (let index = 0; index < neighbours.length; index += 1) {
-        countPenalty += by * STARCH_PRICE * mainsOfFamily[(child * days + neighbours[index]!) * families + family]!;
+      for (let index = neighbourStart[day]!; index < neighbourStart[day + 1]!; index += 1) {
+        countPenalty += by * STARCH_PRICE * mainsOfFamily[(child * days + neighbourDay[index]!) * families + family]!;
       }
       mainsOfFamily[(child * days + day) * families + family]! += by;
     }
 
-    const peers = sameSlotPeers[position]!;
-    for (let index = 0; index < peers.length; index += 1) {
-      const other = picks[peers[index]!]!;
+    const lastPeer = peerStart[position + 1]!;
+    for (let index = peerStart[position]!; index < lastPeer; index += 1) {
+      const other = picks[peerAt[index]!]!;
       if (other < 0 || candidateDish[other] !== dish) continue;
-      const pair = sameSlotPairs[position]![index]!;
+      const pair = peerPair[index]!;
       const before = pairMissing(pair);
       pairEqual[pair]! += by;
       countPenalty += SIBLING_PRICE * (pairMissing(pair) - before);
     }
     if (main[dish] === 1) {
-      const rivals = mainPeers[position]!;
-      for (let index = 0; index < rivals.length; index += 1) {
-        const other = picks[rivals[index]!]!;
+      const lastRival = rivalStart[position + 1]!;
+      for (let index = rivalStart[position]!; index < lastRival; index += 1) {
+        const other = picks[rivalAt[index]!]!;
         if (other >= 0 && candidateDish[other] === dish) countPenalty += by * SIBLING_PRICE;
       }
     }
@@ -335,7 +346,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
   /** Adds (1) or takes away (-1) the finishing of a pick and its demand of bases. */
   const supply = (position: number, candidate: number, by: 1 | -1): void => {
     changePortions(candidateDish[candidate]!, dayAt[position]!, by);
-    const shift = (groups === 1 ? 0 : childAt[position]! * days) + dayAt[position]!;
+    const shift = (size.groups === 1 ? 0 : childAt[position]! * size.days) + dayAt[position]!;
     for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
       const base = candidateBase[use]!;
       touch(base);
@@ -345,6 +356,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
   };
 
   const moveRows = (position: number, from: number, to: number): void => {
+    const { measures } = size;
     for (let index = rowStart[position]!; index < rowStart[position + 1]!; index += 1) {
       const measure = rowMeasureAt[index]!;
       const row = rowAt[index]!;
@@ -366,6 +378,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
   };
 
   const change = (position: number, candidate: number, most: number): number => {
+    const { measures, dishes, days, families, groups } = size;
     const from = picks[position]!;
     let breaches = 0;
     let cost = candidateCost[candidate]! - candidateCost[from]!;
@@ -397,18 +410,17 @@ export function createWeekState(tables: ProblemTables): WeekState {
       const family = starch[dish]!;
       const before = starch[left]!;
       if (family !== before) {
-        const neighbours = starchNeighbours[day]!;
-        for (let index = 0; index < neighbours.length; index += 1) {
-          const at = (child * days + neighbours[index]!) * families;
+        for (let index = neighbourStart[day]!; index < neighbourStart[day + 1]!; index += 1) {
+          const at = (child * days + neighbourDay[index]!) * families;
           if (family >= 0) breaches += STARCH_PRICE * mainsOfFamily[at + family]!;
           if (before >= 0) breaches -= STARCH_PRICE * mainsOfFamily[at + before]!;
         }
       }
-      const peers = sameSlotPeers[position]!;
-      for (let index = 0; index < peers.length; index += 1) {
-        const other = candidateDish[picks[peers[index]!]!]!;
+      const lastPeer = peerStart[position + 1]!;
+      for (let index = peerStart[position]!; index < lastPeer; index += 1) {
+        const other = candidateDish[picks[peerAt[index]!]!]!;
         if (other !== dish && other !== left) continue;
-        const pair = sameSlotPairs[position]![index]!;
+        const pair = peerPair[index]!;
         const missing = pairMissing(pair);
         const by = other === dish ? 1 : -1;
         pairEqual[pair]! += by;
@@ -416,9 +428,9 @@ export function createWeekState(tables: ProblemTables): WeekState {
         pairEqual[pair]! -= by;
       }
       if (main[dish] === 1 || main[left] === 1) {
-        const rivals = mainPeers[position]!;
-        for (let index = 0; index < rivals.length; index += 1) {
-          const other = candidateDish[picks[rivals[index]!]!]!;
+        const lastRival = rivalStart[position + 1]!;
+        for (let index = rivalStart[position]!; index < lastRival; index += 1) {
+          const other = candidateDish[picks[rivalAt[index]!]!]!;
           if (other === dish && main[dish] === 1) breaches += SIBLING_PRICE;
           else if (other === left && main[left] === 1) breaches -= SIBLING_PRICE;
         }
@@ -470,16 +482,18 @@ export function createWeekState(tables: ProblemTables): WeekState {
     }
     return 0;
   };
+  const hasReady = (base: number): boolean => readyStart[base + 1]! > readyStart[base]!;
   /** The least that a base costs when its demand on a day changes: were no budget short, or the day left unserved. */
   const leastLot = (base: number, day: number, by: number): number => {
-    if (hasReady[base] === 1) return 0;
+    if (hasReady(base)) return 0;
+    const { days } = size;
     const lot = base * lotSize;
     let total = 0;
     for (let at = 0; at < days; at += 1) total += trial[at] = demand[lot + at]!;
     trial[day]! += by;
     if (total + by === 0) return 0;
     const made = memory.costOf[memory.find(base, trial, 0)]!;
-    const unserved = state.weight * unservedDay;
+    const unserved = state.weight * UNSERVED_DAY;
     return made < unserved ? made : unserved;
   };
   // Beside the function that asks: the loader names every function where it is made, and that took a fifth of the search.
@@ -488,7 +502,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
   /** What one portion more or less of a dish changes in the minutes of finishing, at their effort. */
   const finishChange = (dish: number, day: number, by: 1 | -1): number => {
     if (morningOf[day] === -1) return 0;
-    const index = dish * days + day;
+    const index = dish * size.days + day;
     const portions = portionsOf[index]!;
     const once = !sharing || portions === (by === 1 ? 0 : 1) ? 1 : 0;
     if (evening[index] === 0) return by * costOfPart(dish * 3 + WHOLE_MORNING, morningOf[day]!, once);
@@ -500,6 +514,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
   };
 
   const moveLot = (base: number, child: number, day: number, entry: number): boolean => {
+    const { groups, days } = size;
     const window = tables.baseWindow[entry]!;
     const offset = base * lotSize;
     const moved = offset + (groups === 1 ? 0 : child * days) + day;
@@ -555,15 +570,17 @@ export function createWeekState(tables: ProblemTables): WeekState {
   const toggleEvening = (dish: number, day: number): boolean => {
     if (canSplit[dish] === 0 || eveningOf[day] === -1 || morningOf[day] === -1) return false;
     keepLoads();
-    const index = dish * days + day;
+    const index = dish * size.days + day;
     finish(dish, day, portionsOf[index]!, -1);
     evening[index] = 1 - evening[index]!;
     finish(dish, day, portionsOf[index]!, 1);
-    toggled.push(index);
+    toggled[toggles] = index;
+    toggles += 1;
     return true;
   };
 
   const measureCapacities = (): void => {
+    const { windows, capacities } = size;
     minutesCost = 0;
     capacityPenalty = 0;
     for (let w = 0; w < windows; w += 1) minutesCost += effort[w]! * loads[w]!;
@@ -591,6 +608,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
   };
   /** What the finishing of the picks that go, and the bases of all that are changed, can cost at most: what a move can save there. */
   const mostSaved = (): number => {
+    const { days } = size;
     let saved = 0;
     for (let index = 0; index < changes; index += 1) {
       const from = changedFrom[index]!;
@@ -632,10 +650,10 @@ export function createWeekState(tables: ProblemTables): WeekState {
     for (let index = 0; index < touched; index += 1) {
       const base = touchedBases[index]!;
       // What is ready may cover all of the demand.
-      if (hasReady[base] === 1) continue;
-      if (usersOf[base] === 0 || groups > 1) continue;
+      if (hasReady(base)) continue;
+      if (usersOf[base] === 0 || size.groups > 1) continue;
       const made = memory.costOf[memory.find(base, demand, base * lotSize)]!;
-      const unserved = state.weight * unservedDay;
+      const unserved = state.weight * UNSERVED_DAY;
       least += made < unserved ? made : unserved;
     }
     return least;
@@ -643,6 +661,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
 
   /** Loads the plan that would be best if no budget were short; false, with nothing loaded, when one is. */
   const planFreely = (base: number, lot: number): boolean => {
+    const { days } = size;
     const entry = memory.find(base, net, lot);
     if (memory.isPlan[entry] === 0) return false;
     for (let day = 0; day < days; day += 1) serve[lot + day] = memory.serveOf[entry * days + day]!;
@@ -658,6 +677,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
     return true;
   };
   const isShort = (base: number, w: number): boolean => {
+    const { windows, equipment, capacities, firstNightCapacity } = size;
     if (loads[w]! > capacityBudget[w]!) return true;
     if (tables.baseUsesEquipment[base] === 1) {
       for (let index = windows + w * equipment; index < windows + (w + 1) * equipment; index += 1) {
@@ -665,7 +685,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
       }
     }
     if (tables.baseStorage[base]! > 0) {
-      for (let index = windows * (1 + equipment); index < capacities; index += 1) {
+      for (let index = firstNightCapacity; index < capacities; index += 1) {
         if (loads[index]! > capacityBudget[index]!) return true;
       }
     }
@@ -673,6 +693,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
   };
 
   const settle = (): void => {
+    const { groups, days } = size;
     follow(SUPPLY);
     for (let index = 0; index < touched; index += 1) {
       const base = touchedBases[index]!;
@@ -694,6 +715,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
   };
 
   const undo = (): void => {
+    const { measures, days, capacities } = size;
     for (let index = rowsFollowed - 1; index >= 0; index -= 1) {
       const position = changedPositions[index]!;
       const from = changedFrom[index]!;
@@ -717,7 +739,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
           usersOf[candidateBase[use]!]! += 1;
       }
     }
-    for (const index of toggled) evening[index] = 1 - evening[index]!;
+    for (let toggle = 0; toggle < toggles; toggle += 1) evening[toggled[toggle]!] = 1 - evening[toggled[toggle]!]!;
     for (let index = 0; index < touched; index += 1) {
       const base = touchedBases[index]!;
       lotCost[base] = savedLotCost[base]!;
@@ -742,17 +764,19 @@ export function createWeekState(tables: ProblemTables): WeekState {
   };
 
   const save = (into: Snapshot): void => {
-    into.picks.set(picks);
-    into.evening.set(evening);
-    into.serve.set(serve);
+    const { positions, dishes, days, bases } = size;
+    into.picks.set(picks.subarray(0, positions));
+    into.evening.set(evening.subarray(0, dishes * days));
+    into.serve.set(serve.subarray(0, bases * lotSize));
   };
 
   const restore = (from: Snapshot): void => {
+    const { positions, dishes, days, bases, groups } = size;
     begin();
     for (let position = 0; position < positions; position += 1) pick(position, from.picks[position]!);
     follow(SUPPLY);
     keepLoads();
-    for (let index = 0; index < evening.length; index += 1) {
+    for (let index = 0; index < dishes * days; index += 1) {
       if (evening[index] === from.evening[index]) continue;
       const dish = Math.floor(index / days);
       const day = index % days;
@@ -777,13 +801,45 @@ export function createWeekState(tables: ProblemTables): WeekState {
     begin();
   };
 
-  // The rows start from an empty week: what their lower sides miss, and what the targets miss, counts from the first pick on.
-  for (let row = 0; row < tables.rows; row += 1) {
-    if (rowLow[row]! > 0) rowPenalty += rowLow[row]! * rowPrice[row]!;
-    if (rowHigh[row]! < 0) rowPenalty -= rowHigh[row]! * rowPrice[row]!;
-    if (rowWeight[row]! > 0) targetsCost += targetCost(row, 0);
-  }
-  for (let rule = 0; rule < distinctRules; rule += 1) loosePenalty += DISTINCT_PRICE * distinctExcess(rule);
+  const clear = (): void => {
+    const { positions, days, children, dishes, bases, groups, families } = size;
+    ({ stayClose, sharing } = tables.problem);
+    lotSize = groups * days;
+    memory.clear();
+    picks.fill(-1, 0, positions);
+    serve.fill(UNSERVED, 0, bases * lotSize);
+    const toEmpty: readonly (readonly [list: Int32Array | Float64Array | Uint8Array, length: number])[] = [
+      [evening, dishes * days],
+      [demand, bases * lotSize],
+      [net, bases * lotSize],
+      [usersOf, bases],
+      [lotCost, bases],
+      [isTouched, bases],
+      [loads, size.capacities],
+      [rowSum, size.rows],
+      [distinctCount, size.distinctCounters],
+      [distinctTotal, size.distinctRules],
+      [together, size.togetherRows * 3],
+      [repeats, children * dishes],
+      [mainsOfFamily, children * days * families],
+      [pairEqual, size.pairs],
+      [portionsOf, dishes * days],
+      [changedInBox, size.boxes],
+    ];
+    for (const [list, length] of toEmpty) list.fill(0, 0, length);
+    picksCost = targetsCost = distanceCost = wasteCost = minutesCost = 0;
+    rowPenalty = countPenalty = loosePenalty = unservedPenalty = capacityPenalty = 0;
+    touched = 0;
+    // The rows start from an empty week: what their lower sides miss, and what the targets miss, counts from the first pick on.
+    for (let row = 0; row < size.rows; row += 1) {
+      if (rowLow[row]! > 0) rowPenalty += rowLow[row]! * rowPrice[row]!;
+      if (rowHigh[row]! < 0) rowPenalty -= rowHigh[row]! * rowPrice[row]!;
+      if (rowWeight[row]! > 0) targetsCost += targetCost(row, 0);
+    }
+    for (let rule = 0; rule < size.distinctRules; rule += 1) loosePenalty += DISTINCT_PRICE * distinctExcess(rule);
+    begin();
+  };
+  clear();
 
   return {
     picks,
@@ -805,9 +861,10 @@ export function createWeekState(tables: ProblemTables): WeekState {
     setWeight: (weight) => {
       state.weight = weight;
     },
-    portions: (dish, day) => portionsOf[dish * days + day]!,
+    portions: (dish, day) => portionsOf[dish * size.days + day]!,
     usesBase: (base) => usersOf[base]! > 0,
     save,
     restore,
+    clear,
   };
 }
