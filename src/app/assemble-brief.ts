@@ -204,32 +204,64 @@ const hasBegun = (session: SessionBrief, now: BriefParts["now"]) =>
 
 /** What a kitchen has to do without in a week, from now on. */
 export interface KitchenUpset {
-  /** Food kinds. */
-  readonly outOf: readonly string[];
-  readonly brokenUnits: ReadonlyMap<string, number>;
+  /** Appliances of which a unit or more cannot be used on some day. */
+  readonly broken: ReadonlySet<string>;
   /** Minutes of short mornings by date. */
   readonly mornings: ReadonlyMap<string, number>;
 }
 
-/**
- * The reports of a kitchen that still count. A food or an appliance that is missing on some days of the week is missing in all of
- * it: the planner knows one kitchen a week, and one that lacks it is the one every day can be cooked in. Once the last day is
- * over the report counts no more.
- */
+/** The reports of a kitchen that still count: once its last day is over a report counts no more. */
 export function kitchenUpset(facts: PlanningFacts, weekStart: string, now: BriefParts["now"]): KitchenUpset {
-  const first = weekStart < now.date ? now.date : weekStart;
-  const counting = facts.kitchenDisruptions.filter((row) => row.until >= first && row.date <= addDays(weekStart, 6));
-  const brokenUnits = new Map<string, number>();
-  for (const { appliance, units } of counting)
-    if (appliance !== null) brokenUnits.set(appliance, (brokenUnits.get(appliance) ?? 0) + (units ?? 0));
   const mornings = new Map<string, number>();
   for (const date of weekDates(weekStart))
     for (const { minutes } of facts.kitchenDisruptions.filter((row) => covers(row, date)))
       if (minutes !== null) mornings.set(date, Math.min(minutes, mornings.get(date) ?? minutes));
+  const counting = facts.kitchenDisruptions.filter(({ until }) => until >= now.date);
+  return { broken: new Set(counting.flatMap(({ appliance }) => appliance ?? [])), mornings };
+}
+
+/**
+ * What there is to cook with: a food or an appliance that is reported missing is missing in the sessions of those days, and all week
+ * where no session to come has it. An appliance of which some units are left then counts with so many all week, as how long a batch
+ * takes goes by them.
+ */
+function meansOf(
+  household: HouseholdRow,
+  facts: PlanningFacts,
+  sessions: readonly SessionBrief[],
+  now: BriefParts["now"],
+): Pick<WeekBrief, "sessions" | "outOf"> & { readonly equipment: WeekBrief["household"]["equipment"] } {
+  const reports = facts.kitchenDisruptions;
+  const toCome = sessions.filter(({ date }) => date >= now.date);
+  const lacksFood = (kind: string, { date }: SessionBrief) =>
+    reports.some((row) => row.foodKind === kind && covers(row, date));
+  const unitsLeft = (kind: string, units: number, { date }: SessionBrief) =>
+    reports.reduce(
+      (left, row) => (row.appliance === kind && covers(row, date) ? left - (row.units ?? 0) : left),
+      units,
+    );
+  const kinds = [...new Set(reports.flatMap(({ foodKind }) => foodKind ?? []))].sort();
+  const outOf = kinds.filter((kind) => toCome.length > 0 && toCome.every((session) => lacksFood(kind, session)));
+  const someDays = kinds.filter((kind) => !outOf.includes(kind));
+  const equipment = household.equipment.flatMap(({ kind, units }) => {
+    const left = toCome.map((session) => unitsLeft(kind, units, session)).filter((some) => some > 0);
+    if (toCome.length > 0 && left.length === 0) return [];
+    return [{ kind, units: Math.min(units, ...left) }];
+  });
   return {
-    outOf: [...new Set(counting.flatMap(({ foodKind }) => foodKind ?? []))].sort(),
-    brokenUnits,
-    mornings,
+    outOf,
+    equipment,
+    sessions: sessions.map((session) => {
+      if (session.date < now.date) return session;
+      const foodKinds = someDays.filter((kind) => lacksFood(kind, session));
+      const broken = household.equipment
+        .filter(({ kind, units }) => unitsLeft(kind, units, session) <= 0)
+        .map(({ kind }) => kind)
+        .filter((kind) => equipment.some((row) => row.kind === kind));
+      return foodKinds.length + broken.length === 0
+        ? session
+        : { ...session, without: { equipment: broken, foodKinds } };
+    }),
   };
 }
 
@@ -359,10 +391,11 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
   const leaveTimes = (date: string) =>
     packing.flatMap(({ days }) => days.flatMap((day) => (day.date === date ? day.leaveAt : [])));
   const asked = sessionsFor(household, schoolDates);
-  const sessions = withSessionsThatStay(asked, household, known, before, now).map((session) => {
+  const lengths = withSessionsThatStay(asked, household, known, before, now).map((session) => {
     const minutes = session.kind === "MORNING" ? upset.mornings.get(session.date) : undefined;
     return minutes === undefined ? session : shortened(session, minutes, leaveTimes(session.date));
   });
+  const { sessions, outOf, equipment } = meansOf(household, facts, lengths, now);
   // A box that was packed and is BLOCKED since is not closed: it has to be made anew.
   const closed = beforeBoxes.filter((box) => box.state === "PACKED" || box.state === "EATEN" || box.date < now.date);
   /** A break that fell away holds nothing any more. */
@@ -395,9 +428,7 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
       currency: household.currency,
       energyMethod: household.energyMethod,
       keepsOut: household.keepsOut,
-      equipment: household.equipment
-        .map(({ kind, units }) => ({ kind, units: units - (upset.brokenUnits.get(kind) ?? 0) }))
-        .filter((entry) => entry.units > 0),
+      equipment,
       refrigeratorMl: household.refrigeratorMl,
     },
     sessions,
@@ -445,7 +476,7 @@ export function assembleBrief(parts: BriefParts): WeekBrief {
         })),
     ],
     made: batchesThatStay(before, sessions, now),
-    outOf: upset.outOf,
+    outOf,
     history: facts.history,
     stayCloseTo: parts.stayClose
       ? beforeBoxes.flatMap((box) =>

@@ -72,7 +72,7 @@ function upsetBy(
   }
   if (fault.kind === "EQUIPMENT_NOT_OWNED" || fault.kind === "EQUIPMENT_OVERBOOKED") {
     const task = draft.tasks.find(({ key }) => key === fault.task);
-    if (!task || !upset.brokenUnits.has(fault.equipment ?? "") || isMade(task.base, task.session)) return null;
+    if (!task || !upset.broken.has(fault.equipment ?? "") || isMade(task.base, task.session)) return null;
     return { kind: "APPLIANCE_BROKEN", boxes: boxesOf(task.childIds, task.forDates) };
   }
   if (fault.kind === "SESSION_OVER_MINUTES" || fault.kind === "TASK_OUTSIDE_SESSION") {

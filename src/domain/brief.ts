@@ -145,6 +145,13 @@ export interface SessionBrief {
   readonly carers: number;
   /** Points per hands-on minute: the household's rhythm. */
   readonly effort: number;
+  /** What the kitchen has, but not then; absent where nothing is missing. */
+  readonly without?: {
+    /** None of its units can be used. */
+    readonly equipment: readonly EquipmentKind[];
+    /** Food kinds that are not to be had. */
+    readonly foodKinds: readonly string[];
+  };
 }
 
 export interface EquipmentBrief {
@@ -229,7 +236,7 @@ export interface WeekBrief {
   readonly relaxations: readonly RelaxationBrief[];
   readonly pins: readonly PinBrief[];
   readonly made: readonly MadeBatchBrief[];
-  /** Food kinds the household is out of this week. */
+  /** Food kinds the household is out of all week; of single sessions, `SessionBrief.without` says so. */
   readonly outOf: readonly string[];
   /** The last two weeks' boxes, both homes. */
   readonly history: readonly { readonly childId: string; readonly date: string; readonly dish: string }[];

@@ -718,16 +718,71 @@ describe("what was reported", () => {
     expect(dayOf([ofChild("TRIP", wednesday)], thursday).facility).toBe("REHEATING");
   });
 
-  it("takes a food or an appliance out of every week it touches, until its last day is over", () => {
-    const eggs = ofKitchen("FOOD_MISSING", tuesday, { until: wednesday, foodKind: "egg" });
-    const oven = ofKitchen("APPLIANCE_BROKEN", tuesday, { until: wednesday, appliance: "OVEN", units: 1 });
-    const then = (date: string) =>
-      brief({ now: { date, time: "12:00" }, facts: facts({ kitchenDisruptions: [eggs, oven] }) });
-    for (const date of [monday, wednesday])
-      expect([then(date).outOf, then(date).household.equipment]).toEqual([["egg"], []]);
-    expect([then(thursday).outOf, then(thursday).household.equipment]).toEqual([[], [{ kind: "OVEN", units: 1 }]]);
-    const later = { ...eggs, date: "2027-01-18", until: "2027-01-20" };
-    expect(brief({ facts: facts({ kitchenDisruptions: [later] }) }).outOf).toEqual([]);
+  describe("a food or an appliance that is missing", () => {
+    const eggs = (date: string, until: string) => ofKitchen("FOOD_MISSING", date, { until, foodKind: "egg" });
+    const oven = (date: string, until: string, units = 1) =>
+      ofKitchen("APPLIANCE_BROKEN", date, { until, appliance: "OVEN", units });
+    const lacking = (kitchenDisruptions: PlanningFacts["kitchenDisruptions"], now = monday, owned = 1) => {
+      const {
+        outOf,
+        sessions,
+        household: kitchen,
+      } = brief({
+        now: { date: now, time: "12:00" },
+        facts: facts({ kitchenDisruptions }),
+        household: household({ prepTimes, equipment: [{ kind: "OVEN", units: owned }] }),
+      });
+      const without = sessions.flatMap((row) => (row.without === undefined ? [] : [[row.key, row.without] as const]));
+      return { outOf, equipment: kitchen.equipment, without: Object.fromEntries(without) };
+    };
+    const prepTimes = (["SUNDAY", "MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY"] as const).flatMap((weekday) =>
+      (["EVENING", "MORNING"] as const).map((kind) => ({
+        kind,
+        weekday,
+        startsAt: kind === "EVENING" ? "19:00" : "07:00",
+        handsOnMinutes: 30,
+        elapsedMinutes: 60,
+        carers: 1,
+        effort: 4,
+      })),
+    );
+    const whole = [{ kind: "OVEN", units: 1 }];
+
+    it("is missing in the sessions of those days and in no other", () => {
+      const both = { equipment: ["OVEN"], foodKinds: ["egg"] };
+      expect(lacking([eggs(tuesday, wednesday), oven(tuesday, wednesday)])).toEqual({
+        outOf: [],
+        equipment: whole,
+        without: {
+          "morning-2027-01-12": both,
+          "evening-2027-01-12": both,
+          "morning-2027-01-13": both,
+          "evening-2027-01-13": both,
+        },
+      });
+    });
+
+    it("is missing all week where no session to come has it, and no more once its last day is over", () => {
+      expect(lacking([eggs("2027-01-08", friday), oven(monday, friday)])).toEqual({
+        outOf: ["egg"],
+        equipment: [],
+        without: {},
+      });
+      const until = [eggs(monday, wednesday), oven(monday, wednesday)];
+      expect(lacking(until, thursday)).toEqual({ outOf: [], equipment: whole, without: {} });
+      expect(lacking([eggs("2027-01-18", "2027-01-20")]).without).toEqual({});
+    });
+
+    it("counts all week with the units that are left where some are, and adds up two reports of one day", () => {
+      expect(lacking([oven(tuesday, tuesday)], monday, 3)).toEqual({
+        outOf: [],
+        equipment: [{ kind: "OVEN", units: 2 }],
+        without: {},
+      });
+      const twice = lacking([oven(tuesday, tuesday), oven(monday, wednesday, 2)], monday, 3);
+      expect(twice.equipment).toEqual([{ kind: "OVEN", units: 1 }]);
+      expect(Object.keys(twice.without)).toEqual(["morning-2027-01-12", "evening-2027-01-12"]);
+    });
   });
 
   it("leaves the last minutes of a short morning, and never more than there were", () => {

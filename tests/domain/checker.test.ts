@@ -234,6 +234,23 @@ const plants: readonly Plant[] = [
     plant: ({ brief }) => void brief.outOf.push("rice"),
     expect: "OUT_OF",
   },
+  {
+    name: "a food the household is out of that morning",
+    plant: ({ brief }) => {
+      for (const session of brief.sessions)
+        if (session.kind === "MORNING") session.without = { equipment: [], foodKinds: ["pear"] };
+    },
+    expect: "OUT_OF",
+  },
+  {
+    name: "a base cooked in a session without one of its foods",
+    plant: ({ brief, draft }) => {
+      const cooked = draft.batches.find((batch) => batch.base === "cooked-rice");
+      for (const session of brief.sessions)
+        if (session.key === cooked?.session) session.without = { equipment: [], foodKinds: ["rice"] };
+    },
+    expect: "OUT_OF",
+  },
   { name: "egg for a vegan", plant: ({ brief }) => void child(brief, "tove").diets.push("VEGAN"), expect: "DIET" },
 
   // Choking
@@ -924,6 +941,15 @@ const plants: readonly Plant[] = [
     name: "a morning with more work than minutes",
     plant: ({ brief }) => void (session(brief, "monday-morning").handsOnMinutes = 20),
     expect: "SESSION_OVER_MINUTES",
+  },
+  {
+    name: "an appliance that cannot be used that evening",
+    plant: ({ brief, draft }) => {
+      const { session: key, equipment } = draft.tasks.find((row) => row.equipment.length > 0)!;
+      const without = { equipment: equipment.map(({ kind }) => kind), foodKinds: [] };
+      session(brief, key).without = without;
+    },
+    expect: "EQUIPMENT_NOT_OWNED",
   },
   {
     name: "an appliance the kitchen does not have",

@@ -329,20 +329,23 @@ describe("something that upsets the week", () => {
     expect(changedBetween(before, after)).toEqual([]);
   });
 
-  it("a broken appliance is used by nothing that is still to be made", async () => {
+  it("a broken appliance is used by nothing that is made on its days", async () => {
     const home = await oneChild().planned(DAY).found();
-    const USES = `query Uses($id: ID!) { week(householdId: $id, date: "${DAY}") { plan { tasks { equipment } } } }`;
+    const USES = `query Uses($id: ID!) {
+      week(householdId: $id, date: "${DAY}") { plan { tasks { equipment session } } }
+    }`;
+    type Answer = { week: { plan: { tasks: { equipment: string[]; session: string }[] } } };
     const used = async () =>
-      (
-        await served.ask<{ week: { plan: { tasks: { equipment: string[] }[] } } }>(home.coordinator, USES, {
-          id: home.id,
-        })
-      ).week.plan.tasks.flatMap(({ equipment }) => equipment);
-    const appliance = (await used())[0]!.replace(/^\d+ x /, "");
+      (await served.ask<Answer>(home.coordinator, USES, { id: home.id })).week.plan.tasks.flatMap(
+        ({ equipment, session }) =>
+          equipment.map((use) => ({ kind: use.replace(/^\d+ x /, ""), date: session.slice(-10) })),
+      );
+    const appliance = (await used())[0]!.kind;
     const done = await report(home, { applianceBroken: { appliance, units: 12, date: monday, until: friday } });
     expect(done.__typename).toBe("DisruptionPayload");
     const states = (await weekOf(home)).plan.boxes.map(({ state }) => state);
-    if (done.infeasible === null) expect((await used()).filter((use) => use.endsWith(appliance))).toEqual([]);
+    const then = (await used()).filter(({ kind, date }) => kind === appliance && date >= monday);
+    if (done.infeasible === null) expect(then).toEqual([]);
     else expect(states).toContain("BLOCKED");
   });
 

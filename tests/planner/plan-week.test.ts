@@ -328,6 +328,57 @@ describe("a week planned again", () => {
     expect(changed(week.draft, after.draft)).toBe(0);
   });
 
+  describe("what the kitchen lacks on one day", () => {
+    const day = schoolDates[2]!;
+    const later = week.draft.boxes.filter(({ date }) => date > day);
+    const lacking = (without: NonNullable<WeekBrief["sessions"][number]["without"]>) =>
+      threeChildren({
+        stayCloseTo: agreed,
+        sessions: brief.sessions.map((row) => (row.date === day ? { ...row, without } : row)),
+      });
+    const changedOn = (after: WeekDraft) =>
+      [...new Set(itemsOf(after).map((item) => item.date))].filter((date) => {
+        const of = (draft: WeekDraft) => JSON.stringify(itemsOf(draft).filter((item) => item.date === date));
+        return of(after) !== of(week.draft);
+      });
+    const kindsOn = (boxes: WeekDraft["boxes"]) =>
+      boxes.flatMap((box) =>
+        box.items.flatMap((item) =>
+          index
+            .derived(item.dish)
+            .ingredients.flatMap(({ food, viaBase }) =>
+              viaBase === null && food.boughtAs === null ? [food.kind] : [],
+            ),
+        ),
+      );
+
+    // What the evening may finish for the next day needs the food then.
+    test("a food changes boxes of that day or the next and no others, though they have it too", () => {
+      const eaten = kindsOn(week.draft.boxes.filter(({ date }) => date === day));
+      const foodKind = kindsOn(later).find((kind) => eaten.includes(kind));
+      const after = planned(lacking({ equipment: [], foodKinds: [foodKind!] }));
+      expect(checkWeek(lacking({ equipment: [], foodKinds: [foodKind!] }), after.draft)).toEqual([]);
+      expect(changedOn(after.draft)).toContain(day);
+      expect([day, addDays(day, 1)]).toEqual(expect.arrayContaining(changedOn(after.draft)));
+      const gone = planned(threeChildren({ stayCloseTo: agreed, outOf: [foodKind!] }));
+      expect(changed(week.draft, gone.draft)).toBeGreaterThan(changed(week.draft, after.draft));
+    });
+
+    test("an appliance is used in no session of that day, and in the others as before", () => {
+      const kind = "HOB_BURNER";
+      const usedOn = (draft: WeekDraft) =>
+        new Set(
+          draft.tasks.flatMap((task) =>
+            task.equipment.some((use) => use.kind === kind) ? [task.session.slice(-10)] : [],
+          ),
+        );
+      const after = planned(lacking({ equipment: [kind], foodKinds: [] }));
+      expect(checkWeek(lacking({ equipment: [kind], foodKinds: [] }), after.draft)).toEqual([]);
+      expect(usedOn(after.draft)).not.toContain(day);
+      expect(usedOn(after.draft).size).toBeGreaterThan(0);
+    });
+  });
+
   test("packed boxes and cooked batches stay, and nothing cooked is cooked or bought again", () => {
     const second = schoolDates[1] ?? "";
     const pins = agreed.filter((item) => item.date <= second).map((item) => ({ ...item, because: "PACKED" as const }));

@@ -395,6 +395,12 @@ interface Disruption {
   readonly brief: WeekBrief;
 }
 
+/** The week with a day on which the kitchen lacks something. */
+const onDay = (brief: WeekBrief, date: string, without: NonNullable<SessionBrief["without"]>): WeekBrief => ({
+  ...brief,
+  sessions: brief.sessions.map((session) => (session.date === date ? { ...session, without } : session)),
+});
+
 /**
  * The same household the night after its first school day: those boxes are packed, what was cooked until then is there, one
  * thing has happened since, and the week is to change as little as it can.
@@ -445,11 +451,15 @@ export function drawDisruption(brief: WeekBrief, draft: WeekDraft, seed: number)
       return { kind, brief: without((_, date) => date === box.date) };
     case "TRIP_DAY":
       return { kind, brief: onDate(box.date, { facility: "NEITHER" }) };
-    case "OUT_OF":
-      return { kind, brief: { ...later, outOf: [...later.outOf, dice.one(foodKinds)] } };
+    case "OUT_OF": {
+      const foodKind = dice.one(foodKinds);
+      if (dice.chance(50)) return { kind, brief: onDay(later, box.date, { equipment: [], foodKinds: [foodKind] }) };
+      return { kind, brief: { ...later, outOf: [...later.outOf, foodKind] } };
+    }
     case "BROKEN_APPLIANCE": {
       const { equipment } = later.household;
       const broken = dice.one(equipment);
+      if (dice.chance(50)) return { kind, brief: onDay(later, box.date, { equipment: [broken.kind], foodKinds: [] }) };
       const left = equipment.flatMap((row) =>
         row === broken ? (row.units > 1 ? [{ ...row, units: row.units - 1 }] : []) : [row],
       );

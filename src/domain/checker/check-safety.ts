@@ -1,7 +1,7 @@
 import { allergenGroups } from "../../../shared/codes.js";
 import { kindFamilies, mixtures } from "../../../shared/food-kinds.js";
 import type { AllergenCode, AllergenGroupCode, DietCode, OriginCode, ServedForm } from "../../../shared/codes.js";
-import type { AllergyBrief, ChokingRule } from "../brief.js";
+import type { AllergyBrief, ChokingRule, SessionBrief } from "../brief.js";
 import { completedYears } from "./clock.js";
 import type { Fault } from "./fault.js";
 import { place, purchaseChain } from "./week-read.js";
@@ -137,12 +137,30 @@ function checkHouseholdFoods(week: WeekRead): Fault[] {
     for (const allergen of keptOut)
       if (has.has(allergen)) faults.push({ kind: "KEPT_OUT", ...at, food: part.food.key, allergen });
   };
-  const isOut = (part: Part): boolean => purchaseChain(part.food, week.foods).some((food) => outOf.includes(food.kind));
+  const isOut = (part: Part, sessions: readonly (SessionBrief | undefined)[]): boolean =>
+    purchaseChain(part.food, week.foods).some(
+      ({ kind }) =>
+        outOf.includes(kind) || sessions.some((session) => session?.without?.foodKinds.includes(kind) === true),
+    );
+  /** Where an item is made: in the sessions of its tasks, in its morning where none of them lies in an evening. */
+  const madeIn = (read: ItemRead): (SessionBrief | undefined)[] => {
+    const sessions = week.draft.tasks
+      .filter(
+        (task) =>
+          task.kind === "FINISH" &&
+          task.dish === read.item.dish &&
+          task.forDates.includes(read.box.date) &&
+          task.childIds.includes(read.box.childId),
+      )
+      .map((task) => week.sessions.get(task.session));
+    if (sessions.some((session) => session?.kind === "EVENING")) return sessions;
+    return [...sessions, week.brief.sessions.find(({ kind, date }) => kind === "MORNING" && date === read.box.date)];
+  };
   for (const read of week.items) {
     for (const part of read.parts) {
       keepOut(part, place(read));
       // Inside a base it may come from a leftover or a batch cooked before; the batch answers for it below.
-      if (part.base === null && !read.packed && isOut(part))
+      if (part.base === null && !read.packed && isOut(part, madeIn(read)))
         faults.push({ kind: "OUT_OF", ...place(read), food: part.food.key });
     }
   }
@@ -152,7 +170,7 @@ function checkHouseholdFoods(week: WeekRead): Fault[] {
       if (!food) continue;
       const part: Part = { food, grams, form, base: batch.base, cooked: retention ?? null };
       keepOut(part, { base: batch.base, session: batch.session });
-      if (!batch.made && isOut(part))
+      if (!batch.made && isOut(part, [week.sessions.get(batch.session)]))
         faults.push({ kind: "OUT_OF", base: batch.base, session: batch.session, food: key });
     }
   }

@@ -48,11 +48,17 @@ function checkOneTask({ task, session, starts, handsFree, ends }: Timed, week: W
   if (!(Number.isInteger(task.carer) && task.carer >= 0 && task.carer < session.carers))
     faults.push({ kind: "CARER_UNKNOWN", ...at, found: task.carer, limit: session.carers });
   for (const use of task.equipment) {
-    const owned = week.brief.household.equipment.find((row) => row.kind === use.kind)?.units ?? 0;
+    const owned = unitsFor(week, session, use.kind);
     if (!(use.units <= owned))
       faults.push({ kind: "EQUIPMENT_NOT_OWNED", ...at, equipment: use.kind, found: use.units, limit: owned });
   }
   return faults;
+}
+
+/** None in a session that has to do without it. */
+function unitsFor(week: WeekRead, session: SessionBrief, kind: EquipmentKind): number {
+  if (session.without?.equipment.includes(kind) === true) return 0;
+  return week.brief.household.equipment.find((row) => row.kind === kind)?.units ?? 0;
 }
 
 function checkOrder(timed: readonly Timed[], tasks: readonly TaskPlan[]): Fault[] {
@@ -108,8 +114,8 @@ function checkEquipment(timed: readonly Timed[], week: WeekRead): Fault[] {
     })),
   );
   return [...groupBy(holds, (hold) => hold.kind).entries()].flatMap(([equipment, same]) => {
-    const owned = week.brief.household.equipment.find((row) => row.kind === equipment)?.units ?? 0;
     return same.flatMap((start): Fault[] => {
+      const owned = unitsFor(week, start.session, start.kind);
       const found = sum(
         same.filter((hold) => hold.from <= start.from && start.from < hold.until).map((hold) => hold.units),
       );

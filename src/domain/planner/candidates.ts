@@ -292,14 +292,31 @@ function rowsOf(index: CatalogueIndex, food: Food): Food[] {
   return bought === undefined ? [food] : [food, bought];
 }
 
-/** The food kind a base cannot be cooked for want of, null when nothing is missing. What is cooked already is not asked. */
-export function missingKind(brief: WeekBrief, index: CatalogueIndex, base: Base): string | null {
+/**
+ * The food kind a base cannot be cooked for want of, in a session or (without one) in any; null when nothing is missing. What is cooked
+ * already is not asked.
+ */
+export function missingKind(
+  brief: WeekBrief,
+  index: CatalogueIndex,
+  base: Base,
+  session?: SessionBrief,
+): string | null {
   const kinds = base.ingredients.flatMap(({ food: key }) => {
     const food = index.food(key);
     return food === undefined ? [] : rowsOf(index, food).map((row) => row.kind);
   });
-  return kinds.find((kind) => brief.outOf.includes(kind)) ?? null;
+  return kinds.find((kind) => brief.outOf.includes(kind) || isMissing(session, kind)) ?? null;
 }
+
+const isMissing = (session: SessionBrief | undefined, foodKind: string): boolean =>
+  session?.without?.foodKinds.includes(foodKind) === true;
+
+/** An appliance among these that cannot be used in a session, null when there is none. */
+export const brokenIn = (
+  session: SessionBrief | undefined,
+  uses: readonly { readonly kind: EquipmentKind }[],
+): EquipmentKind | null => uses.find(({ kind }) => session?.without?.equipment.includes(kind))?.kind ?? null;
 
 /** What shuts a dish out of this kitchen this week, whoever eats it; each answer is worked out once. */
 function createKitchenFilter(brief: WeekBrief, index: CatalogueIndex, labels: readonly LabelBrief[]) {
@@ -324,14 +341,59 @@ function createKitchenFilter(brief: WeekBrief, index: CatalogueIndex, labels: re
     const missing = lacking(base.equipment);
     if (missing !== null) return missing;
     const load = baseMinutes(base, 1, equipment);
-    const fits = brief.sessions.some(
+    const fitting = brief.sessions.filter(
       (session) =>
         base.windows.includes(session.kind) &&
         load.handsOn <= session.handsOnMinutes &&
         load.handsOn + load.passive <= session.elapsedMinutes,
     );
-    return fits ? null : { kind: "NO_SESSION", base: key };
+    if (fitting.length === 0) return { kind: "NO_SESSION", base: key };
+    const lacks = fitting.map((session) => lacksIn(session, base));
+    return lacks.find((cause) => cause === null) === undefined ? lacks[0]! : null;
   };
+  /** What a base cannot be made for want of in one session. */
+  const lacksIn = (session: SessionBrief, base: Base): ExclusionCause | null => {
+    const foodKind = missingKind(brief, index, base, session);
+    if (foodKind !== null) return { kind: "OUT_OF", foodKind };
+    const broken = brokenIn(session, base.equipment);
+    return broken === null ? null : brokenCause(broken, base.equipment);
+  };
+  const brokenCause = (
+    equipment: EquipmentKind,
+    uses: readonly { kind: EquipmentKind; units: number }[],
+  ): ExclusionCause => ({
+    kind: "EQUIPMENT",
+    equipment,
+    neededUnits: uses.reduce((most, use) => (use.kind === equipment ? Math.max(most, use.units) : most), 0),
+    haveUnits: 0,
+  });
+  /**
+   * What a dish cannot be finished for want of on one morning and the evening before. A food has to be there for both, for nobody knows
+   * yet when it will be finished; of the appliances it is enough that one of the two ways can do without what is broken.
+   */
+  const judgeDay = rememberCause(
+    ({ derived, date }: { derived: DerivedDish; date: string }) => `${derived.dish.key}@${date}`,
+    ({ derived: { dish, ingredients }, date }) => {
+      const morning = brief.sessions.find((session) => session.kind === "MORNING" && session.date === date);
+      const evening = canFinishEveningBefore(brief.sessions, dish, date)
+        ? brief.sessions.find((session) => session.kind === "EVENING" && session.date === addDays(date, -1))
+        : undefined;
+      if (morning?.without === undefined && evening?.without === undefined) return null;
+      for (const { food, viaBase } of ingredients) {
+        if (viaBase !== null) continue;
+        const row = rowsOf(index, food).find(({ kind }) => isMissing(morning, kind) || isMissing(evening, kind));
+        if (row !== undefined) return { kind: "OUT_OF", foodKind: row.kind };
+      }
+      const uses = (part: FinishPart) => finishSteps(dish, part).flatMap((step) => step.equipment);
+      const broken = brokenIn(morning, uses("ALL"));
+      if (broken === null) return null;
+      const isSplitPossible =
+        evening !== undefined &&
+        brokenIn(evening, uses("EVENING")) === null &&
+        brokenIn(morning, uses("MORNING_REST")) === null;
+      return isSplitPossible ? null : brokenCause(broken, uses("ALL"));
+    },
+  );
   /**
    * A base that has to stand must be ready for the session that takes it: the evening before where the dish may be finished then,
    * for nobody knows yet whether it will, else the morning. Every session whose product the morning could take has to make it.
@@ -403,7 +465,10 @@ function createKitchenFilter(brief: WeekBrief, index: CatalogueIndex, labels: re
   return {
     judgeFood,
     judgeWork: (dish: Dish, derived: DerivedDish, day: ChildDayBrief, items: number): ExclusionCause | null =>
-      judgeMeans(derived) ?? judgeStanding({ dish, date: day.date }) ?? judgeMorning({ dish, day, items }),
+      judgeMeans(derived) ??
+      judgeDay({ derived, date: day.date }) ??
+      judgeStanding({ dish, date: day.date }) ??
+      judgeMorning({ dish, day, items }),
   };
 }
 

@@ -9,6 +9,7 @@ import { TENTHS, tenths } from "../kitchen/jobs.js";
 import { hasStoodByMorning } from "../kitchen/standing.js";
 import { baseMinutes, finishLoad, packMinutesPerBox, type FinishPart } from "../kitchen/work.js";
 import {
+  brokenIn,
   canFinishEveningBefore,
   chainMinutes,
   labelsThroughPurchase,
@@ -533,7 +534,7 @@ function listWindows(
           minutes: isDone ? NO_LIMIT : Math.min(minutes, tightening.minutes.get(session.key) ?? minutes),
           effort: Math.max(0, Math.round(session.effort)),
           equipment: equipment.map((of) =>
-            isDone ? NO_LIMIT : ownedUnits(brief, of) * session.elapsedMinutes * TENTHS,
+            isDone ? NO_LIMIT : unitsIn(brief, session, of) * session.elapsedMinutes * TENTHS,
           ),
         },
         serves: (base) => {
@@ -552,6 +553,9 @@ function listWindows(
     ];
   });
 }
+
+const unitsIn = (brief: WeekBrief, session: SessionBrief, kind: EquipmentKind): number =>
+  brokenIn(session, [{ kind }]) === null ? ownedUnits(brief, kind) : 0;
 
 const ownedUnits = (brief: WeekBrief, kind: EquipmentKind): number =>
   brief.household.equipment.filter((owned) => owned.kind === kind).reduce((sum, owned) => sum + owned.units, 0);
@@ -672,7 +676,8 @@ function windowsOf(
   return windows.flatMap(({ session, serves }, window) => {
     const days = serves(base);
     const lacks =
-      missingKind(brief, index, base) !== null || base.equipment.some((use) => use.units > ownedUnits(brief, use.kind));
+      missingKind(brief, index, base, session) !== null ||
+      base.equipment.some((use) => use.units > unitsIn(brief, session, use.kind));
     const fits = one.handsOn <= session.handsOnMinutes && one.handsOn + one.passive <= session.elapsedMinutes;
     // Cooked that morning it would still be hot when the box is closed.
     const hot = session.kind === "MORNING" && isCooked(base);

@@ -462,9 +462,25 @@ function withoutMeans(brief: WeekBrief, dropped: readonly Requirement[]): WeekBr
         const isMissing = !brief.sessions.includes(session);
         return sessions.has(session.key) ? [widened(session)] : isMissing ? [] : [session];
       })
+      .map((session) => withMeans(session, new Set(kinds), foods))
       .sort(inTimeOrder),
     outOf: brief.outOf.filter((kind) => !foods.has(kind)),
   };
+}
+
+/** A session that has these after all. */
+export function withMeans(
+  session: SessionBrief,
+  kinds: ReadonlySet<EquipmentKind>,
+  foodKinds: ReadonlySet<string>,
+): SessionBrief {
+  const { without, ...rest } = session;
+  if (without === undefined) return session;
+  const left = {
+    equipment: without.equipment.filter((kind) => !kinds.has(kind)),
+    foodKinds: without.foodKinds.filter((kind) => !foodKinds.has(kind)),
+  };
+  return left.equipment.length + left.foodKinds.length === 0 ? rest : { ...rest, without: left };
 }
 
 interface OptionTags {
@@ -505,7 +521,7 @@ function tagOptions(
     outOf: [],
     choking: [],
     ruleSets: advice,
-    sessions: [...brief.sessions, ...missingMornings(brief)].map(widened),
+    sessions: [...brief.sessions, ...missingMornings(brief)].map(({ without: _without, ...row }) => widened(row)),
     holding: {
       ...limits,
       chilledMinutes: HOLDS_FOR_EVER,
@@ -574,8 +590,33 @@ function tagOptions(
   ask({ choking: brief.choking }, ({ childId, why }) =>
     why.kind === "CHOKING" ? alone({ kind: "CHOKING", childId }) : null,
   );
-  for (const foodKind of new Set(brief.outOf))
-    ask({ outOf: [foodKind] }, ({ why }) => (why.kind === "OUT_OF" ? alone({ kind: "OUT_OF", foodKind }) : null));
+  /** The sessions of the free brief, lacking what `lacks` leaves of it. */
+  const lackingIn = (
+    lacks: (without: NonNullable<SessionBrief["without"]>) => NonNullable<SessionBrief["without"]>,
+  ): SessionBrief[] => {
+    const known = new Map(brief.sessions.map(({ key, without }) => [key, without]));
+    return free.sessions.map((row) => {
+      const without = known.get(row.key);
+      return without === undefined ? row : { ...row, without: lacks(without) };
+    });
+  };
+  const only = <T>(list: readonly T[], one: T): T[] => list.filter((entry) => entry === one);
+  for (const foodKind of new Set([
+    ...brief.outOf,
+    ...brief.sessions.flatMap(({ without }) => without?.foodKinds ?? []),
+  ]))
+    ask(
+      {
+        outOf: only(brief.outOf, foodKind),
+        sessions: lackingIn(({ foodKinds }) => ({ equipment: [], foodKinds: only(foodKinds, foodKind) })),
+      },
+      ({ why }) => (why.kind === "OUT_OF" ? alone({ kind: "OUT_OF", foodKind }) : null),
+    );
+  for (const equipment of new Set(brief.sessions.flatMap(({ without }) => without?.equipment ?? [])))
+    ask(
+      { sessions: lackingIn((without) => ({ equipment: only(without.equipment, equipment), foodKinds: [] })) },
+      ({ why }) => (why.kind === "EQUIPMENT" ? alone({ kind: "EQUIPMENT", equipment: why.equipment }) : null),
+    );
   for (const equipment of lacking)
     ask(
       {
@@ -592,7 +633,7 @@ function tagOptions(
     requirement: { kind: "SESSION", session: key },
     date,
   });
-  ask({ sessions: brief.sessions }, ({ date, why }) => {
+  ask({ sessions: brief.sessions.map(({ without: _without, ...row }) => row) }, ({ date, why }) => {
     if (why.kind === "MORNING_TOO_SHORT") return [session(morningKey(brief, date), date)];
     if (why.kind !== "NO_SESSION") return null;
     const windows = index.base(why.base)?.windows ?? [];

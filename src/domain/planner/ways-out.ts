@@ -14,7 +14,7 @@ import { judgePlannability } from "./feasibility.js";
 import { sessionKey } from "../kitchen/session-key.js";
 import { formulate } from "./formulate.js";
 import { replan } from "./replan.js";
-import { inTimeOrder, type Requirement } from "./requirements.js";
+import { inTimeOrder, withMeans, type Requirement } from "./requirements.js";
 
 /** One change a household can make itself. */
 export type Change =
@@ -357,7 +357,11 @@ export function apply(brief: WeekBrief, change: Change): WeekBrief {
     case "RELAX_HOUSE_RULE":
       return { ...brief, relaxations: [...brief.relaxations, { rule: change.rule, date: change.date }] };
     case "GET_FOOD":
-      return { ...brief, outOf: brief.outOf.filter((kind) => kind !== change.foodKind) };
+      return {
+        ...brief,
+        outOf: brief.outOf.filter((kind) => kind !== change.foodKind),
+        sessions: brief.sessions.map((row) => withMeans(row, new Set(), new Set([change.foodKind]))),
+      };
     case "COLD_SOURCES":
       return withBox(change.childId, () => ({ coldSources: change.coldSources, insulated: true }));
     case "FLASK":
@@ -383,6 +387,8 @@ export function apply(brief: WeekBrief, change: Change): WeekBrief {
           ...brief.household,
           equipment: [...brief.household.equipment, { kind: change.equipment, units: 1 }],
         },
+        // One more can be used when the kitchen's own cannot.
+        sessions: brief.sessions.map((row) => withMeans(row, new Set([change.equipment]), new Set())),
       };
     case "REFRIGERATOR_ROOM":
       return {
