@@ -4,8 +4,9 @@
  */
 import type { Problem } from "../problem.js";
 import type { BoundTree, LeafProof } from "./bound-tree.js";
-import { packProof, raiseBound, type LinearAnswer, type OpenSolver } from "./branch-tree.js";
+import { packProof, raiseBound } from "./branch-tree.js";
 import { boundOf, checkTree, roundDuals } from "./certify.js";
+import { GrowingProgram, lengthsOfRows, slackOf, type LinearAnswer, type OpenSolver } from "./growing-program.js";
 import { buildLinearModel, keepRows, type LinearModel } from "./linear-model.js";
 
 export interface Certificate {
@@ -15,7 +16,7 @@ export interface Certificate {
   readonly bound: number;
   /** Linear programs solved for it. */
   readonly nodes: number;
-  /** Rows of the linear model that the tree speaks of; null: all of them. */
+  /** Rows of the linear model by which the tree numbers them; null: all, as in every certificate made today. */
   readonly rows: readonly number[] | null;
   readonly tree: BoundTree;
 }
@@ -25,6 +26,8 @@ const SHARE_OF_INTERIOR_POINT = 0.85;
 
 /** Above this dual a row carries something at the root, cost units. */
 const CARRIES = 1_000;
+/** Euclidean distance within which a solution touches a row. */
+const TOUCHES = 0.001;
 
 /**
  * Proves a bound: first by the linear program as a whole, then by a tree. Of the two the better one whose every leaf can be checked is
@@ -55,19 +58,25 @@ export function certify(
     tree: { kind: "LEAF", proof: packProof("BOUND", duals) },
   };
   if (root.bound >= objective || shouldStop()) return root;
-  // Rows that carry nothing at the root are left out of the tree; a bound without them is still a bound.
-  const rows = Array.from(model.rowLower.keys()).filter(
-    (row) => Math.abs(first.duals[row]!) > CARRIES || model.rowLower[row] === model.rowUpper[row],
-  );
-  const lean = pick(model, rows);
-  const solver = openSolver(lean, "SIMPLEX");
-  const grown = raiseBound(lean, solver, objective, shouldStop);
-  solver.close();
-  const checked = checkTree(lean, grown.tree);
+  const program = new GrowingProgram(model, openSolver, "CROSSOVER", rowsInUse(model, first));
+  const grown = raiseBound(program, objective, spent, packProof("BOUND", duals));
+  program.close();
+  const checked = checkTree(model, grown.tree);
   const bound = Math.min(objective, checked.bound);
   return checked.believed > 0 || bound <= root.bound
     ? { ...root, nodes: 1 + grown.nodes }
-    : { objective, bound, nodes: 1 + grown.nodes, rows, tree: grown.tree };
+    : { objective, bound, nodes: 1 + grown.nodes, rows: null, tree: grown.tree };
+}
+
+/** Rows that carry something in a solution or that it touches; the tree begins with them. */
+function rowsInUse(model: LinearModel, { duals, values }: LinearAnswer): number[] {
+  const lengths = lengthsOfRows(model);
+  return Array.from(model.rowLower.keys()).filter(
+    (row) =>
+      model.rowLower[row] === model.rowUpper[row] ||
+      Math.abs(duals[row]!) > CARRIES ||
+      slackOf(model, row, values) < TOUCHES * lengths[row]!,
+  );
 }
 
 function solveOnce(

@@ -1,5 +1,5 @@
 /** A lower bound that needs no trust in the solver: any duals give one, worked out in exact integers. */
-import type { BoundTree } from "./bound-tree.js";
+import type { BoundTree, LeafProof } from "./bound-tree.js";
 import { COST_UNITS, type LinearModel } from "./linear-model.js";
 
 /** Duals are rounded to millionths. */
@@ -53,10 +53,7 @@ export function checkTree(
 ): { readonly bound: number; readonly believed: number } {
   if (tree.kind === "BELIEVED_EMPTY") return { bound: Infinity, believed: 1 };
   if (tree.kind === "LEAF") {
-    const duals = new Float64Array(model.rowLower.length);
-    tree.proof.rows.forEach((row, at) => {
-      duals[row] = tree.proof.duals[at]!;
-    });
+    const duals = unpackProof(model, tree.proof);
     if (tree.proof.kind === "BOUND") return { bound: boundOf(model, duals, lower, upper), believed: 0 };
     return { bound: Infinity, believed: provesEmpty(model, duals, lower, upper) ? 0 : 1 };
   }
@@ -67,6 +64,15 @@ export function checkTree(
   const low = checkTree(model, tree.low, lower, below);
   const high = checkTree(model, tree.high, above, upper);
   return { bound: Math.min(low.bound, high.bound), believed: low.believed + high.believed };
+}
+
+/** A leaf's duals, one a row of the model. */
+export function unpackProof(model: LinearModel, { rows, duals }: LeafProof): Float64Array {
+  const all = new Float64Array(model.rowLower.length);
+  rows.forEach((row, at) => {
+    all[row] = duals[at]!;
+  });
+  return all;
 }
 
 function sumOfSides(
