@@ -127,6 +127,7 @@ function annualModel(): LinearModel {
     plainDuals: new Float64Array(dailyMinima.length),
     whole: new Int32Array(0),
     fine: new Int32Array(0),
+    idle: new Int32Array(0),
   };
 }
 const dollars = (bound: number): number => bound / FINE / PARTS;
@@ -211,6 +212,7 @@ test("at least ten different foods, each for three tenths of a cent a day or mor
     plainDuals: new Float64Array(plain.rowLower.length + all.length),
     whole: Int32Array.from(foods, (_, food) => count + food),
     fine: new Int32Array(0),
+    idle: new Int32Array(0),
   };
   // Worked out with HiGHS 1.15.3, not published.
   const optimum = 41.1303;

@@ -79,15 +79,10 @@ export function raiseBound(
       return;
     }
     const optimal = answer.status === "OPTIMAL";
-    let proof = optimal || answer.status === "LIMIT" ? packProof("BOUND", duals) : inherited;
-    let bound = boundOf(model, unpackProof(model, proof), bounds.lower, bounds.upper);
-    if (!optimal) {
-      const before = boundOf(model, unpackProof(model, inherited), bounds.lower, bounds.upper);
-      if (before > bound) {
-        proof = inherited;
-        bound = before;
-      }
-    }
+    const own = answer.status === "INFEASIBLE" ? inherited : packProof("BOUND", duals);
+    const [proof, bound] = [own, inherited]
+      .map((some) => [some, boundOf(model, unpackProof(model, some), bounds.lower, bounds.upper)] as const)
+      .reduce((best, other) => (other[1] > best[1] ? other : best));
     put({ kind: "LEAF", proof });
     if (bound < cutoff && optimal) open.push({ bounds, answer, bound, proof, put });
     else closed = Math.min(closed, bound);
@@ -100,6 +95,8 @@ export function raiseBound(
   const rootBound = open[0]?.bound ?? closed;
   while (open.length > 0 && !shouldStop()) {
     const at = open.reduce((best, node, index) => (node.bound < open[best]!.bound ? index : best), 0);
+    // A part that nothing more is won of is the weakest by now.
+    if (open[at]!.bound >= closed) break;
     const [node] = open.splice(at, 1) as [Node];
     const split = chooseSplit(model, node, gains, prober);
     if (split === null) {

@@ -71,11 +71,13 @@ export function certify(
 /** Rows that carry something in a solution or that it touches; the tree begins with them. */
 function rowsInUse(model: LinearModel, { duals, values }: LinearAnswer): number[] {
   const lengths = lengthsOfRows(model);
+  const idle = new Set(model.idle);
   return Array.from(model.rowLower.keys()).filter(
     (row) =>
-      model.rowLower[row] === model.rowUpper[row] ||
-      Math.abs(duals[row]!) > CARRIES ||
-      slackOf(model, row, values) < TOUCHES * lengths[row]!,
+      !idle.has(row) &&
+      (model.rowLower[row] === model.rowUpper[row] ||
+        Math.abs(duals[row]!) > CARRIES ||
+        slackOf(model, row, values) < TOUCHES * lengths[row]!),
   );
 }
 
@@ -85,9 +87,11 @@ function solveOnce(
   method: "INTERIOR_POINT" | "SIMPLEX",
   shouldStop: () => boolean,
 ): LinearAnswer {
-  const solver = openSolver(model, method);
-  const answer = solver.solve(model, null, shouldStop);
-  solver.close();
+  const idle = new Set(model.idle);
+  const rows = Array.from(model.rowLower.keys()).filter((row) => !idle.has(row));
+  const program = new GrowingProgram(model, openSolver, method, rows);
+  const answer = program.solve(model, null, shouldStop);
+  program.close();
   return answer;
 }
 

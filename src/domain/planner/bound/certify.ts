@@ -5,11 +5,14 @@ import { COST_UNITS, type LinearModel } from "./linear-model.js";
 /** Duals are rounded to millionths. */
 const DUAL_UNITS = 1_000_000;
 
-/** Duals as whole millionths; those of the wrong sign for an open side, and those that are no number, count as 0. */
+/**
+ * Duals as whole millionths; those of the wrong sign for an open side, and those that are no number, count as 0. However large: a whole
+ * number in floating point is one exactly, only that its neighbours are then more than one apart.
+ */
 export function roundDuals(model: LinearModel, duals: ArrayLike<number>): Float64Array {
   return Float64Array.from(model.rowLower, (low, r) => {
     const rounded = Math.round((duals[r] ?? 0) * DUAL_UNITS);
-    if (!Number.isSafeInteger(rounded)) return 0;
+    if (!Number.isFinite(rounded)) return 0;
     if (rounded > 0) return low === -Infinity ? 0 : rounded;
     return model.rowUpper[r] === Infinity ? 0 : rounded;
   });

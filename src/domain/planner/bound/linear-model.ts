@@ -1,11 +1,12 @@
 /**
  * The week as a linear program in integers, for a lower bound that can be checked. A relaxation: every feasible week is a point
- * of it and costs there at most what it really costs. Left out, and so only making the bound weaker: distinct counts, not-together
- * rows, storage, "at least two slots differ", one window per day and base. Method and strengthening rows: fixed-charge lot
+ * of it and costs there at most what it really costs. Left out, and so only making the bound weaker: most of the distinct counts,
+ * storage, "at least two slots differ", one window per day and base. Method and strengthening rows: fixed-charge lot
  * sizing with set-up rows lifted by what a set-up can supply.
  */
 import type { FinishLoad, Problem } from "../problem.js";
 import { reachOf } from "../reach.js";
+import { openCandidates } from "./open-candidates.js";
 
 /** Cost units in a thousandth of a point: a weekly target's price per unit is rounded down to one of these. */
 export const COST_UNITS = 1000;
@@ -37,6 +38,11 @@ export interface LinearModel {
   readonly plainDuals: Float64Array;
   /** Columns that are whole in every week too, to branch on when all of those are: which dish, and when it is finished. */
   readonly fine: Int32Array;
+  /**
+   * Rows that come to the same whatever is picked. A bound may use them, a solver is better off without: the dual of such a row may be
+   * anything that another row's takes back.
+   */
+  readonly idle: Int32Array;
 }
 
 class Builder {
@@ -102,10 +108,9 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
   const effort = windows.map((window) => window.effort * 100 * COST_UNITS);
 
   // Picks.
-  const pick = positions.map((position) =>
-    position.candidates.map((candidate, k) =>
-      to.column(candidate.cost * 1000 * COST_UNITS, position.fixed < 0 || position.fixed === k ? 1 : 0),
-    ),
+  const open = openCandidates(problem);
+  const pick = positions.map((position, p) =>
+    position.candidates.map((candidate, k) => to.column(candidate.cost * 1000 * COST_UNITS, open[p]![k]! ? 1 : 0)),
   );
   const chosen = positions.map((_, p) =>
     to.row(
@@ -122,8 +127,15 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
     over.flatMap((p) => positions[p]!.candidates.map((candidate, k): Term => [pick[p]![k]!, candidate.q[measure]!]));
   const same = (left: readonly number[], right: readonly number[]): boolean =>
     left.length === right.length && new Set([...left, ...right]).size === new Set(left).size;
+  const idle: number[] = [];
   for (const { measure, positions: over, lo, hi } of problem.bands) {
-    if (lo !== null || hi !== null) to.row(lo ?? -Infinity, total(measure, over), hi ?? Infinity);
+    if (lo === null && hi === null) continue;
+    const row = to.row(lo ?? -Infinity, total(measure, over), hi ?? Infinity);
+    const constant = over.every((p) => {
+      const amounts = positions[p]!.candidates.flatMap(({ q }, k) => (open[p]![k]! ? [q[measure]!] : []));
+      return amounts.every((amount) => amount === amounts[0]);
+    });
+    if (constant) idle.push(row);
   }
   for (const { measure, positions: over, target, direction, weight } of problem.targets) {
     const band = problem.bands.find((row) => row.measure === measure && same(row.positions, over));
@@ -227,20 +239,29 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
     const splits = split !== null && evening >= 0 ? split : null;
     // At most one portion a day: then the portion's own minutes are known with the way it is finished.
     const single = columns.length === 1 || (alone && [...byChild.values()].every((own) => own.length === 1));
-    const add = (part: FinishLoad, window: number, column: number): number => {
-      const minutes = part.fixed + (single ? part.perPortion : 0);
-      load[window]!.push([column, minutes]);
-      part.equipment.forEach((tenths, e) => busy[window]![e]!.push([column, tenths]));
-      return minutes * effort[window]!;
+    const minutesOf = (part: FinishLoad): number => part.fixed + (single ? part.perPortion : 0);
+    const fitsIn = (part: FinishLoad, window: number): boolean =>
+      minutesOf(part) <= windows[window]!.minutes &&
+      part.equipment.every((tenths, e) => tenths <= windows[window]!.equipment[e]!);
+    /** A column for a way to finish; one that no session has room for stays at zero, and its figures out of the program. */
+    const wayOf = (parts: readonly (readonly [part: FinishLoad, window: number])[]): number => {
+      const fits = parts.every(([part, window]) => fitsIn(part, window));
+      const column = to.column(0, fits ? 1 : 0);
+      finishing.push(column);
+      for (const [part, window] of fits ? parts : []) {
+        to.cost[column]! += minutesOf(part) * effort[window]!;
+        load[window]!.push([column, minutesOf(part)]);
+        part.equipment.forEach((tenths, e) => busy[window]![e]!.push([column, tenths]));
+      }
+      return column;
     };
-    const whole = to.column(0, 1);
-    finishing.push(whole);
-    to.cost[whole] = add(dish.morning, morning, whole);
+    const whole = wayOf([[dish.morning, morning]]);
     const ways: Term[] = [[whole, -1]];
     if (splits !== null) {
-      const parted = to.column(0, 1);
-      finishing.push(parted);
-      to.cost[parted] = add(splits.evening, evening, parted) + add(splits.morning, morning, parted);
+      const parted = wayOf([
+        [splits.evening, evening],
+        [splits.morning, morning],
+      ]);
       ways.push([parted, -1]);
       to.row(
         -Infinity,
@@ -447,6 +468,46 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
     });
   }
 
+  // Different kinds or days: one pick a place, so those of one kind and those of none leave enough places to the other kinds.
+  problem.distinct.forEach(({ counts, measure, positions: listed, atLeast }, rule) => {
+    if (atLeast <= 0) return;
+    const over = [...new Set(listed)];
+    const byKey = new Map<number, number[]>();
+    const placesOf = new Map<number, Set<number>>();
+    const none: number[] = [];
+    for (const p of over) {
+      positions[p]!.candidates.forEach((candidate, k) => {
+        const key = counts === "DAYS" ? positions[p]!.day : (candidate.kinds?.[rule] ?? -1);
+        const column = pick[p]![k]!;
+        if (candidate.q[measure]! <= 0 || key < 0) none.push(column);
+        else {
+          byKey.set(key, [...(byKey.get(key) ?? []), column]);
+          placesOf.set(key, (placesOf.get(key) ?? new Set()).add(p));
+        }
+      });
+    }
+    if (none.length > 0) to.row(-Infinity, ones(none), over.length - atLeast);
+    for (const [key, columns] of byKey) {
+      if (placesOf.get(key)!.size > 1) to.row(-Infinity, ones([...columns, ...none]), over.length - atLeast + 1);
+      // As many kinds as there can be: each of them.
+      if (byKey.size === atLeast) to.row(1, ones(columns), Infinity);
+    }
+  });
+  for (const { first, second, boxes } of problem.together) {
+    for (const box of new Set(boxes)) {
+      const inBox = positions.flatMap((position, p) => (position.box === box ? [p] : []));
+      const having = (p: number, measure: number): number[] =>
+        positions[p]!.candidates.flatMap(({ q }, k) => (q[measure]! > 0 ? [pick[p]![k]!] : []));
+      for (const one of inBox) {
+        for (const other of inBox) {
+          const left = having(one, first);
+          const right = having(other, second);
+          if (one !== other && left.length > 0 && right.length > 0) to.row(-Infinity, ones([...left, ...right]), 1);
+        }
+      }
+    }
+  }
+
   const plainDuals = new Float64Array(to.rowLower.length);
   for (const [row, waste] of made) plainDuals[row] = -waste;
   chosen.forEach((row, p) => {
@@ -465,6 +526,7 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
     plainDuals,
     whole: Int32Array.from(whole),
     fine: Int32Array.from([...pick.flat(), ...finishing]),
+    idle: Int32Array.from(idle),
   };
 }
 
