@@ -185,17 +185,25 @@ function withMoreRules(problem: Problem, seed: number): Problem {
       atMost: -1,
     },
   ];
+  const kindsOf = (dish: number): number[] => [0, dish % 3, ...boxes.map(() => dish % (2 + (seed % 3))), 0];
+  // In every other week a dish may be had at two places of a box, where no rule stands in the way.
+  const twice = seed % 4 > 1;
   return {
     ...problem,
     distinct: [...problem.distinct, ...more],
-    positions: problem.positions.map((position, p) => ({
-      ...position,
-      fixed: seed % 4 === 1 && p === 0 ? 1 : -1,
-      candidates: position.candidates.map((candidate) => ({
-        ...candidate,
-        kinds: [0, candidate.dish % 3, ...boxes.map(() => candidate.dish % (2 + (seed % 3))), 0],
-      })),
-    })),
+    dishes: problem.dishes.map((dish) => (twice ? { ...dish, main: false, repeatMax: 2 } : dish)),
+    positions: problem.positions.map((position, p) => {
+      const before = problem.positions[p - 1];
+      const lent = twice && before?.box === position.box ? before.candidates.slice(0, 1) : [];
+      return {
+        ...position,
+        fixed: seed % 4 === 1 && p === 0 ? 1 : -1,
+        candidates: [...position.candidates, ...lent].map((candidate) => ({
+          ...candidate,
+          kinds: kindsOf(candidate.dish),
+        })),
+      };
+    }),
     stayClose:
       seed % 3 === 0
         ? { dishAt: problem.positions.map(({ candidates }) => candidates[0]!.dish), pointsPerBox: 20, pointsPerItem: 5 }

@@ -228,6 +228,8 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
 
   // Finishing: once per dish and day, in the morning or split.
   const finishing: number[] = [];
+  /** Picks of one dish by a child that have it at several places of a day, and the ways to finish it. */
+  const severalPlaces: { readonly own: readonly number[]; readonly ways: readonly Term[] }[] = [];
   for (const { dish: number, day, columns, children: eaters, byChild } of dishDays.values()) {
     const dish = dishes[number]!;
     const alone = dish.main && !siblingsRest.has(day);
@@ -280,6 +282,7 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
       // Once a week means once a day; else each place by itself.
       const once = dish.repeatMax === 1 && counted.has(day);
       for (const group of once ? [own] : own.map((column) => [column])) to.row(-Infinity, [...ones(group), ...ways], 0);
+      if (!once && own.length > 1) severalPlaces.push({ own, ways });
     }
     const perPortion =
       splits === null
@@ -469,6 +472,8 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
   }
 
   // Different kinds or days: one pick a place, so those of one kind and those of none leave enough places to the other kinds.
+  /** Of picks with a mark in common only one is had: every place of a rule needs a kind of its own. */
+  const marks = new Map<number, string[]>();
   problem.distinct.forEach(({ counts, measure, positions: listed, atLeast }, rule) => {
     if (atLeast <= 0) return;
     const over = [...new Set(listed)];
@@ -489,10 +494,18 @@ export function buildLinearModel(problem: Problem): LinearModel | null {
     if (none.length > 0) to.row(-Infinity, ones(none), over.length - atLeast);
     for (const [key, columns] of byKey) {
       if (placesOf.get(key)!.size > 1) to.row(-Infinity, ones([...columns, ...none]), over.length - atLeast + 1);
+      if (over.length === atLeast)
+        for (const column of columns) marks.set(column, [...(marks.get(column) ?? []), `${rule}/${key}`]);
       // As many kinds as there can be: each of them.
       if (byKey.size === atLeast) to.row(1, ones(columns), Infinity);
     }
   });
+  // A dish that a child has once a day at most needs its finishing whole, however it is spread over the day's places.
+  for (const { own, ways } of severalPlaces) {
+    const common = own.map((column) => marks.get(column) ?? []);
+    if (common[0]!.some((mark) => common.every((some) => some.includes(mark))))
+      to.row(-Infinity, [...ones(own), ...ways], 0);
+  }
   for (const { first, second, boxes } of problem.together) {
     for (const box of new Set(boxes)) {
       const inBox = positions.flatMap((position, p) => (position.box === box ? [p] : []));
