@@ -7,6 +7,7 @@ import type { Problem, Solution } from "../../src/domain/planner/problem.js";
 import { buildTables } from "../../src/domain/planner/problem-tables.js";
 import { createRandomStream } from "../../src/domain/planner/random.js";
 import { createSnapshot, createWeekState } from "../../src/domain/planner/week-state.js";
+import { findBestExhaustively } from "../support/exhaustive-week.js";
 import { drawProblem } from "../support/random-problem.js";
 
 const drawWeek = (seed: number): Problem =>
@@ -313,4 +314,29 @@ describe("one search after the other at one workbench", () => {
     expect(search(drawn).picks).toHaveLength(drawn.positions.length);
     expect(search(weeks[0]!)).toEqual(before);
   });
+});
+
+test("a dish that only the evening before can finish is found like any other", () => {
+  let found = 0;
+  for (let seed = 1; seed <= 30; seed += 1) {
+    const drawn = drawProblem(seed, {
+      children: 1,
+      days: 3,
+      slots: 2,
+      choices: 3,
+      bases: 0,
+      everything: true,
+      tightness: 100,
+    });
+    const late = { fixed: 20, perPortion: 5, equipment: [0], portionsPerGo: 0 };
+    const dishes = drawn.dishes.map((dish, d) =>
+      d % 2 === 0 ? { ...dish, morning: { ...late, fixed: 1_000_000 }, split: { evening: late, morning: late } } : dish,
+    );
+    const problem = { ...drawn, dishes };
+    const best = findBestExhaustively(problem);
+    if (best === null || best.eveningFinish.length < 2) continue;
+    found += 1;
+    expect(solve(problem, { seed, steps: 3000 }).objective).toBe(best.objective);
+  }
+  expect(found).toBeGreaterThan(5);
 });

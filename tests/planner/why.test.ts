@@ -480,7 +480,8 @@ describe("what an item was chosen for", () => {
 
   test("names the leftover that is eaten up", () => {
     const brief = small((row) => {
-      row.pins = [pin("mira", "MAIN", 0, "chickpea-wrap")];
+      // Nothing else that could take of the mash.
+      row.pins = [pin("mira", "MAIN", 0, "chickpea-wrap"), pin("tove", "MAIN", 0, "rice-bowl")];
     });
     expect(why(planned(brief)).filter(({ kind }) => kind === "USES_READY")).toEqual([
       expect.objectContaining({ dish: "chickpea-wrap", base: "chickpea-mash", from: "LEFTOVER" }),

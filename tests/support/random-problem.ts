@@ -23,6 +23,9 @@ export interface RandomProblemShape {
   readonly tightness: number;
 }
 
+/** Tenths of a minute that no morning has. */
+const NO_MORNING = 1_000_000;
+
 const MEASURES = 4;
 /** Measures 0 and 1 are amounts; 2 and 3 say membership of a class. */
 const FIRST_CLASS = 2;
@@ -42,13 +45,17 @@ export function drawProblem(seed: number, shape: RandomProblemShape): Problem {
     portionsPerGo: everything && chance(50) ? 1 : 0,
   });
   const dishesPerSlot = choices + 1;
-  const dishes = Array.from({ length: slots * dishesPerSlot }, (_, v) => ({
-    main: v < dishesPerSlot,
-    repeatMax: v < dishesPerSlot ? 1 : 2,
-    starch: v < dishesPerSlot ? random.below(3) - 1 : -1,
-    morning: finish(),
-    split: everything && chance(25) ? { evening: finish(), morning: { ...finish(), perPortion: 1 } } : null,
-  }));
+  const dishes = Array.from({ length: slots * dishesPerSlot }, (_, v) => {
+    const drawn = {
+      main: v < dishesPerSlot,
+      repeatMax: v < dishesPerSlot ? 1 : 2,
+      starch: v < dishesPerSlot ? random.below(3) - 1 : -1,
+      morning: finish(),
+      split: everything && chance(25) ? { evening: finish(), morning: { ...finish(), perPortion: 1 } } : null,
+    };
+    // Every other dish that the evening may finish has to be finished then.
+    return drawn.split !== null && v % 2 === 0 ? { ...drawn, morning: { ...drawn.morning, fixed: NO_MORNING } } : drawn;
+  });
   const usesOf = dishes.map(() =>
     shape.bases > 0 && chance(60) ? [{ base: random.below(shape.bases), amount: between(40, 120) }] : [],
   );
@@ -169,7 +176,7 @@ export function drawProblem(seed: number, shape: RandomProblemShape): Problem {
 }
 
 /** Numbers of the weeks that are small enough to try everything. */
-export const tinySeeds: readonly number[] = Array.from({ length: 24 }, (_, i) => i + 1);
+export const tinySeeds: readonly number[] = Array.from({ length: 28 }, (_, i) => i + 1);
 /** A week small enough to try everything, some tight; with `everything` false without the rules that only few weeks have. */
 export const drawTinyWeek = (seed: number, everything = true): Problem =>
   drawProblem(seed, {

@@ -1,4 +1,4 @@
-import { WHOLE_MORNING, type ProblemTables } from "./problem-tables.js";
+import { SPLIT_EVENING, SPLIT_MORNING, WHOLE_MORNING, type ProblemTables } from "./problem-tables.js";
 import { createRandomStream, type RandomStream } from "./random.js";
 import type { WeekState } from "./week-state.js";
 
@@ -33,7 +33,7 @@ const SAMPLE = 6;
 const FIFTHS_OF_SET_UP = 3;
 
 /**
- * Writes what each candidate costs by estimate, thousandths of a point: its own cost, its finishing in the morning, and of each base
+ * Writes what each candidate costs by estimate, thousandths of a point: its own cost, its finishing where that begins, and of each base
  * the batches it takes and a part of a set-up, at the easiest window that serves its day.
  */
 function estimateCosts(tables: ProblemTables, costs: Float64Array): void {
@@ -43,10 +43,14 @@ function estimateCosts(tables: ProblemTables, costs: Float64Array): void {
     const day = tables.dayAt[position]!;
     const morning = tables.morningOf[day]!;
     for (let candidate = candidateStart[position]!; candidate < candidateStart[position + 1]!; candidate += 1) {
-      const part = candidateDish[candidate]! * 3 + WHOLE_MORNING;
+      const dish = candidateDish[candidate]!;
+      const minutes = (part: number): number =>
+        tables.finishFixed[dish * 3 + part]! + tables.finishPerPortion[dish * 3 + part]!;
       costs[candidate] = candidateCost[candidate]!;
-      if (morning >= 0)
-        costs[candidate]! += effort[morning]! * (tables.finishFixed[part]! + tables.finishPerPortion[part]!);
+      if (tables.eveningFirst[dish * tables.size.days + day] === 1) {
+        const evening = tables.eveningOf[day]!;
+        costs[candidate]! += effort[evening]! * minutes(SPLIT_EVENING) + effort[morning]! * minutes(SPLIT_MORNING);
+      } else if (morning >= 0) costs[candidate]! += effort[morning]! * minutes(WHOLE_MORNING);
       for (let use = candidateBaseStart[candidate]!; use < candidateBaseStart[candidate + 1]!; use += 1) {
         const base = candidateBase[use]!;
         let easiest = Infinity;

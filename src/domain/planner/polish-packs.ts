@@ -109,7 +109,11 @@ const dishAt = ({ problem }: SolvedWeek, picks: readonly number[], position: num
 
 function snapshotOf(tables: ProblemTables, { picks, eveningFinish, batches }: Solution) {
   const snapshot = createSnapshot(tables);
-  picks.forEach((candidate, p) => (snapshot.picks[p] = tables.candidateStart[p]! + candidate));
+  picks.forEach((candidate, p) => {
+    const chosen = tables.candidateStart[p]! + candidate;
+    snapshot.picks[p] = chosen;
+    snapshot.evening[tables.candidateDish[chosen]! * tables.size.days + tables.dayAt[p]!] = 0;
+  });
   for (const { dish, day } of eveningFinish) snapshot.evening[dish * tables.size.days + day] = 1;
   for (const { base, window, supply, child } of batches) {
     const lot = (base * tables.size.groups + Math.max(0, child)) * tables.size.days;

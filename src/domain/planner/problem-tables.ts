@@ -119,7 +119,13 @@ export interface ProblemTables {
   readonly finishPerPortion: Int32Array;
   readonly finishEquipment: Int32Array;
   readonly finishPortionsPerGo: Int32Array;
-  readonly canSplit: Uint8Array;
+  /**
+   * Per dish and day, [dish x days + day]: whether its finishing may move between the morning and the evening before. Not where one of
+   * the two fits no session, even for one portion.
+   */
+  readonly isMovable: Uint8Array;
+  /** Whether it begins in the evening before: where it must, and where that is less trouble for one portion. */
+  readonly eveningFirst: Uint8Array;
   readonly morningOf: Int32Array;
   readonly eveningOf: Int32Array;
 
@@ -324,7 +330,7 @@ export function buildTables(problem: Problem): ProblemTables {
     finishPerPortion: Int32Array.from(parts, (part) => part.perPortion),
     finishEquipment: Int32Array.from(parts.flatMap((part) => part.equipment)),
     finishPortionsPerGo: Int32Array.from(parts, (part) => part.portionsPerGo),
-    canSplit: Uint8Array.from(problem.dishes, (dish) => (dish.split === null ? 0 : 1)),
+    ...buildFinishing(problem, morningOf, eveningOf),
     morningOf,
     eveningOf,
     capacityBudget,
@@ -412,6 +418,31 @@ function buildRows(problem: Problem) {
     rowMeasureAt: Int32Array.from(at.flat(), (entry) => entry.measure),
   };
   return { count: rows.length, lists };
+}
+
+/** What of a dish's finishing is free on each day, and where it begins. */
+function buildFinishing(problem: Problem, morningOf: Int32Array, eveningOf: Int32Array) {
+  const { dishes, days, windows } = problem;
+  const isMovable = new Uint8Array(dishes.length * days);
+  const eveningFirst = new Uint8Array(dishes.length * days);
+  const minutesOf = (part: FinishLoad): number => part.fixed + part.perPortion;
+  const fits = (part: FinishLoad, w: number): boolean =>
+    minutesOf(part) <= windows[w]!.minutes && part.equipment.every((tenths, e) => tenths <= windows[w]!.equipment[e]!);
+  const trouble = (part: FinishLoad, w: number): number => windows[w]!.effort * minutesOf(part);
+  dishes.forEach(({ morning: whole, split }, dish) => {
+    for (let day = 0; day < days; day += 1) {
+      const morning = morningOf[day]!;
+      const evening = eveningOf[day]!;
+      if (split === null || morning < 0 || evening < 0) continue;
+      const fitsWhole = fits(whole, morning);
+      const fitsSplit = fits(split.evening, evening) && fits(split.morning, morning);
+      const splitTrouble = trouble(split.evening, evening) + trouble(split.morning, morning);
+      const index = dish * days + day;
+      isMovable[index] = fitsWhole === fitsSplit ? 1 : 0;
+      eveningFirst[index] = fitsSplit && (!fitsWhole || splitTrouble < trouble(whole, morning)) ? 1 : 0;
+    }
+  });
+  return { isMovable, eveningFirst };
 }
 
 function buildDistinct(problem: Problem, candidates: number) {

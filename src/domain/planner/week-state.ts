@@ -70,12 +70,12 @@ export interface WeekState {
   readonly clear: () => void;
 }
 
-/** An empty snapshot of the right size. */
+/** A snapshot of the right size: no base planned, all finishing where it begins. */
 export function createSnapshot(tables: ProblemTables): Snapshot {
   const { positions, dishes, bases, groups, days } = tables.size;
   return {
     picks: new Int32Array(positions),
-    evening: new Uint8Array(dishes * days),
+    evening: tables.eveningFirst.slice(0, dishes * days),
     serve: new Int32Array(bases * groups * days).fill(UNSERVED),
   };
 }
@@ -99,7 +99,7 @@ export function createWeekState(tables: ProblemTables): WeekState {
   const { togetherStart, togetherAt, togetherFirst, togetherSecond } = tables;
   const { main, repeatMax, starch, countsRepeat, neighbourStart, neighbourDay } = tables;
   const { peerStart, peerAt, peerPair, rivalStart, rivalAt, pairCommon } = tables;
-  const { finishFixed, finishPerPortion, finishEquipment, finishPortionsPerGo, canSplit, morningOf, eveningOf } =
+  const { finishFixed, finishPerPortion, finishEquipment, finishPortionsPerGo, isMovable, morningOf, eveningOf } =
     tables;
   const { capacityBudget, capacityPrice, effort, baseMaxBatches, baseBatch, readyStart } = tables;
   const planner = createBasePlanner(tables);
@@ -568,9 +568,9 @@ export function createWeekState(tables: ProblemTables): WeekState {
   };
 
   const toggleEvening = (dish: number, day: number): boolean => {
-    if (canSplit[dish] === 0 || eveningOf[day] === -1 || morningOf[day] === -1) return false;
-    keepLoads();
     const index = dish * size.days + day;
+    if (isMovable[index] === 0) return false;
+    keepLoads();
     finish(dish, day, portionsOf[index]!, -1);
     evening[index] = 1 - evening[index]!;
     finish(dish, day, portionsOf[index]!, 1);
@@ -807,9 +807,9 @@ export function createWeekState(tables: ProblemTables): WeekState {
     lotSize = groups * days;
     memory.clear();
     picks.fill(-1, 0, positions);
+    evening.set(tables.eveningFirst.subarray(0, dishes * days));
     serve.fill(UNSERVED, 0, bases * lotSize);
     const toEmpty: readonly (readonly [list: Int32Array | Float64Array | Uint8Array, length: number])[] = [
-      [evening, dishes * days],
       [demand, bases * lotSize],
       [net, bases * lotSize],
       [usersOf, bases],
