@@ -25,11 +25,12 @@ export interface OpenedApp {
  * Migrates and seeds where an owner's URL is known, refuses a role that could see past row security.
  * @param options.ready planner threads start at once, else with the first week
  * @param options.join see `DatabaseChoice`
+ * @param options.briefProofs see `startBoundPool`
  */
 export async function openApp(
   config: Config,
   say: (line: string) => void = () => undefined,
-  { ready, join }: { ready: boolean; join?: boolean } = { ready: true },
+  { ready, join, briefProofs }: { ready: boolean; join?: boolean; briefProofs?: boolean } = { ready: true },
 ): Promise<OpenedApp> {
   const opened = await openDatabase({
     databaseUrl: config.databaseUrl,
@@ -53,6 +54,7 @@ export async function openApp(
       config.boundSeconds > 0
         ? startBoundPool({
             seconds: config.boundSeconds,
+            isBrief: briefProofs ?? false,
             onError: (error) => say(`the proof of a bound: ${briefly(error)}`),
           })
         : null;

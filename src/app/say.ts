@@ -169,7 +169,7 @@ export function sayReason(reason: Reason, names: Names): string {
     case "AVOIDS":
       return `free of ${sayAllergens(reason.allergens)}; ${reason.dishes} other ${reason.dishes === 1 ? "dish" : "dishes"} for such a place ${reason.dishes === 1 ? "is" : "are"} not`;
     case "AVOIDS_DISLIKED":
-      return `nothing disliked in it, as in ${reason.dishes} other ${reason.dishes === 1 ? "dish" : "dishes"} to be had here`;
+      return `has nothing disliked in it; ${reason.dishes} other ${reason.dishes === 1 ? "dish" : "dishes"} to be had here ${reason.dishes === 1 ? "has" : "have"}`;
     case "LIKED":
       return "has been eaten before";
     case "NEW_TASTE":

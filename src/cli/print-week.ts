@@ -83,16 +83,6 @@ function printSharing(plan: PlanRow, names: Names): string[] {
       ),
     );
   }
-  const { certificate } = plan;
-  if (certificate) {
-    const gap = (100 * (certificate.objectivePoints - certificate.boundPoints)) / certificate.objectivePoints;
-    lines.push(
-      ...wrap(
-        "  ",
-        `By everything the plan weighs, minutes, cost, leftovers, needs and taste, this week counts ${Math.round(certificate.objectivePoints)} points, less being better. No week for this kitchen can be below ${Math.floor(certificate.boundPoints)}: at most ${Math.ceil(gap)} % of it could be saved by any other.`,
-      ),
-    );
-  }
   return lines;
 }
 

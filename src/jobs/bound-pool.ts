@@ -15,9 +15,14 @@ const GIVEN_UP = "given up";
 
 /**
  * @param options.seconds how long a proof may grow
+ * @param options.isBrief a proof ends with the linear program as a whole, sooner and with less to show
  * @param options.onError hears of proofs that broke off by a fault
  */
-export function startBoundPool(options: { seconds: number; onError: (error: unknown) => void }): BoundPool {
+export function startBoundPool(options: {
+  seconds: number;
+  isBrief?: boolean;
+  onError: (error: unknown) => void;
+}): BoundPool {
   const pool = new Piscina({
     filename: fileURLToPath(new URL("./bound-thread.mjs", import.meta.url)),
     execArgv: [],
@@ -32,7 +37,12 @@ export function startBoundPool(options: { seconds: number; onError: (error: unkn
       underWay.get(about)?.abort(GIVEN_UP);
       const controller = new AbortController();
       underWay.set(about, controller);
-      const task: BoundTask = { problem, objective, milliseconds: options.seconds * 1000 };
+      const task: BoundTask = {
+        problem,
+        objective,
+        milliseconds: options.seconds * 1000,
+        isBrief: options.isBrief ?? false,
+      };
       const work = async (): Promise<void> => {
         try {
           // Only the end of the thread stops a linear program that is being solved.

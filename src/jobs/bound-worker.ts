@@ -11,6 +11,8 @@ export interface BoundTask {
   readonly objective: number;
   /** The proof grows for so long; to go over it again comes on top. */
   readonly milliseconds: number;
+  /** Only as far as the linear program as a whole goes. */
+  readonly isBrief: boolean;
 }
 export interface BoundAnswer {
   readonly bound: number;
@@ -31,6 +33,7 @@ export async function createRun(): Promise<(task: BoundTask) => BoundAnswer | nu
       task.objective,
       openSolver,
       () => spent() / task.milliseconds,
+      task.isBrief,
     );
     if (certificate === null) return null;
     const written = writeCertificate(certificate);

@@ -33,12 +33,14 @@ const TOUCHES = 0.001;
  * Proves a bound: first by the linear program as a whole, then by a tree. Of the two the better one whose every leaf can be checked is
  * kept. The time and the bound depend on the machine, what the certificate says does not. Null for a problem with sharing switched off.
  * @param spent the part of its time that is gone; from 1 on the proof ends, a program under way included
+ * @param isBrief the program as a whole is enough: no tree
  */
 export function certify(
   problem: Problem,
   objective: number,
   openSolver: OpenSolver,
   spent: () => number,
+  isBrief = false,
 ): Certificate | null {
   const model = buildLinearModel(problem);
   if (model === null) return null;
@@ -57,7 +59,7 @@ export function certify(
     rows: null,
     tree: { kind: "LEAF", proof: packProof("BOUND", duals) },
   };
-  if (root.bound >= objective || shouldStop()) return root;
+  if (isBrief || root.bound >= objective || shouldStop()) return root;
   const program = new GrowingProgram(model, openSolver, "CROSSOVER", rowsInUse(model, first));
   const grown = raiseBound(program, objective, spent, packProof("BOUND", duals));
   program.close();
