@@ -11,10 +11,28 @@ import { createSnapshot } from "./week-state.js";
 import type { Snapshot, WeekState } from "./week-state.js";
 import { atWorkbench, type Workbench } from "./workbench.js";
 
-/** A cooling's levels; from 20 points down by about 1/83 a level, or from 8 by 1/138: both end at about 2 points. */
+/** Temperatures of a cooling. */
 const LEVELS = 192;
-const COOLING = coolingTemperatures(20 * POINT, LEVELS, 64750);
-const RECOOLING = coolingTemperatures(8 * POINT, LEVELS, 65062);
+interface Coolings {
+  /** Where both end, thousandths of a point. */
+  readonly end: number;
+  readonly fromNew: Float64Array;
+  readonly fromBest: Float64Array;
+}
+/** From 20 points to 2 or to 1 (from the best week on from 8), or from 10 to 0.3 (from 4): how fine depends on how much picks differ. */
+const COOLINGS: readonly Coolings[] = (
+  [
+    { end: 2 * POINT, first: 20 * POINT, ratio: 64750, again: 8 * POINT, ratioAgain: 65062 },
+    { end: POINT, first: 20 * POINT, ratio: 64521, again: 8 * POINT, ratioAgain: 64831 },
+    { end: (3 * POINT) / 10, first: 10 * POINT, ratio: 64345, again: 4 * POINT, ratioAgain: 64658 },
+  ] as const
+).map(({ end, first, ratio, again, ratioAgain }) => ({
+  end,
+  fromNew: coolingTemperatures(first, LEVELS, ratio),
+  fromBest: coolingTemperatures(again, LEVELS, ratioAgain),
+}));
+/** A cooling should end at this part of what the picks of a place differ by, or below. */
+const ENDS_AT = 5;
 
 /** Weight of penalties against the objective: where it starts, and its range. */
 const FIRST_WEIGHT = 16;
@@ -88,6 +106,19 @@ export function solve(problem: Problem, options: SearchOptions): Solution {
   });
 }
 
+/**
+ * How much the candidates of a place differ, thousandths of a point: what the cheapest fourth of them costs more than the cheapest at
+ * most, on average over the free places.
+ */
+function spreadOfPicks({ free, candidateStart, candidateCost }: ProblemTables): number {
+  let sum = 0;
+  for (const position of free) {
+    const costs = candidateCost.slice(candidateStart[position], candidateStart[position + 1]).sort();
+    sum += costs[(costs.length - 1) >> 2]! - costs[0]!;
+  }
+  return free.length === 0 ? 0 : sum / free.length;
+}
+
 class Search {
   private readonly tables: ProblemTables;
   private readonly week: WeekState;
@@ -98,6 +129,7 @@ class Search {
   private steps = 0;
   private weight = FIRST_WEIGHT;
   private readonly mostWeight: number;
+  private readonly coolings: Coolings;
   /** Steps in all that the search means to make. */
   private budget = 0;
   private stopped = false;
@@ -115,6 +147,8 @@ class Search {
     // A box kept must never be worth a rule broken.
     this.mostWeight = MOST_WEIGHT + (problem.stayClose?.pointsPerBox ?? 0);
     this.week.setWeight(this.weight);
+    const end = spreadOfPicks(tables) / ENDS_AT;
+    this.coolings = COOLINGS.find((some) => some.end <= end) ?? COOLINGS.at(-1)!;
   }
 
   run(): void {
@@ -133,7 +167,7 @@ class Search {
       const length = Math.floor((this.budget - this.steps) / MENDING / MOST_MENDINGS);
       for (let mending = 1; mending <= MOST_MENDINGS && this.bestPenalty > 0; mending += 1) {
         if (mending > 1) this.shuffle(random, broken);
-        this.anneal(random, this.steps + length, COOLING, broken);
+        this.anneal(random, this.steps + length, this.coolings.fromNew, broken);
       }
       this.returnToBest(this.weight);
     }
@@ -178,7 +212,11 @@ class Search {
       const isNew = cooling <= starts || this.bestPenalty > 0;
       if (!isNew) this.returnToBest(this.weight);
       else if (cooling > 1) this.shuffle(random);
-      this.anneal(random, from + Math.floor((length * cooling) / coolings), isNew ? COOLING : RECOOLING);
+      this.anneal(
+        random,
+        from + Math.floor((length * cooling) / coolings),
+        isNew ? this.coolings.fromNew : this.coolings.fromBest,
+      );
     }
     this.returnToBest();
     this.descend(budget - pairing);

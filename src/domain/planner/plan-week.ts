@@ -39,7 +39,7 @@ export type WeekOutcome =
   | { readonly kind: "INFEASIBLE"; readonly conflicts: readonly Conflict[] };
 
 /** Searches after the first, each with less time or space where the week did not fit. */
-export const MOST_REPEATS = 4;
+export const MOST_REPEATS = 10;
 /** Searches on one problem after a first that met no feasible week. */
 const MOST_RESTARTS = 4;
 /** One swap for fewer packs is worked out for so many moves of the search. */
