@@ -96,6 +96,7 @@ function searchFor(problem: Problem, seed: number, budgetMs: number, firstPace: 
   let best: Solution | null = null;
   let known = Infinity;
   let pace = firstPace;
+  let longest = WARM_STEPS;
   const note = (objective: number) => {
     known = Math.min(known, objective);
     for (const mark of marks) if (spent() <= mark) curve.set(mark, known / 1000);
@@ -106,8 +107,11 @@ function searchFor(problem: Problem, seed: number, budgetMs: number, firstPace: 
       const search = { seed: seed + searches.length, steps };
       const from = spent();
       const solution = solve(problem, { ...search, onBetter: note, shouldStop: () => spent() >= budgetMs });
-      // A short search mostly sets up its tables, and says little of the pace.
-      if (steps >= WARM_STEPS) pace = solution.steps / (spent() - from);
+      // A search mostly sets up its tables at first, and refuses most moves at last: a longer one says more of the pace.
+      if (steps >= longest) {
+        pace = solution.steps / (spent() - from);
+        longest = steps;
+      }
       searches.push(search);
       if (!solution.feasible) continue;
       note(solution.objective);
