@@ -33,7 +33,7 @@ const WARM_SEED = 999;
 const WARM_STEPS = 20_000;
 /** The engine goes on compiling, on threads of its own whose time counts too, for about so many; the pace is taken after them. */
 const COMPILE_STEPS = 600_000;
-const PACE_STEPS = 200_000;
+const PACE_STEPS = 400_000;
 /** Processor milliseconds at which a search should end, besides the last; between them a search's own better weeks are counted. */
 const ENDS = [50, 1000];
 /** Part of the time to the next end that a search is planned to take: what is left over is too short for another. */
