@@ -244,9 +244,10 @@ function meansOf(
   const outOf = kinds.filter((kind) => toCome.length > 0 && toCome.every((session) => lacksFood(kind, session)));
   const someDays = kinds.filter((kind) => !outOf.includes(kind));
   const equipment = household.equipment.flatMap(({ kind, units }) => {
-    const left = toCome.map((session) => unitsLeft(kind, units, session)).filter((some) => some > 0);
-    if (toCome.length > 0 && left.length === 0) return [];
-    return [{ kind, units: Math.min(units, ...left) }];
+    const left = (toCome.length > 0 ? toCome.map((session) => unitsLeft(kind, units, session)) : [units]).filter(
+      (some) => some > 0,
+    );
+    return left.length > 0 ? [{ kind, units: Math.min(...left) }] : [];
   });
   return {
     outOf,

@@ -86,6 +86,14 @@ const impossible: readonly { readonly name: string; readonly brief: WeekBrief; r
     kinds: ["BOX", "DIET", "OUT_OF", "OUT_OF"],
   },
   {
+    name: "no vegetable to be had when the boxes are packed",
+    brief: small((brief) => {
+      for (const session of brief.sessions)
+        if (session.kind === "MORNING") session.without = { equipment: [], foodKinds: ["carrot", "cucumber"] };
+    }),
+    kinds: ["BOX", "DIET", "OUT_OF", "OUT_OF"],
+  },
+  {
     name: "meat pinned beside milk",
     brief: small((brief) => {
       brief.pins = [pin("tove", "VEGETABLE", 1, "chicken-bites"), pin("tove", "FRUIT", 2, "yogurt-pot")];
