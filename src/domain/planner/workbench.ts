@@ -1,7 +1,7 @@
 /**
  * Where a search works: the tables of a week, its sums and its moves, in lists that are made once a thread and written over by the next
  * week. Nothing of one week reaches another. V8 builds a function's own lists into its machine code as long as that function was made
- * only once; made anew for every search, the same code is slower by a half to two thirds (DEVELOPERS.md, "Measurements").
+ * only once; made anew for every search, the same code takes 1.7 times as long (DEVELOPERS.md, "The search").
  */
 import { createMoves, type Moves } from "./moves.js";
 import type { Problem } from "./problem.js";
