@@ -221,8 +221,8 @@ export function kitchenUpset(facts: PlanningFacts, weekStart: string, now: Brief
 }
 
 /**
- * What there is to cook with: a food or an appliance that is reported missing is missing in the sessions of those days, and all week
- * where no session to come has it. An appliance of which some units are left then counts with so many all week, as how long a batch
+ * What there is to cook with: a food or an appliance that is reported missing is missing in the sessions of those days (and, with the
+ * week's first school day, in all that cook for the week before it), and all week where no session to come has it. An appliance of which some units are left then counts with so many all week, as how long a batch
  * takes goes by them.
  */
 function meansOf(
@@ -233,11 +233,14 @@ function meansOf(
 ): Pick<WeekBrief, "sessions" | "outOf"> & { readonly equipment: WeekBrief["household"]["equipment"] } {
   const reports = facts.kitchenDisruptions;
   const toCome = sessions.filter(({ date }) => date >= now.date);
-  const lacksFood = (kind: string, { date }: SessionBrief) =>
-    reports.some((row) => row.foodKind === kind && covers(row, date));
-  const unitsLeft = (kind: string, units: number, { date }: SessionBrief) =>
+  const firstDay = sessions.find(({ kind }) => kind === "MORNING")?.date ?? "";
+  const isTouched = (row: (typeof reports)[number], { date }: SessionBrief) =>
+    covers(row, date) || (date < firstDay && covers(row, firstDay));
+  const lacksFood = (kind: string, session: SessionBrief) =>
+    reports.some((row) => row.foodKind === kind && isTouched(row, session));
+  const unitsLeft = (kind: string, units: number, session: SessionBrief) =>
     reports.reduce(
-      (left, row) => (row.appliance === kind && covers(row, date) ? left - (row.units ?? 0) : left),
+      (left, row) => (row.appliance === kind && isTouched(row, session) ? left - (row.units ?? 0) : left),
       units,
     );
   const kinds = [...new Set(reports.flatMap(({ foodKind }) => foodKind ?? []))].sort();

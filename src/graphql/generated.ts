@@ -1366,10 +1366,11 @@ export type DisruptionInput =
 export type DisruptionKind =
   /** The child stays home: no box. */
   | 'ABSENT'
+  /** So many of an appliance cannot be used in the same sessions. */
   | 'APPLIANCE_BROKEN'
   /** School ends early: breaks that start at or after endsAt fall away. */
   | 'EARLY_FINISH'
-  /** A kind of food is not to be had. */
+  /** A kind of food is not there in the sessions of those days, with the week's first school day neither in those before it. What was cooked before may hold it. */
   | 'FOOD_MISSING'
   /** The child's school is closed: no box. */
   | 'SCHOOL_CLOSED'

@@ -773,6 +773,20 @@ describe("what was reported", () => {
       expect(lacking([eggs("2027-01-18", "2027-01-20")]).without).toEqual({});
     });
 
+    it("is missing in what is cooked for the week before its first school day, when it is missing then", () => {
+      const sunday = "2027-01-10";
+      expect(lacking([eggs(monday, friday), oven(monday, friday)], sunday)).toEqual({
+        outOf: ["egg"],
+        equipment: [],
+        without: {},
+      });
+      expect(Object.keys(lacking([eggs(monday, monday)], sunday).without)).toEqual([
+        "evening-2027-01-10",
+        "morning-2027-01-11",
+        "evening-2027-01-11",
+      ]);
+    });
+
     it("counts all week with the units that are left where some are, and adds up two reports of one day", () => {
       expect(lacking([oven(tuesday, tuesday)], monday, 3)).toEqual({
         outOf: [],
