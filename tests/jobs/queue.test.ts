@@ -139,7 +139,10 @@ it("a job outlives a worker that is killed over it: another plans it, once, as t
   await after.stop();
 
   const ana = await parts.database.db.signIn("demo:ana", "Ana");
-  expect(await plans()).toEqual([{ number: 1, created_by_id: ana, steps: 20_000 }]);
+  const planned = await plans();
+  expect(planned).toMatchObject([{ number: 1, created_by_id: ana }]);
+  // A week that does not fit the clock is searched for again, and every move counts.
+  expect(planned[0]!.steps).toBeGreaterThanOrEqual(20_000);
   expect(await jobs()).toMatchObject([{ state: "completed" }]);
   expect((await homeOf("demo:ana")).week).toMatchObject({ revision: 1 });
   const percents = after.notices.flatMap((notice) => (notice.kind === "PLAN_PROGRESS" ? [notice.percent] : []));
