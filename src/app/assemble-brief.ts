@@ -216,14 +216,16 @@ export function kitchenUpset(facts: PlanningFacts, weekStart: string, now: Brief
   for (const date of weekDates(weekStart))
     for (const { minutes } of facts.kitchenDisruptions.filter((row) => covers(row, date)))
       if (minutes !== null) mornings.set(date, Math.min(minutes, mornings.get(date) ?? minutes));
-  const counting = facts.kitchenDisruptions.filter(({ until }) => until >= now.date);
+  const counting = facts.kitchenDisruptions.filter(
+    ({ date, until }) => until >= now.date && date <= addDays(weekStart, 6),
+  );
   return { broken: new Set(counting.flatMap(({ appliance }) => appliance ?? [])), mornings };
 }
 
 /**
  * What there is to cook with: a food or an appliance that is reported missing is missing in the sessions of those days (and, with the
- * week's first school day, in all that cook for the week before it), and all week where no session to come has it. An appliance of which some units are left then counts with so many all week, as how long a batch
- * takes goes by them.
+ * week's first school day, in all that cook for the week before it), and all week where no session to come has it. An appliance of
+ * which some units are left then counts with so many all week, as how long a batch takes goes by them.
  */
 function meansOf(
   household: HouseholdRow,

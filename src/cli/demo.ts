@@ -108,10 +108,10 @@ async function weeksOf(app: App, { homes, people, residence: { demoWeek } }: Dem
 
 /** The same weeks with what was proved of them. */
 async function provenOf(app: App, weeks: readonly HomeWeek[], date: string): Promise<HomeWeek[]> {
-  if (app.prover !== null && weeks.some(({ reused }) => !reused)) {
-    progress("proving how good the weeks are");
-    await app.prover.settled();
-  }
+  // A stored week came with its own.
+  if (app.prover === null || weeks.every(({ reused }) => reused)) return [...weeks];
+  progress("proving how good the weeks are");
+  await app.prover.settled();
   return Promise.all(
     weeks.map(async (home) => {
       const { before } = await readInputs(app, home.personId, home.household.id, date);

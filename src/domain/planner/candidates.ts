@@ -349,7 +349,7 @@ function createKitchenFilter(brief: WeekBrief, index: CatalogueIndex, labels: re
     );
     if (fitting.length === 0) return { kind: "NO_SESSION", base: key };
     const lacks = fitting.map((session) => lacksIn(session, base));
-    return lacks.find((cause) => cause === null) === undefined ? lacks[0]! : null;
+    return lacks.includes(null) ? null : lacks[0]!;
   };
   /** What a base cannot be made for want of in one session. */
   const lacksIn = (session: SessionBrief, base: Base): ExclusionCause | null => {

@@ -71,14 +71,17 @@ export function certify(
 /** Rows that carry something in a solution or that it touches; the tree begins with them. */
 function rowsInUse(model: LinearModel, { duals, values }: LinearAnswer): number[] {
   const lengths = lengthsOfRows(model);
-  const idle = new Set(model.idle);
-  return Array.from(model.rowLower.keys()).filter(
+  return rowsForSolver(model).filter(
     (row) =>
-      !idle.has(row) &&
-      (model.rowLower[row] === model.rowUpper[row] ||
-        Math.abs(duals[row]!) > CARRIES ||
-        slackOf(model, row, values) < TOUCHES * lengths[row]!),
+      model.rowLower[row] === model.rowUpper[row] ||
+      Math.abs(duals[row]!) > CARRIES ||
+      slackOf(model, row, values) < TOUCHES * lengths[row]!,
   );
+}
+
+function rowsForSolver(model: LinearModel): number[] {
+  const idle = new Set(model.idle);
+  return Array.from(model.rowLower.keys()).filter((row) => !idle.has(row));
 }
 
 function solveOnce(
@@ -87,9 +90,7 @@ function solveOnce(
   method: "INTERIOR_POINT" | "SIMPLEX",
   shouldStop: () => boolean,
 ): LinearAnswer {
-  const idle = new Set(model.idle);
-  const rows = Array.from(model.rowLower.keys()).filter((row) => !idle.has(row));
-  const program = new GrowingProgram(model, openSolver, method, rows);
+  const program = new GrowingProgram(model, openSolver, method, rowsForSolver(model));
   const answer = program.solve(model, null, shouldStop);
   program.close();
   return answer;
